@@ -1,0 +1,4 @@
+#![forbid(unsafe_code)]
+//! Core.
+pub mod screen { //! s
+  pub mod shapes; }

@@ -1,0 +1,621 @@
+//! What crosses to the shell: plain data, ready to draw.
+//!
+//! Every text is already in the person's language and units. Every picture is
+//! given in unit coordinates: 0 is left or bottom, 1 is right or top. The
+//! build script of `bindings` reads this file and hands each declaration to
+//! UniFFI, so a shape is written once, here.
+
+// A field is named so that it tells itself; the doc comments say only what a name cannot.
+#![allow(missing_docs)]
+
+use serde::{Deserialize, Serialize};
+
+/// The instant a call is made, and the zone the person is in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Clock {
+    /// Milliseconds since 1970-01-01T00:00:00Z.
+    pub unix_milliseconds: i64,
+    /// IANA zone name, such as `Europe/Berlin`.
+    pub zone: String,
+}
+
+/// A place the person can be in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Place {
+    /// The running session, or what to start.
+    Now,
+    /// One local day: 0 is today, 1 is yesterday.
+    Day { days_back: u32 },
+    /// One record, opened to be corrected.
+    Entry { id: String },
+    /// Pumps, parts and flanges.
+    Kit,
+    /// Children, settings, and the record as a whole.
+    Family,
+    /// What came of the last file that was brought in.
+    Report,
+}
+
+/// What a person did.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Event {
+    /// Show a place.
+    Go { place: Place },
+    /// Go back to where this place was opened from.
+    Back,
+    /// The window came to the front: look at the record again.
+    Wake,
+    /// Close the line at the top of the screen.
+    Dismiss { notice: String },
+    /// Start a session as it is set up.
+    Start,
+    /// Choose how the next session is done: field and value of the set-up.
+    SetUp { field: String, value: String },
+    /// Mark something in the running session.
+    Mark { deed: Deed },
+    /// Say how much it hurt: 0 to 10, for the pain mark named.
+    Pain { mark: String, score: u32 },
+    /// End the running session.
+    Finish,
+    /// End a session at a moment that was asked for.
+    FinishAt { session: String, unix_milliseconds: i64 },
+    /// The session goes on: do not ask again for a while.
+    StillRunning { session: String },
+    /// Draw the water line of a column to a height between 0 and 1.
+    DrawAmount { session: String, part: Part, height: f32 },
+    /// Raise or lower an amount by a fine step: +1 or -1.
+    StepAmount { session: String, part: Part, steps: i32 },
+    /// Say that an amount is not known.
+    AmountUnknown { session: String, part: Part },
+    /// Leave the amounts that are still missing for later.
+    AmountsLater { session: String },
+    /// The amounts are as they should be.
+    AmountsDone { session: String },
+    /// Measure both sides in one container, or each in its own.
+    MeasureTogether { session: String, together: bool },
+    /// Write down something new: the kind of record, on a day.
+    Add { kind: String, days_back: u32 },
+    /// Give a field the value that was typed or chosen.
+    Enter { id: String, field: String, typed: String },
+    /// Move a field by so many of its own steps.
+    Step { id: String, field: String, steps: i32 },
+    /// Make a field say nothing again.
+    Clear { id: String, field: String },
+    /// Take a record out.
+    TakeOut { id: String },
+    /// Bring a record back that was taken out.
+    BringBack { id: String },
+    /// Take back the last act.
+    Undo,
+    /// Do again what was taken back.
+    Redo,
+    /// Ask for the whole record as a file.
+    HandOverRecord,
+    /// Ask for a file to bring in.
+    PickRecord,
+    /// Look around with the invented family.
+    LookAround,
+    /// Leave the invented family.
+    LeaveLookAround,
+}
+
+/// What a thumb can mark while a session runs.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Deed {
+    LetdownPhase,
+    ExpressionPhase,
+    Rest,
+    Letdown,
+    Stronger,
+    Softer,
+    Faster,
+    Slower,
+    Hurts,
+    TurnedDown,
+}
+
+/// Which column or container an amount belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Part {
+    Left,
+    Right,
+    Together,
+}
+
+/// Something the shell lets the person do: a word, and what to send.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Action {
+    /// Stable name of this action on its screen, for tests.
+    pub key: String,
+    /// The word on it.
+    pub label: String,
+    /// A smaller line under the word, or empty.
+    pub detail: String,
+    /// What a screen reader says.
+    pub spoken: String,
+    /// What to send when it is tapped.
+    pub event: Event,
+    /// How it stands among its neighbours.
+    pub weight: Weight,
+    /// The sign drawn on it.
+    pub sign: Sign,
+    /// Chosen now, where it is one of several.
+    pub chosen: bool,
+    /// Whether it can be tapped.
+    pub open: bool,
+}
+
+/// How strongly an action is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Weight {
+    /// The one thing to do.
+    Main,
+    /// An ordinary control.
+    Plain,
+    /// A line of text.
+    Quiet,
+    /// Asks for care: takes something out.
+    Careful,
+}
+
+/// A small drawn sign; each has one meaning everywhere.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Sign {
+    None,
+    Now,
+    Day,
+    Kit,
+    Family,
+    Start,
+    Finish,
+    Rest,
+    Letdown,
+    Stronger,
+    Softer,
+    Faster,
+    Slower,
+    Hurts,
+    Undo,
+    Redo,
+    Add,
+    Earlier,
+    Later,
+    Back,
+    Unknown,
+    Caution,
+    Out,
+    In,
+}
+
+/// What surrounds every screen.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Frame {
+    pub title: String,
+    /// The line under the title, or empty.
+    pub subtitle: String,
+    /// The places at the foot of the screen, the present one chosen.
+    pub places: Vec<Action>,
+    pub back: Option<Action>,
+    pub undo: Option<Action>,
+    pub redo: Option<Action>,
+    pub notices: Vec<Notice>,
+    pub look: Look,
+    /// Ask for this screen again after so long, where it moves by itself.
+    pub ask_again_milliseconds: Option<u32>,
+}
+
+/// A quiet line above the screen.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Notice {
+    /// Stable name of this notice.
+    pub key: String,
+    pub tone: Tone,
+    pub text: String,
+    pub spoken: String,
+    pub actions: Vec<Action>,
+}
+
+/// How a notice is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Tone {
+    /// For information.
+    Quiet,
+    /// A gentle question.
+    Asks,
+    /// Something went wrong or needs care.
+    Caution,
+}
+
+/// How the person wants it drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Look {
+    pub hand: Hand,
+    pub palette: Palette,
+}
+
+/// The hand that holds the phone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Hand {
+    Right,
+    Left,
+}
+
+/// The palette that was asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Palette {
+    /// As the device is set.
+    AsDevice,
+    Light,
+    Night,
+}
+
+/// A screen, ready to draw.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Screen {
+    Welcome { frame: Frame, welcome: WelcomeScreen },
+    Ready { frame: Frame, ready: ReadyScreen },
+    Running { frame: Frame, running: RunningScreen },
+    Amounts { frame: Frame, amounts: AmountsScreen },
+    Day { frame: Frame, day: DayScreen },
+    Form { frame: Frame, form: FormScreen },
+    List { frame: Frame, list: ListScreen },
+}
+
+/// The first screen over an empty record.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct WelcomeScreen {
+    pub headline: String,
+    pub lines: Vec<String>,
+    pub actions: Vec<Action>,
+}
+
+/// Before a session: how long each side has rested, and what to start.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ReadyScreen {
+    /// The figure of the moment, such as `3 h 10`.
+    pub figure: String,
+    /// What the figure is, such as `since the last session`.
+    pub caption: String,
+    pub columns: Vec<Column>,
+    /// Rows of choices: method, sides, pump, flange.
+    pub set_up: Vec<ChoiceRow>,
+    pub start: Action,
+    /// Other things to write down from here.
+    pub add: Vec<Action>,
+    pub spoken: String,
+}
+
+/// One side's column of water.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Column {
+    pub part: Part,
+    pub label: String,
+    /// What is written on it, such as `3 h 10` or `60 mL`.
+    pub text: String,
+    /// Height of the water line, 0 to 1; none where it is not known.
+    pub height: Option<f32>,
+    /// A second, fainter line, such as what it was last time.
+    pub ghost: Option<f32>,
+    pub spoken: String,
+}
+
+/// A row of choices under one label.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ChoiceRow {
+    pub key: String,
+    pub label: String,
+    pub options: Vec<Action>,
+}
+
+/// While a session runs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RunningScreen {
+    /// Elapsed time, such as `12:34`.
+    pub figure: String,
+    /// The phase it is in, and how long.
+    pub caption: String,
+    pub strip: Strip,
+    /// Pairs of less and more about a value between them.
+    pub dials: Vec<Dial>,
+    /// Letdown, phase, rest, it hurts.
+    pub marks: Vec<Action>,
+    /// After `it hurts`: how much, and whether it was turned down.
+    pub pain: Option<ChoiceRow>,
+    pub finish: Action,
+    pub spoken: String,
+}
+
+/// A value with less on one side and more on the other.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Dial {
+    pub key: String,
+    pub label: String,
+    pub value: String,
+    pub spoken: String,
+    pub less: Action,
+    pub more: Action,
+}
+
+/// A session as it ran, along a line of time from 0 to 1.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Strip {
+    pub bands: Vec<Band>,
+    /// Letdowns that were seen or felt.
+    pub notches: Vec<Notch>,
+    /// The setting as a step line: from each point on, this height.
+    pub vacuum: Vec<StepPoint>,
+    pub cycles: Vec<StepPoint>,
+    pub pains: Vec<PainMark>,
+    pub ticks: Vec<Tick>,
+    pub spoken: String,
+}
+
+/// A phase within a strip.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Band {
+    pub from: f32,
+    pub to: f32,
+    pub phase: Phase,
+    pub label: String,
+}
+
+/// The phases of a session.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Phase {
+    /// Not said.
+    Unsaid,
+    Letdown,
+    Expression,
+    Rest,
+}
+
+/// A letdown within a strip.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Notch {
+    pub at: f32,
+    pub label: String,
+}
+
+/// A point of a step line.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct StepPoint {
+    pub at: f32,
+    pub height: f32,
+    pub label: String,
+}
+
+/// Pain within a strip; the height is the score out of ten, none if unsaid.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PainMark {
+    pub at: f32,
+    pub height: Option<f32>,
+    /// Whether the setting was turned down for it.
+    pub turned_down: bool,
+    pub label: String,
+}
+
+/// A label along a line of time.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Tick {
+    pub at: f32,
+    pub label: String,
+}
+
+/// After a session: what came.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct AmountsScreen {
+    pub session: String,
+    pub headline: String,
+    pub caption: String,
+    pub strip: Strip,
+    pub columns: Vec<AmountColumn>,
+    /// Labels along the height of the columns.
+    pub scale: Vec<Tick>,
+    /// Each side, or together.
+    pub together: ChoiceRow,
+    pub done: Action,
+    pub later: Action,
+    pub spoken: String,
+}
+
+/// A column whose water line the thumb draws up.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct AmountColumn {
+    pub column: Column,
+    pub less: Action,
+    pub more: Action,
+    pub unknown: Action,
+}
+
+/// One local day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DayScreen {
+    pub earlier: Option<Action>,
+    pub later: Option<Action>,
+    /// What came, such as `480 mL`.
+    pub figure: String,
+    /// What is and is not in the figure.
+    pub caption: String,
+    pub sides: Vec<SideTotal>,
+    pub picture: DayPicture,
+    pub entries: Vec<EntryRow>,
+    /// Said where there is nothing.
+    pub empty: String,
+    pub add: Vec<Action>,
+    pub taken_out_label: String,
+    pub taken_out: Vec<EntryRow>,
+}
+
+/// What one side gave in a day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SideTotal {
+    pub part: Part,
+    pub label: String,
+    pub text: String,
+    /// What is not known of it, or empty.
+    pub note: String,
+}
+
+/// The day along its clock, 0 to 1.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DayPicture {
+    pub bars: Vec<DayBar>,
+    pub ticks: Vec<Tick>,
+    /// Labels along the height.
+    pub scale: Vec<Tick>,
+    /// Where the present moment stands, on today.
+    pub now: Option<f32>,
+    pub spoken: String,
+}
+
+/// A session within the day: what each side gave, stacked from the ground.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DayBar {
+    pub at: f32,
+    /// None where the amount is not known.
+    pub left: Option<f32>,
+    pub right: Option<f32>,
+    pub together: Option<f32>,
+    /// Some of it is not known: drawn open at the top.
+    pub open: bool,
+    /// A feed at the breast, drawn as a mark and not as an amount.
+    pub feed: bool,
+}
+
+/// A record in a day's list.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct EntryRow {
+    pub id: String,
+    pub time: String,
+    pub title: String,
+    pub detail: String,
+    /// What came, at the end of the row; or what is not known of it.
+    pub amount: String,
+    pub strip: Option<Strip>,
+    /// A word of care, such as an overlap, or empty.
+    pub care: String,
+    pub spoken: String,
+    pub open: Action,
+    pub others: Vec<Action>,
+}
+
+/// A record, field by field.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FormScreen {
+    pub id: String,
+    pub strip: Option<Strip>,
+    /// Words of care, such as an overlap or an edit on another device.
+    pub notices: Vec<Notice>,
+    pub groups: Vec<FieldGroup>,
+    pub actions: Vec<Action>,
+}
+
+/// Fields that belong together.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FieldGroup {
+    pub key: String,
+    pub title: String,
+    pub rows: Vec<FieldRow>,
+}
+
+/// One field.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FieldRow {
+    pub id: String,
+    pub field: String,
+    pub label: String,
+    pub kind: FieldKind,
+    /// What stands in it, as typed.
+    pub value: String,
+    /// The unit behind it, or empty.
+    pub unit: String,
+    /// Said where nothing stands in it, or what may be typed.
+    pub hint: String,
+    /// For choices: one may be chosen, or several where it says so.
+    pub options: Vec<Action>,
+    pub less: Option<Action>,
+    pub more: Option<Action>,
+    pub clear: Option<Action>,
+    pub spoken: String,
+}
+
+/// How a field is filled.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum FieldKind {
+    Choice,
+    Number,
+    Time,
+    Text,
+    LongText,
+    /// Told, not asked.
+    Fact,
+}
+
+/// Groups of rows that open.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ListScreen {
+    pub intro: String,
+    pub groups: Vec<ListGroup>,
+}
+
+/// Rows that belong together.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ListGroup {
+    pub key: String,
+    pub title: String,
+    pub rows: Vec<ListRow>,
+    /// Said where there is no row.
+    pub empty: String,
+    pub add: Vec<Action>,
+}
+
+/// A row of a list.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ListRow {
+    pub title: String,
+    pub detail: String,
+    pub spoken: String,
+    /// What a tap on it does, if anything.
+    pub open: Option<Action>,
+}
+
+/// What only the host can do. Each is keyed and may be repeated.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Effect {
+    /// A short touch, to say that a tap is on disk.
+    Buzz { key: String },
+    /// Keep the screen lit, or let it sleep.
+    KeepScreenOn { on: bool },
+    /// Call this person at an instant; replaces the alarm of the same key.
+    SetAlarm { key: String, unix_milliseconds: i64, title: String, text: String },
+    /// Let go of an alarm.
+    ClearAlarm { key: String },
+    /// Let the person say where a file goes, then call `take_out` with it.
+    HandOver { key: String, file_name: String, content_type: String },
+    /// Let the person pick a file, then call `bring_in` with it.
+    PickFile { key: String, content_types: Vec<String> },
+    /// Open a fresh record elsewhere and bring the invented family in.
+    OpenLookAround,
+    /// Go back to the person's own record.
+    CloseLookAround,
+    /// Call `tend` soon, off the thread that draws.
+    Tend,
+}
+
+/// The answer to an event.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Update {
+    pub screen: Screen,
+    pub effects: Vec<Effect>,
+}
+
+/// How a record is opened.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Opening {
+    /// Stable name of this device, made once by the host at random.
+    pub device: String,
+    /// The language asked for, such as `en`.
+    pub language: String,
+    /// Whether this is the invented family's record.
+    pub look_around: bool,
+}
