@@ -422,6 +422,9 @@ pub struct AmountsScreen {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct AmountColumn {
     pub column: Column,
+    /// What the column reads at each height it can stand at, from the ground
+    /// up, so that the thumb sees the amount while it still draws.
+    pub readings: Vec<Tick>,
     pub less: Action,
     pub more: Action,
     pub unknown: Action,
