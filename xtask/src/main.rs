@@ -1,1 +1,70 @@
-fn main() {}
+//! The project's commands: `cargo xtask NAME`.
+//!
+//! In comes a command line, out goes an exit code. Each command is a file;
+//! what they share lies beside them: `place` (where things are), `tool` (what
+//! must be on the machine), `process` (running another program), `library`,
+//! `generate`, `maven`, `keep` (not touching what has not changed). Read
+//! `test` first: it runs everything the others do.
+
+#![forbid(unsafe_code)]
+
+mod app;
+mod bench;
+mod generate;
+mod keep;
+mod library;
+mod maven;
+mod pictures;
+mod place;
+mod process;
+mod python;
+mod step;
+mod stop;
+mod surface;
+mod test;
+mod tool;
+
+use std::process::ExitCode;
+
+use place::Places;
+use stop::Stop;
+
+const HELP: &str = "\
+cargo xtask app [ARGS]        build everything and open the app
+cargo xtask test              every check there is
+cargo xtask test --only STEP  one of them, with what it needs
+cargo xtask test --list       their names
+cargo xtask surface [kotlin]  write the Kotlin and Python faces of the core
+cargo xtask pictures DIR      every screen as a picture
+cargo xtask bench [ARGS]      the benchmarks
+";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    match run(&words) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(stop) => {
+            eprintln!("{stop}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(words: &[String]) -> Result<(), Stop> {
+    let Some((command, rest)) = words.split_first() else {
+        return Err(Stop::new(HELP));
+    };
+    let places = Places::find()?;
+    match command.as_str() {
+        "app" => app::run(&places, rest),
+        "bench" => bench::run(&places, rest),
+        "pictures" => pictures::run(&places, rest),
+        "surface" => surface::run(&places, rest),
+        "test" => test::run(&places, rest),
+        "help" | "--help" | "-h" => {
+            print!("{HELP}");
+            Ok(())
+        }
+        other => Err(Stop::new(format!("there is no command {other}\n\n{HELP}"))),
+    }
+}

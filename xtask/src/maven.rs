@@ -1,0 +1,42 @@
+//! How Maven is asked to do something in `app-shell`.
+
+use std::{
+    path::{Path, PathBuf},
+    process::Command,
+};
+
+use crate::{
+    place::{Build, Places},
+    process,
+    stop::Stop,
+    tool::{self, Tool},
+};
+
+/// Maven itself, or the wrapper that stands in `app-shell`.
+pub(crate) fn program(app_shell: &Path) -> Option<PathBuf> {
+    let (wrapper, installed) = if cfg!(windows) { ("mvnw.cmd", "mvn.cmd") } else { ("mvnw", "mvn") };
+    let wrapper = app_shell.join(wrapper);
+    if wrapper.is_file() {
+        return Some(wrapper);
+    }
+    tool::answers(Command::new(installed).arg("--version")).then(|| installed.into())
+}
+
+/// Maven on the whole of `app-shell`, knowing where the native library lies.
+pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
+    let program = program(&places.app_shell()).ok_or_else(|| Stop::new(Tool::Maven.missing()))?;
+    let mut command = process::command(places, program);
+    command
+        .args(["--batch-mode", "--no-transfer-progress", "--file"])
+        .arg(places.app_shell().join("pom.xml"));
+    command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
+    Ok(command)
+}
+
+/// A main class of the shell's desktop host, after `install`, with words for it.
+pub(crate) fn start(places: &Places, build: Build, main: &str, words: &[String]) -> Result<Command, Stop> {
+    let mut command = command(places, build)?;
+    command.args(["--quiet", "--projects", "desktop", "exec:java"]);
+    command.arg(format!("-Dexec.mainClass={main}")).arg(format!("-Dexec.args={}", words.join(" ")));
+    Ok(command)
+}

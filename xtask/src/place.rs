@@ -1,0 +1,89 @@
+//! Where things lie in the work tree and in the target folder.
+
+use std::path::{Path, PathBuf};
+
+use crate::{library, stop::Stop};
+
+/// Which of Cargo's two builds is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Build {
+    /// Quick to make, for checks.
+    Debug,
+    /// Quick to run, for a person.
+    Release,
+}
+
+impl Build {
+    fn folder(self) -> &'static str {
+        match self {
+            Self::Debug => "debug",
+            Self::Release => "release",
+        }
+    }
+}
+
+/// The two roots everything else is named from.
+#[derive(Debug)]
+pub(crate) struct Places {
+    root: PathBuf,
+    target: PathBuf,
+}
+
+impl Places {
+    /// Asks Cargo, which started this program.
+    pub(crate) fn find() -> Result<Self, Stop> {
+        let unknown = || Stop::new("start this as `cargo xtask`, anywhere in the work tree");
+        let manifest = std::env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from).ok_or_else(unknown)?;
+        let program = std::env::current_exe().map_err(|_| unknown())?;
+        let root = manifest.parent().ok_or_else(unknown)?;
+        let target = program.parent().and_then(Path::parent).ok_or_else(unknown)?;
+        Ok(Self { root: root.to_path_buf(), target: target.to_path_buf() })
+    }
+
+    pub(crate) fn root(&self) -> &Path {
+        &self.root
+    }
+
+    pub(crate) fn app_shell(&self) -> PathBuf {
+        self.root.join("app-shell")
+    }
+
+    pub(crate) fn surface_config(&self) -> PathBuf {
+        self.root.join("bindings").join("uniffi.toml")
+    }
+
+    pub(crate) fn python_tests(&self) -> PathBuf {
+        self.root.join("tests").join("python")
+    }
+
+    /// What Maven compiles besides the sources; it goes with Maven's own `clean`.
+    pub(crate) fn kotlin_surface(&self) -> PathBuf {
+        self.app_shell().join("surface").join("target").join("generated-sources")
+    }
+
+    /// The Python module, with the library it loads beside it.
+    pub(crate) fn python_surface(&self) -> PathBuf {
+        self.target.join("python").join("surface")
+    }
+
+    pub(crate) fn python_home(&self) -> PathBuf {
+        self.target.join("python").join("venv")
+    }
+
+    pub(crate) fn scratch(&self) -> PathBuf {
+        self.target.join("xtask")
+    }
+
+    pub(crate) fn library_folder(&self, build: Build) -> PathBuf {
+        self.target.join(build.folder())
+    }
+
+    pub(crate) fn library(&self, build: Build) -> PathBuf {
+        self.library_folder(build).join(library::file_name(std::env::consts::OS))
+    }
+
+    /// A program of this workspace, from the debug build.
+    pub(crate) fn program(&self, name: &str) -> PathBuf {
+        self.library_folder(Build::Debug).join(format!("{name}{}", std::env::consts::EXE_SUFFIX))
+    }
+}

@@ -1,0 +1,45 @@
+//! Running another program, with its output left where the person can read it.
+
+use std::{ffi::OsStr, process::Command};
+
+use crate::{place::Places, stop::Stop};
+
+/// A command that starts in the work tree's root.
+pub(crate) fn command(places: &Places, program: impl AsRef<OsStr>) -> Command {
+    let mut command = Command::new(program);
+    command.current_dir(places.root());
+    // Cargo told these to this program; another Cargo would take them for its own.
+    for (name, _) in std::env::vars_os() {
+        let told = name.to_str().is_some_and(|name| {
+            ["CARGO_PKG_", "CARGO_MANIFEST_", "CARGO_BIN_", "CARGO_CRATE_"]
+                .iter()
+                .any(|it| name.starts_with(it))
+        });
+        if told {
+            command.env_remove(name);
+        }
+    }
+    command
+}
+
+/// Cargo, the one that started this program.
+pub(crate) fn cargo(places: &Places) -> Command {
+    command(places, std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
+}
+
+/// Runs to the end; anything but success stops the work, with the command in the message.
+pub(crate) fn run(command: &mut Command) -> Result<(), Stop> {
+    let status = command.status().map_err(|error| Stop::new(format!("{}: {error}", line(command))))?;
+    if status.success() {
+        Ok(())
+    } else {
+        Err(Stop::new(format!("{}: {status}", line(command))))
+    }
+}
+
+/// What a person would type to run it.
+fn line(command: &Command) -> String {
+    let mut words = vec![command.get_program().to_string_lossy().into_owned()];
+    words.extend(command.get_args().map(|word| word.to_string_lossy().into_owned()));
+    words.join(" ")
+}

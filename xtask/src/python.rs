@@ -1,0 +1,35 @@
+//! The Python that the surface is tried in: one of the project's own, so that
+//! nothing depends on what else the machine has.
+
+use std::{path::PathBuf, process::Command};
+
+use crate::{keep, place::Places, process, stop::Stop};
+
+/// Makes it where it is not, and installs what the tests ask for when that changed.
+pub(crate) fn prepare(places: &Places) -> Result<(), Stop> {
+    let (home, wanted) = (places.python_home(), places.python_tests().join("requirements.txt"));
+    let now = keep::fingerprint(std::slice::from_ref(&wanted))?;
+    let stamp = home.join("made-from.txt");
+    if std::fs::read_to_string(&stamp).is_ok_and(|then| then == now) {
+        return Ok(());
+    }
+    process::run(process::command(places, "python3").args(["-m", "venv", "--clear"]).arg(&home))?;
+    let mut install = process::command(places, program(places));
+    install.args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"]);
+    process::run(install.arg(&wanted))?;
+    keep::write_if_changed(&stamp, now.as_bytes()).map(|_| ())
+}
+
+/// pytest over the tests of the surface, which it finds on the module path.
+pub(crate) fn tests(places: &Places) -> Result<(), Stop> {
+    let mut pytest: Command = process::command(places, program(places));
+    pytest.args(["-m", "pytest", "-p", "no:cacheprovider", "--rootdir"]).arg(places.root());
+    pytest.arg(places.python_tests());
+    pytest.env("PYTHONPATH", places.python_surface()).env("PYTHONDONTWRITEBYTECODE", "1");
+    process::run(&mut pytest)
+}
+
+fn program(places: &Places) -> PathBuf {
+    let folder = if cfg!(windows) { "Scripts" } else { "bin" };
+    places.python_home().join(folder).join(format!("python{}", std::env::consts::EXE_SUFFIX))
+}

@@ -1,0 +1,97 @@
+//! `cargo xtask test`: every check there is.
+
+use crate::{
+    maven,
+    place::{Build, Places},
+    process, python,
+    step::{self, Step},
+    stop::Stop,
+    surface,
+    tool::Tool,
+};
+
+/// In this order: what is quick to fail comes first, and `build` makes what
+/// all the later steps share, with one set of features, so that nothing is
+/// compiled twice.
+const STEPS: &[Step] = &[
+    Step { name: "format", tools: &[Tool::Formatter], after: &[], act: format },
+    Step { name: "licences", tools: &[Tool::Deny], after: &[], act: licences },
+    Step { name: "lints", tools: &[Tool::Linter], after: &[], act: lints },
+    Step { name: "build", tools: &[], after: &[], act: build },
+    Step { name: "rust", tools: &[], after: &["build"], act: rust },
+    Step { name: "surface", tools: &[], after: &["build"], act: faces },
+    Step { name: "python", tools: &[Tool::Python], after: &["surface"], act: in_python },
+    Step { name: "shell", tools: &[Tool::Java, Tool::Maven], after: &["surface"], act: shell },
+];
+
+/// Runs all of them, or one with what it needs.
+pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
+    match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
+        [] => step::run(places, &STEPS.iter().collect::<Vec<_>>()),
+        ["--only", name] => match step::only(STEPS, name) {
+            Some(steps) => step::run(places, &steps),
+            None => Err(Stop::new(format!("there is no step {name}; there are {}", names()))),
+        },
+        ["--list"] => {
+            println!("{}", names());
+            Ok(())
+        }
+        _ => Err(Stop::new("cargo xtask test [--only STEP | --list]")),
+    }
+}
+
+fn names() -> String {
+    STEPS.iter().map(|step| step.name).collect::<Vec<_>>().join(", ")
+}
+
+fn format(places: &Places) -> Result<(), Stop> {
+    process::run(process::cargo(places).args(["fmt", "--all", "--check"]))
+}
+
+/// Without advisories: those need a database from outside, and a check that
+/// depends on the day belongs elsewhere.
+fn licences(places: &Places) -> Result<(), Stop> {
+    process::run(process::cargo(places).args([
+        "deny",
+        "--workspace",
+        "check",
+        "--hide-inclusion-graph",
+        "bans",
+        "licenses",
+        "sources",
+    ]))
+}
+
+fn lints(places: &Places) -> Result<(), Stop> {
+    process::run(process::cargo(places).args([
+        "clippy",
+        "--workspace",
+        "--all-targets",
+        "--",
+        "-D",
+        "warnings",
+    ]))
+}
+
+fn build(places: &Places) -> Result<(), Stop> {
+    process::run(process::cargo(places).args(["build", "--workspace", "--all-targets"]))
+}
+
+fn rust(places: &Places) -> Result<(), Stop> {
+    process::run(process::cargo(places).args(["test", "--workspace"]))
+}
+
+fn faces(places: &Places) -> Result<(), Stop> {
+    surface::kotlin(places, Build::Debug)?;
+    surface::python(places)
+}
+
+fn in_python(places: &Places) -> Result<(), Stop> {
+    python::prepare(places)?;
+    python::tests(places)
+}
+
+/// Not quiet: Maven's own count of tests is part of what this prints.
+fn shell(places: &Places) -> Result<(), Stop> {
+    process::run(maven::command(places, Build::Debug)?.arg("verify"))
+}

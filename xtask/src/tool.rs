@@ -1,0 +1,119 @@
+//! What must be on the machine, and one line for each that is not.
+
+use std::process::{Command, Stdio};
+
+use crate::{maven, place::Places, process, stop::Stop};
+
+/// Something that people install.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Tool {
+    Formatter,
+    Linter,
+    Deny,
+    Python,
+    Java,
+    Maven,
+}
+
+/// The oldest Java that Compose runs on.
+const JAVA: u32 = 17;
+
+impl Tool {
+    /// The line for a machine that lacks it.
+    pub(crate) fn missing(self) -> String {
+        match self {
+            Self::Formatter => "rustfmt is missing: rustup component add rustfmt".into(),
+            Self::Linter => "clippy is missing: rustup component add clippy".into(),
+            Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
+            Self::Python => {
+                "Python 3 with venv is missing: install python3 and python3-venv, or Python from python.org"
+                    .into()
+            }
+            Self::Java => {
+                format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
+            }
+            Self::Maven => "Maven is missing: install maven, 3.8 or newer, and put mvn on the path".into(),
+        }
+    }
+
+    fn is_there(self, places: &Places) -> bool {
+        match self {
+            Self::Formatter => answers(process::cargo(places).args(["fmt", "--version"])),
+            Self::Linter => answers(process::cargo(places).args(["clippy", "--version"])),
+            Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
+            Self::Python => answers(Command::new("python3").args(["-c", "import venv, ensurepip"])),
+            Self::Java => java_found().is_some_and(|version| version >= JAVA),
+            Self::Maven => maven::program(&places.app_shell()).is_some(),
+        }
+    }
+}
+
+/// Stops with a line for each tool that is missing.
+pub(crate) fn need(places: &Places, tools: &[Tool]) -> Result<(), Stop> {
+    let missing: Vec<String> =
+        tools.iter().filter(|tool| !tool.is_there(places)).map(|tool| tool.missing()).collect();
+    if missing.is_empty() {
+        Ok(())
+    } else {
+        Err(Stop::new(missing.join("\n")))
+    }
+}
+
+/// Whether a command can be run at all and likes being asked.
+pub(crate) fn answers(command: &mut Command) -> bool {
+    command
+        .stdin(Stdio::null())
+        .stdout(Stdio::null())
+        .stderr(Stdio::null())
+        .status()
+        .is_ok_and(|it| it.success())
+}
+
+/// The Java that Maven will run on: `JAVA_HOME` before the path.
+fn java_found() -> Option<u32> {
+    let at_home =
+        std::env::var_os("JAVA_HOME").map(|home| std::path::Path::new(&home).join("bin").join("java"));
+    let program = at_home.unwrap_or_else(|| "java".into());
+    let said = Command::new(program).arg("-version").stdin(Stdio::null()).output().ok()?;
+    java_version(&String::from_utf8_lossy(&said.stderr))
+}
+
+/// The version in what `java -version` says: 17 in `"17.0.15"`, 8 in `"1.8.0_392"`.
+fn java_version(said: &str) -> Option<u32> {
+    let quoted = said.split('"').nth(1)?;
+    let mut numbers = quoted.split(|c: char| !c.is_ascii_digit()).map(str::parse);
+    match numbers.next()?.ok()? {
+        1 => numbers.next()?.ok(),
+        version => Some(version),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_missing_tool_is_one_line_that_says_what_to_install() {
+        for tool in [Tool::Formatter, Tool::Linter, Tool::Deny, Tool::Python, Tool::Java, Tool::Maven] {
+            let line = tool.missing();
+            assert_eq!(line.lines().count(), 1, "{line}");
+            assert!(line.contains(" is missing: "), "{line}");
+            assert!(line.contains("install") || line.contains("add"), "{line}");
+        }
+    }
+
+    #[test]
+    fn a_program_that_is_not_there_does_not_answer() {
+        assert!(!answers(&mut Command::new("drawwell-no-such-program")));
+    }
+
+    #[test]
+    fn javas_own_words_give_its_version() {
+        assert_eq!(java_version("openjdk version \"17.0.15\" 2025-04-15\nOpenJDK Runtime"), Some(17));
+        assert_eq!(java_version("openjdk version \"21\" 2023-09-19"), Some(21));
+        assert_eq!(java_version("java version \"1.8.0_392\""), Some(8));
+        assert_eq!(java_version("openjdk version \"25-ea\" 2025-09-16"), Some(25));
+        assert_eq!(java_version("command not found"), None);
+        assert_eq!(java_version("openjdk version \"x\""), None);
+    }
+}
