@@ -1,1 +1,7 @@
-//! Tests.
+//! Drawwell held against the outside, against faults, and against a day in a
+//! life. The tests stand in folders beside `src`; here is what they share.
+
+#![forbid(unsafe_code)]
+
+pub mod demo_family;
+pub mod place;

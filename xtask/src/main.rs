@@ -10,6 +10,7 @@
 
 mod app;
 mod bench;
+mod demo;
 mod generate;
 mod keep;
 mod library;
@@ -37,6 +38,7 @@ cargo xtask test --list       their names
 cargo xtask surface [kotlin]  write the Kotlin and Python faces of the core
 cargo xtask pictures DIR      every screen as a picture
 cargo xtask bench [ARGS]      the benchmarks
+cargo xtask demo              write the invented family anew
 ";
 
 fn main() -> ExitCode {
@@ -58,6 +60,7 @@ fn run(words: &[String]) -> Result<(), Stop> {
     match command.as_str() {
         "app" => app::run(&places, rest),
         "bench" => bench::run(&places, rest),
+        "demo" => demo::run(&places, rest),
         "pictures" => pictures::run(&places, rest),
         "surface" => surface::run(&places, rest),
         "test" => test::run(&places, rest),

@@ -1,0 +1,37 @@
+//! A record in a folder of its own, filled from the exchange form.
+
+use drawwell_core::{
+    journal::Journal,
+    share::exchange::{bring_in, take_out, Report},
+    time::Instant,
+};
+use drawwell_tests::demo_family::present;
+use tempfile::TempDir;
+
+/// An empty record; its file goes when this does.
+pub(crate) struct Record {
+    journal: Journal,
+    _folder: TempDir,
+}
+
+impl Record {
+    pub(crate) fn empty() -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let journal = Journal::open(&folder.path().join("journal.drawwell"), "test", now()).unwrap().journal;
+        Self { journal, _folder: folder }
+    }
+
+    pub(crate) fn bring_in(&mut self, file: &str) -> Report {
+        bring_in(&mut self.journal, &mut file.as_bytes(), now()).unwrap()
+    }
+
+    pub(crate) fn take_out(&self) -> String {
+        let mut out = Vec::new();
+        take_out(&self.journal, &mut out).unwrap();
+        String::from_utf8(out).unwrap()
+    }
+}
+
+fn now() -> Instant {
+    present().instant()
+}

@@ -1,0 +1,30 @@
+//! The invented family whose record people can look around in.
+//!
+//! In: nothing but a seed that is written here. Out: the same facts on every
+//! machine, in the exchange form, and the moment at which that record is
+//! looked at. Nobody in it lives or lived; no number in it was measured.
+//! Read [`story`] first: it says what happens on which day. [`milk`] is what
+//! really comes, [`routine`] is what a day looks like, [`expressing`],
+//! [`feeding`], [`upset`] and [`kit`] are what the parent writes down of it.
+//!
+//! Only sums, products and tables are used, for those come out alike
+//! everywhere; sines and exponentials do not.
+
+mod chance;
+mod curve;
+mod expressing;
+mod fact;
+mod feeding;
+mod form;
+mod kit;
+mod marks;
+mod milk;
+mod rounding;
+mod routine;
+mod story;
+mod telling;
+mod upset;
+
+pub use fact::Fact;
+pub use form::file;
+pub use telling::{clock, facts, present};
