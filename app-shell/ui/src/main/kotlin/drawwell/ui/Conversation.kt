@@ -1,0 +1,117 @@
+package drawwell.ui
+
+import androidx.compose.runtime.Stable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
+import androidx.compose.runtime.setValue
+import drawwell.surface.Clock
+import drawwell.surface.DrawwellInterface
+import drawwell.surface.Effect
+import drawwell.surface.Event
+import drawwell.surface.Screen
+import drawwell.surface.Update
+import kotlinx.coroutines.CancellationException
+import kotlinx.coroutines.CompletableDeferred
+import kotlinx.coroutines.CoroutineScope
+import kotlinx.coroutines.channels.Channel
+import kotlinx.coroutines.coroutineScope
+import kotlinx.coroutines.launch
+import kotlinx.coroutines.withContext
+
+/** Says to the core what the person did, in order and off the thread that draws, and holds what it answers. */
+@Stable
+class Conversation(private val host: Host) {
+    /** What is to be seen; nothing until the record is open. */
+    var screen: Screen? by mutableStateOf(null)
+        private set
+
+    /** What could not be done, until it is closed or something else is done. */
+    var trouble: Told? by mutableStateOf(null)
+        private set
+
+    private class Ask(val says: (DrawwellInterface, Clock) -> Update?, val byPerson: Boolean) {
+        val answered = CompletableDeferred<Unit>()
+    }
+
+    private val asks = Channel<Ask>(Channel.UNLIMITED)
+    private var own: OpenRecord? = null
+    private var lookAround: OpenRecord? = null
+
+    fun send(event: Event) {
+        ask { core, now -> core.update(event, now) }
+    }
+
+    /** The person is back, or an alarm rang: the record is looked at again. */
+    fun wake() = send(Event.Wake)
+
+    /** Time has gone on: the same place is asked for again. */
+    fun lookAgain() {
+        asks.trySend(Ask({ core, now -> Update(core.here(now), emptyList()) }, byPerson = false))
+    }
+
+    /** Closes what is said about a trouble; where no record is open, tries to open it again. */
+    fun dismissTrouble() {
+        trouble = null
+        if (own == null) ask { core, now -> Update(core.here(now), emptyList()) }
+    }
+
+    /** Talks until it is cancelled. */
+    suspend fun run() = coroutineScope {
+        lookAgain()
+        for (ask in asks) {
+            answer(ask)
+            ask.answered.complete(Unit)
+        }
+    }
+
+    private fun ask(says: (DrawwellInterface, Clock) -> Update?): Ask =
+        Ask(says, byPerson = true).also { asks.trySend(it) }
+
+    private suspend fun CoroutineScope.answer(ask: Ask) {
+        try {
+            val update = withContext(host.recordThread) {
+                val record = lookAround ?: own ?: host.openOwnRecord().also { own = it }
+                ask.says(record.core, record.now())
+            }
+            if (ask.byPerson) trouble = null
+            if (update != null) take(update)
+        } catch (cancelled: CancellationException) {
+            throw cancelled
+        } catch (failure: Throwable) {
+            trouble = Told.of(failure)
+        }
+    }
+
+    private suspend fun CoroutineScope.take(update: Update) {
+        screen = update.screen
+        update.effects.forEach { carryOut(it) }
+    }
+
+    private suspend fun CoroutineScope.carryOut(effect: Effect) {
+        val rings = lookAround == null
+        when (effect) {
+            is Effect.Buzz -> host.buzz()
+            is Effect.KeepScreenOn -> host.keepScreenOn(effect.on)
+            is Effect.SetAlarm -> if (rings) host.setAlarm(effect.key, effect.unixMilliseconds, effect.title, effect.text)
+            is Effect.ClearAlarm -> if (rings) host.clearAlarm(effect.key)
+            is Effect.HandOver -> launch {
+                host.handOver(effect.fileName, effect.contentType) { path ->
+                    ask { core, now -> core.takeOut(path, now) }.answered.await()
+                }
+            }
+            is Effect.PickFile -> launch {
+                host.pickFile(effect.contentTypes)?.let { path -> ask { core, now -> core.bringIn(path, now) } }
+            }
+            is Effect.OpenLookAround -> {
+                lookAround = withContext(host.recordThread) { host.openLookAround() }
+                lookAgain()
+            }
+            is Effect.CloseLookAround -> {
+                withContext(host.recordThread) { (lookAround?.core as? AutoCloseable)?.close() }
+                lookAround = null
+                lookAgain()
+            }
+            is Effect.Tend -> asks.trySend(Ask({ core, now -> core.tend(now) }, byPerson = false))
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package drawwell.ui
+
+import drawwell.ui.look.Typefaces
+import kotlinx.coroutines.CoroutineDispatcher
+
+/** Whatever only a host can do. No platform type crosses this line. */
+interface Host {
+    val typefaces: Typefaces
+
+    /** Whether the system asks for less movement. */
+    val reducedMotion: Boolean
+
+    /** One thread, off the one that draws, on which every call to the core is made in turn. */
+    val recordThread: CoroutineDispatcher
+
+    /** Opens the person's own record. Called on the record thread. */
+    fun openOwnRecord(): OpenRecord
+
+    /** Opens a fresh record with the invented family in it. Called on the record thread. */
+    fun openLookAround(): OpenRecord
+
+    /** A short touch: a tap is on disk. */
+    fun buzz()
+
+    fun keepScreenOn(on: Boolean)
+
+    /** Calls the person at an instant; replaces the alarm of the same key. */
+    fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String)
+
+    fun clearAlarm(key: String)
+
+    /** Lets the person say where a file goes; `write` fills the path it is given. */
+    suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit)
+
+    /** Lets the person pick a file; none where nothing was picked. */
+    suspend fun pickFile(contentTypes: List<String>): String?
+}

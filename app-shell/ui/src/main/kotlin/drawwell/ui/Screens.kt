@@ -1,0 +1,26 @@
+package drawwell.ui
+
+import drawwell.surface.Frame
+import drawwell.surface.Screen
+
+/** What surrounds this screen. */
+internal fun Screen.frame(): Frame = when (this) {
+    is Screen.Welcome -> frame
+    is Screen.Ready -> frame
+    is Screen.Running -> frame
+    is Screen.Amounts -> frame
+    is Screen.Day -> frame
+    is Screen.Form -> frame
+    is Screen.List -> frame
+}
+
+/** Two screens of one sameness are one place that moved on: it keeps its scroll. */
+internal fun Screen.sameness(): String = when (this) {
+    is Screen.Welcome -> "welcome"
+    is Screen.Ready -> "ready"
+    is Screen.Running -> "running"
+    is Screen.Amounts -> "amounts ${amounts.session}"
+    is Screen.Day -> "day ${frame.title} ${frame.subtitle}"
+    is Screen.Form -> "form ${form.id}"
+    is Screen.List -> "list ${frame.title}"
+}

@@ -1,0 +1,30 @@
+package drawwell.ui.look
+
+import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.text.font.FontFamily
+import androidx.compose.ui.text.font.FontWeight
+import androidx.compose.ui.unit.TextUnit
+import androidx.compose.ui.unit.sp
+
+/** The sizes that words come in. Figures stand in columns, so they are all of one width. */
+class Lettering(letters: FontFamily) {
+    private val base = TextStyle(fontFamily = letters, fontFeatureSettings = "tnum")
+
+    /** The one large thing on a screen. */
+    val figure = base.sized(88.sp, 88.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
+
+    /** An amount at the head of its column. */
+    val amount = base.sized(40.sp, 44.sp, FontWeight.Bold).copy(letterSpacing = (-0.5).sp)
+    val headline = base.sized(28.sp, 34.sp, FontWeight.SemiBold)
+    val title = base.sized(20.sp, 26.sp, FontWeight.SemiBold)
+    val action = base.sized(18.sp, 22.sp, FontWeight.SemiBold)
+    val mainAction = base.sized(23.sp, 28.sp, FontWeight.SemiBold)
+    val value = base.sized(26.sp, 30.sp, FontWeight.SemiBold)
+    val body = base.sized(17.sp, 24.sp, FontWeight.Normal)
+    val caption = base.sized(18.sp, 24.sp, FontWeight.Medium)
+    val label = base.sized(15.sp, 20.sp, FontWeight.Medium)
+    val tick = base.sized(13.sp, 16.sp, FontWeight.Medium)
+
+    private fun TextStyle.sized(size: TextUnit, line: TextUnit, weight: FontWeight) =
+        copy(fontSize = size, lineHeight = line, fontWeight = weight)
+}

@@ -1,0 +1,89 @@
+package drawwell.ui.parts
+
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.draw.alpha
+import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.text.style.TextAlign
+import androidx.compose.ui.unit.dp
+import drawwell.surface.Action
+import drawwell.surface.Event
+import drawwell.surface.Weight
+import drawwell.ui.look.Colours
+import drawwell.ui.look.LocalColours
+import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.Tone
+import drawwell.ui.pictures.SignPicture
+
+/** An action in its place, drawn as strongly as it weighs. */
+@Composable
+internal fun ActionButton(
+    action: Action,
+    send: (Event) -> Unit,
+    modifier: Modifier = Modifier,
+    tone: Tone = LocalColours.current.of(action),
+    upright: Boolean = false,
+) {
+    val lettering = LocalLettering.current
+    val style = if (action.weight == Weight.MAIN) lettering.mainAction else lettering.action
+    Ground(
+        tone,
+        modifier.alpha(if (action.open) 1f else ASLEEP).touch(action, tone.ink, send),
+        Rounded,
+        edged = action.weight == Weight.PLAIN || action.weight == Weight.CAREFUL,
+        align = Alignment.Center,
+    ) {
+        Readable {
+            if (upright) Upright(action, style) else Level(action, style)
+        }
+    }
+}
+
+@Composable
+private fun Level(action: Action, style: TextStyle) {
+    Row(
+        Modifier.padding(horizontal = 14.dp, vertical = 8.dp),
+        Arrangement.spacedBy(12.dp),
+        Alignment.CenterVertically,
+    ) {
+        SignPicture(action.sign)
+        Column(Modifier.weight(1f, fill = false)) { WordsOf(action, style, TextAlign.Unspecified) }
+    }
+}
+
+@Composable
+private fun Upright(action: Action, style: TextStyle) {
+    Column(
+        Modifier.padding(horizontal = 8.dp, vertical = 8.dp),
+        Arrangement.spacedBy(2.dp, Alignment.CenterVertically),
+        Alignment.CenterHorizontally,
+    ) {
+        SignPicture(action.sign)
+        WordsOf(action, style, TextAlign.Center)
+    }
+}
+
+@Composable
+private fun WordsOf(action: Action, style: TextStyle, align: TextAlign) {
+    Words(action.label, style, align = align)
+    Words(action.detail, LocalLettering.current.label, soft = true, align = align)
+}
+
+/** The tone that an action's weight asks for. */
+internal fun Colours.of(action: Action): Tone = when (action.weight) {
+    Weight.MAIN -> main
+    Weight.PLAIN -> if (action.chosen) chosen else plain
+    Weight.QUIET -> page
+    Weight.CAREFUL -> careful
+}
+
+/** The tone of an action that stands on other ground than the page. */
+internal fun Colours.on(ground: Tone, action: Action): Tone = if (action.weight == Weight.QUIET) ground else of(action)
+
+/** How much is left to see of what cannot be tapped now. */
+private const val ASLEEP = 0.45f

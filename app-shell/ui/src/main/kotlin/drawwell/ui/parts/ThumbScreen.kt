@@ -1,0 +1,66 @@
+package drawwell.ui.parts
+
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.BoxWithConstraints
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.ColumnScope
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.rememberScrollState
+import androidx.compose.foundation.verticalScroll
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
+import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.unit.dp
+import drawwell.ui.look.Measures
+
+/**
+ * A screen for one thumb: above, what the eye reads; below, all that is
+ * touched. Where type is large or the window low, both flow as one and the
+ * foot stays.
+ */
+@Composable
+internal fun ThumbScreen(
+    pane: Pane,
+    pinned: @Composable () -> Unit,
+    reading: @Composable ColumnScope.(picture: Modifier) -> Unit,
+    controls: @Composable ColumnScope.() -> Unit,
+) {
+    BoxWithConstraints(Modifier.fillMaxSize()) {
+        val whole = maxHeight
+        val flows = LocalDensity.current.fontScale > LARGE_TYPE || whole < LOW_WINDOW
+        Column(Modifier.fillMaxSize()) {
+            if (!flows) {
+                Column(
+                    Modifier.fillMaxWidth().height(whole * Measures.EYES).padding(horizontal = Measures.margin)
+                        .padding(top = 12.dp, bottom = 6.dp),
+                ) { reading(Modifier.weight(1f)) }
+            }
+            Trouble(pane)
+            Column(
+                Modifier.weight(1f).testTag("scroll").verticalScroll(rememberScrollState())
+                    .padding(horizontal = Measures.margin).padding(vertical = 6.dp),
+                Arrangement.spacedBy(Measures.apart),
+            ) {
+                if (flows) reading(Modifier.height(PICTURE))
+                pane.frame.notices.forEach { NoticeView(it, pane.send) }
+                controls()
+            }
+            Foot(pane, pinned)
+        }
+    }
+}
+
+@Composable
+internal fun Trouble(pane: Pane) {
+    pane.trouble?.let {
+        TroubleView(it, pane.dismissTrouble, Modifier.padding(horizontal = Measures.margin).padding(bottom = 6.dp))
+    }
+}
+
+private const val LARGE_TYPE = 1.3f
+private val LOW_WINDOW = 640.dp
+private val PICTURE = 170.dp

@@ -1,0 +1,18 @@
+package drawwell.ui.pictures
+
+import androidx.compose.animation.core.animateFloatAsState
+import androidx.compose.animation.core.snap
+import androidx.compose.animation.core.tween
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import drawwell.ui.look.LocalMotion
+
+/** A height that rises to where it should be; at night, or where less movement is asked for, it is simply there. */
+@Composable
+internal fun rising(height: Float): Float {
+    val moves = LocalMotion.current
+    val risen by animateFloatAsState(height, if (moves) tween(RISE) else snap(), label = "water line")
+    return risen
+}
+
+private const val RISE = 420

@@ -1,0 +1,41 @@
+package drawwell.ui.pictures
+
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.geometry.Rect
+import androidx.compose.ui.graphics.drawscope.DrawScope
+import androidx.compose.ui.text.TextMeasurer
+import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.text.drawText
+import androidx.compose.ui.unit.dp
+import drawwell.surface.Tick
+
+/** The words on a strip of time: only those that have room. */
+internal class StripWords(
+    private val measurer: TextMeasurer,
+    private val below: TextStyle,
+    private val within: TextStyle,
+) {
+    fun line(): Float = measurer.measure("0", below).size.height.toFloat()
+
+    /** Labels under the line of time, each centred on its moment, the last one first served. */
+    fun DrawScope.ticks(ticks: List<Tick>, top: Float) {
+        var free = size.width
+        ticks.sortedByDescending { it.at }.forEach { tick ->
+            val words = measurer.measure(tick.label, below)
+            val left = (tick.at * size.width - words.size.width / 2f).coerceIn(0f, (size.width - words.size.width).coerceAtLeast(0f))
+            if (left + words.size.width <= free) {
+                drawText(words, topLeft = Offset(left, top))
+                free = left - 8.dp.toPx()
+            }
+        }
+    }
+
+    /** The name of a band, in its upper corner. */
+    fun DrawScope.name(label: String, area: Rect) {
+        val words = measurer.measure(label, within)
+        val room = 6.dp.toPx()
+        if (words.size.width + 2 * room <= area.width && words.size.height <= area.height / 2) {
+            drawText(words, topLeft = Offset(area.left + room, area.top + room / 2))
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package drawwell.ui.places
+
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.LaunchedEffect
+import androidx.compose.runtime.mutableStateMapOf
+import androidx.compose.runtime.remember
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.clearAndSetSemantics
+import androidx.compose.ui.semantics.contentDescription
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
+import drawwell.surface.AmountColumn
+import drawwell.surface.AmountsScreen
+import drawwell.surface.Event
+import drawwell.surface.Part
+import drawwell.ui.look.LocalLettering
+import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.AmountSteps
+import drawwell.ui.parts.HandRow
+import drawwell.ui.parts.OneLine
+import drawwell.ui.parts.Pane
+import drawwell.ui.parts.SetUpRow
+import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.parts.Words
+import drawwell.ui.pictures.DrawnColumn
+import drawwell.ui.pictures.Scale
+import drawwell.ui.pictures.Sides
+import drawwell.ui.pictures.StripPicture
+import drawwell.ui.pictures.at
+
+/** After a session: the thumb draws the water up to what came. */
+@Composable
+internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
+    val lettering = LocalLettering.current
+    /** Where the thumb is now, until the core has answered. */
+    val drawing = remember(amounts.session) { mutableStateMapOf<Part, Float>() }
+    LaunchedEffect(amounts) { drawing.clear() }
+    ThumbScreen(
+        pane,
+        pinned = {
+            HandRow {
+                ActionButton(amounts.later, pane.send, Modifier.weight(2f))
+                ActionButton(amounts.done, pane.send, Modifier.weight(3f).heightIn(min = 72.dp))
+            }
+        },
+        reading = { picture ->
+            Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
+            Words(amounts.caption, lettering.caption, soft = true)
+            StripPicture(amounts.strip, picture.padding(vertical = 10.dp))
+            Sides { amounts.columns.forEach { Head(it, drawing[it.column.part], Modifier.weight(1f)) } }
+        },
+        controls = {
+            Sides(Modifier.height(COLUMN)) {
+                amounts.columns.forEachIndexed { place, column ->
+                    if (place > 0) Scale(amounts.scale, Modifier.height(COLUMN))
+                    Drawable(amounts, column, drawing, pane.send, Modifier.weight(1f))
+                }
+                if (amounts.columns.size == 1) Scale(amounts.scale, Modifier.height(COLUMN))
+            }
+            Sides { amounts.columns.forEach { AmountSteps(it, pane.send, Modifier.weight(1f)) } }
+            SetUpRow(amounts.together, pane.send)
+        },
+    )
+}
+
+/** What the column reads, where the eye can see it past the thumb. */
+@Composable
+private fun Head(amount: AmountColumn, height: Float?, modifier: Modifier) {
+    val lettering = LocalLettering.current
+    val text = height?.let { amount.readings.at(it) } ?: amount.column.text
+    Column(modifier.clearAndSetSemantics { contentDescription = amount.column.spoken }) {
+        Words(amount.column.label, lettering.label, soft = true)
+        OneLine(text, lettering.amount)
+    }
+}
+
+@Composable
+private fun Drawable(
+    amounts: AmountsScreen,
+    amount: AmountColumn,
+    drawing: MutableMap<Part, Float>,
+    send: (Event) -> Unit,
+    modifier: Modifier,
+) {
+    val part = amount.column.part
+    DrawnColumn(
+        amount,
+        drawing[part] ?: amount.column.height,
+        drawing = { drawing[part] = it },
+        drawn = { send(Event.DrawAmount(amounts.session, part, it)) },
+        modifier = modifier.height(COLUMN),
+    )
+}
+
+private val COLUMN = 212.dp

@@ -1,0 +1,45 @@
+package drawwell.ui.places
+
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.unit.dp
+import drawwell.surface.RunningScreen
+import drawwell.ui.look.LocalColours
+import drawwell.ui.look.LocalTone
+import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.ChoiceRowView
+import drawwell.ui.parts.DialView
+import drawwell.ui.parts.Figure
+import drawwell.ui.parts.Heading
+import drawwell.ui.parts.MarkGrid
+import drawwell.ui.parts.Pane
+import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.pictures.StripPicture
+
+/** While a session runs. */
+@Composable
+internal fun RunningView(pane: Pane, running: RunningScreen) {
+    val colours = LocalColours.current
+    ThumbScreen(
+        pane,
+        pinned = {
+            ActionButton(running.finish, pane.send, Modifier.fillMaxWidth().heightIn(min = 72.dp), colours.now)
+        },
+        reading = { picture ->
+            Heading(pane.frame)
+            CompositionLocalProvider(LocalTone provides colours.running) {
+                Figure(running.figure, running.caption, running.spoken)
+            }
+            StripPicture(running.strip, picture.padding(top = 10.dp), running = true)
+        },
+        controls = {
+            running.pain?.let { ChoiceRowView(it, pane.send) }
+            running.dials.forEach { DialView(it, pane.send) }
+            MarkGrid(running.marks, pane.send)
+        },
+    )
+}
