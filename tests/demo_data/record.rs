@@ -25,6 +25,10 @@ impl Record {
         bring_in(&mut self.journal, &mut file.as_bytes(), now()).unwrap()
     }
 
+    pub(crate) fn journal(&mut self) -> &mut Journal {
+        &mut self.journal
+    }
+
     pub(crate) fn take_out(&self) -> String {
         let mut out = Vec::new();
         take_out(&self.journal, &mut out).unwrap();
