@@ -44,6 +44,11 @@ class Conversation(private val host: Host) {
     /** The person is back, or an alarm rang: the record is looked at again. */
     fun wake() = send(Event.Wake)
 
+    /** Shows something that the host has to tell, such as an alarm it could not show elsewhere. */
+    fun tell(told: Told) {
+        trouble = told
+    }
+
     /** Time has gone on: the same place is asked for again. */
     fun lookAgain() {
         asks.trySend(Ask({ core, now -> Update(core.here(now), emptyList()) }, byPerson = false))
@@ -57,7 +62,7 @@ class Conversation(private val host: Host) {
 
     /** Talks until it is cancelled. */
     suspend fun run() = coroutineScope {
-        lookAgain()
+        wake()
         for (ask in asks) {
             answer(ask)
             ask.answered.complete(Unit)

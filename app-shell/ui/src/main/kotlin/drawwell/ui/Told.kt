@@ -3,7 +3,13 @@ package drawwell.ui
 import drawwell.surface.Trouble
 
 /** What could not be done, in words, and the field it is about. */
-data class Told(val field: String, val what: String, val whatToDo: String) {
+data class Told(
+    val field: String,
+    val what: String,
+    val whatToDo: String,
+    /** Whether it asks for care, or only tells. */
+    val cares: Boolean = true,
+) {
     companion object {
         /** Puts any failure of a call into words; none of them closes the app. */
         fun of(failure: Throwable): Told = when (failure) {

@@ -2,6 +2,7 @@ package drawwell.ui.parts
 
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.Spacer
 import androidx.compose.foundation.layout.heightIn
@@ -25,7 +26,7 @@ internal fun ThumbRow(frame: Frame, send: (Event) -> Unit) {
         frame.back?.let { Line(it, send, Modifier) }
         Spacer(Modifier.weight(1f))
         frame.redo?.let { Line(it, send, Modifier) }
-        frame.undo?.let { Line(it, send, Modifier.weight(2f, fill = false)) }
+        frame.undo?.let { Line(it, send, Modifier) }
     }
 }
 
@@ -35,7 +36,10 @@ private fun Line(action: Action, send: (Event) -> Unit, modifier: Modifier) {
         Readable {
             Row(Modifier.padding(horizontal = 12.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {
                 SignPicture(action.sign, size = 22.dp)
-                Words(action.label, LocalLettering.current.label)
+                Column {
+                    Words(action.label, LocalLettering.current.label)
+                    Words(action.detail, LocalLettering.current.tick, soft = true)
+                }
             }
         }
     }

@@ -14,6 +14,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.platform.testTag
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.ui.look.Measures
 
@@ -27,7 +28,7 @@ internal fun ThumbScreen(
     pane: Pane,
     pinned: @Composable () -> Unit,
     reading: @Composable ColumnScope.(picture: Modifier) -> Unit,
-    controls: @Composable ColumnScope.() -> Unit,
+    controls: @Composable ColumnScope.(room: Dp) -> Unit,
 ) {
     BoxWithConstraints(Modifier.fillMaxSize()) {
         val whole = maxHeight
@@ -40,14 +41,17 @@ internal fun ThumbScreen(
                 ) { reading(Modifier.weight(1f)) }
             }
             Trouble(pane)
-            Column(
-                Modifier.weight(1f).testTag("scroll").verticalScroll(rememberScrollState())
-                    .padding(horizontal = Measures.margin).padding(vertical = 6.dp),
-                Arrangement.spacedBy(Measures.apart),
-            ) {
-                if (flows) reading(Modifier.height(PICTURE))
-                pane.frame.notices.forEach { NoticeView(it, pane.send) }
-                controls()
+            BoxWithConstraints(Modifier.weight(1f)) {
+                val room = if (flows) PICTURE * 2 else maxHeight - EDGE * 2
+                Column(
+                    Modifier.fillMaxWidth().testTag("scroll").verticalScroll(rememberScrollState())
+                        .padding(horizontal = Measures.margin).padding(vertical = EDGE),
+                    Arrangement.spacedBy(Measures.apart),
+                ) {
+                    if (flows) reading(Modifier.height(PICTURE))
+                    pane.frame.notices.forEach { NoticeView(it, pane.send) }
+                    controls(room)
+                }
             }
             Foot(pane, pinned)
         }
@@ -64,3 +68,4 @@ internal fun Trouble(pane: Pane) {
 private const val LARGE_TYPE = 1.3f
 private val LOW_WINDOW = 640.dp
 private val PICTURE = 170.dp
+private val EDGE = 6.dp

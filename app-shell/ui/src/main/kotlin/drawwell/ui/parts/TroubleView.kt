@@ -23,11 +23,11 @@ import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.pictures.SignPicture
 
-/** What could not be done, and what to do: calm, and gone with a tap. The record is as it was. */
+/** What could not be done and what to do, or what a host has to tell: calm, and gone with a tap. */
 @Composable
 internal fun TroubleView(told: Told, dismiss: () -> Unit, modifier: Modifier = Modifier) {
     val lettering = LocalLettering.current
-    val tone = LocalColours.current.caution
+    val tone = LocalColours.current.let { if (told.cares) it.caution else it.sheet }
     Ground(tone, modifier.fillMaxWidth().testTag("trouble"), Rounded, edged = true) {
         HandRow {
             Readable {
@@ -38,7 +38,7 @@ internal fun TroubleView(told: Told, dismiss: () -> Unit, modifier: Modifier = M
                     Arrangement.spacedBy(10.dp),
                     Alignment.CenterVertically,
                 ) {
-                    SignPicture(Sign.CAUTION)
+                    if (told.cares) SignPicture(Sign.CAUTION)
                     Column {
                         Words(told.what, lettering.action)
                         Words(told.whatToDo, lettering.body)

@@ -41,7 +41,7 @@ internal fun OneLine(
         text,
         modifier,
         style.copy(color = if (soft) tone.soft else tone.ink, textAlign = align),
-        overflow = TextOverflow.Ellipsis,
+        overflow = TextOverflow.Clip,
         softWrap = false,
         maxLines = 1,
         autoSize = TextAutoSize.StepBased(minFontSize = least, maxFontSize = style.fontSize, stepSize = 1.sp),

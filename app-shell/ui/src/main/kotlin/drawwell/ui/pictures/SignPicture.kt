@@ -11,6 +11,7 @@ import androidx.compose.ui.graphics.StrokeJoin
 import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.graphics.drawscope.scale
 import androidx.compose.ui.graphics.vector.PathParser
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Sign
@@ -22,9 +23,13 @@ internal fun SignPicture(sign: Sign, modifier: Modifier = Modifier, size: Dp = 2
     if (sign == Sign.NONE) return
     val ink = LocalTone.current.ink
     val path = remember(sign) { PathParser().parsePathString(SignStrokes.of(sign)).toPath() }
-    Canvas(modifier.size(size)) {
+    val grown = LocalDensity.current.fontScale.coerceIn(1f, MOST)
+    Canvas(modifier.size(size * grown)) {
         scale(this.size.width / SignStrokes.FIELD, Offset.Zero) {
             drawPath(path, ink, style = Stroke(SignStrokes.PEN, cap = StrokeCap.Round, join = StrokeJoin.Round))
         }
     }
 }
+
+/** Signs grow with the type, but less. */
+private const val MOST = 1.5f

@@ -28,9 +28,11 @@ internal object StripBands {
                 Phase.REST -> bed(part, colours)
                 Phase.UNSAID -> Unit
             }
-            words?.run { name(band.label, part) }
+            if (band.phase != Phase.LETDOWN) words?.run { name(band.label, part, colours.over(band.phase)) }
         }
     }
+
+    private fun Colours.over(phase: Phase) = if (phase == Phase.EXPRESSION) water.ink else shaft.ink
 
     /** Short and quick. */
     private fun DrawScope.teeth(part: Rect, colours: Colours) {
@@ -60,5 +62,6 @@ internal object StripBands {
         drawLine(colours.shaft.edge, Offset(part.left + 3.dp.toPx(), y), Offset(part.right, y), 3.dp.toPx(), StrokeCap.Round, dots)
     }
 
-    private const val FILL = 0.46f
+    /** How much of a band its texture takes, from below; the lines keep to the rest. */
+    const val FILL = 0.36f
 }

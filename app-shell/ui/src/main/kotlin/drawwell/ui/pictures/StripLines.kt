@@ -20,7 +20,8 @@ internal object StripLines {
         if (points.isEmpty()) return
         val inset = if (area.height > 40.dp.toPx()) 8.dp.toPx() else 3.dp.toPx()
         fun x(point: StepPoint) = area.left + point.at * area.width
-        fun y(point: StepPoint) = area.bottom - inset - point.height * (area.height - 2 * inset)
+        val ground = area.bottom - area.height * StripBands.FILL
+        fun y(point: StepPoint) = ground - inset - point.height * (ground - area.top - 2 * inset)
         val line = Path().apply {
             moveTo(x(points.first()), y(points.first()))
             points.drop(1).forEach { point ->

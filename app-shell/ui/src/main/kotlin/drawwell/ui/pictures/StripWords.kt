@@ -2,6 +2,7 @@ package drawwell.ui.pictures
 
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
+import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.text.TextMeasurer
 import androidx.compose.ui.text.TextStyle
@@ -30,12 +31,13 @@ internal class StripWords(
         }
     }
 
-    /** The name of a band, in its upper corner. */
-    fun DrawScope.name(label: String, area: Rect) {
-        val words = measurer.measure(label, within)
+    /** The name of a band, at its foot. */
+    fun DrawScope.name(label: String, area: Rect, colour: Color) {
+        val words = measurer.measure(label, within.copy(color = colour))
         val room = 6.dp.toPx()
-        if (words.size.width + 2 * room <= area.width && words.size.height <= area.height / 2) {
-            drawText(words, topLeft = Offset(area.left + room, area.top + room / 2))
+        if (words.size.width + 2 * room <= area.width && words.size.height <= area.height * StripBands.FILL) {
+            val middle = area.bottom - area.height * StripBands.FILL / 2
+            drawText(words, topLeft = Offset(area.left + room, middle - words.size.height / 2f))
         }
     }
 }

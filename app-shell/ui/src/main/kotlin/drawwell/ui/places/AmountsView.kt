@@ -1,7 +1,7 @@
 package drawwell.ui.places
 
 import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
@@ -20,6 +20,7 @@ import drawwell.surface.AmountsScreen
 import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.Measures
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.AmountSteps
 import drawwell.ui.parts.HandRow
@@ -55,16 +56,17 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
             StripPicture(amounts.strip, picture.padding(vertical = 10.dp))
             Sides { amounts.columns.forEach { Head(it, drawing[it.column.part], Modifier.weight(1f)) } }
         },
-        controls = {
-            Sides(Modifier.height(COLUMN)) {
+        controls = { room ->
+            val tall = (room - BELOW).coerceIn(LOWEST, TALLEST)
+            Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
-                    if (place > 0) Scale(amounts.scale, Modifier.height(COLUMN))
+                    if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
                     Drawable(amounts, column, drawing, pane.send, Modifier.weight(1f))
                 }
-                if (amounts.columns.size == 1) Scale(amounts.scale, Modifier.height(COLUMN))
+                if (amounts.columns.size == 1) Scale(amounts.scale, Modifier.fillMaxHeight())
             }
             Sides { amounts.columns.forEach { AmountSteps(it, pane.send, Modifier.weight(1f)) } }
-            SetUpRow(amounts.together, pane.send)
+            if (amounts.together.options.isNotEmpty()) SetUpRow(amounts.together, pane.send)
         },
     )
 }
@@ -94,8 +96,11 @@ private fun Drawable(
         drawing[part] ?: amount.column.height,
         drawing = { drawing[part] = it },
         drawn = { send(Event.DrawAmount(amounts.session, part, it)) },
-        modifier = modifier.height(COLUMN),
+        modifier = modifier.fillMaxHeight(),
     )
 }
 
-private val COLUMN = 212.dp
+/** What stands below the columns: the steps, and how it is measured. */
+private val BELOW = (Measures.target + Measures.apart) * 2
+private val LOWEST = 150.dp
+private val TALLEST = 360.dp

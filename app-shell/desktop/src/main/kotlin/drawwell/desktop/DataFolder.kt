@@ -1,0 +1,36 @@
+package drawwell.desktop
+
+import java.io.File
+import java.util.UUID
+
+/** Where the platform keeps a person's data. */
+class DataFolder(private val folder: File) {
+    val record: File get() = folder.resolve("record.drawwell")
+
+    /** The stable name of this device, made once at random. */
+    fun device(): String {
+        val file = folder.resolve("device")
+        if (!file.exists()) {
+            folder.mkdirs()
+            file.writeText(UUID.randomUUID().toString())
+        }
+        return file.readText().trim()
+    }
+
+    companion object {
+        /** For a record of one's own choosing, its device lies beside it. */
+        fun beside(record: File) = DataFolder(record.absoluteFile.parentFile)
+
+        fun ofPlatform(
+            system: String = System.getProperty("os.name"),
+            home: String = System.getProperty("user.home"),
+            variable: (String) -> String? = System::getenv,
+        ): DataFolder = DataFolder(
+            when {
+                system.startsWith("Windows") -> File(variable("APPDATA") ?: "$home/AppData/Roaming", "Drawwell")
+                system.startsWith("Mac") -> File(home, "Library/Application Support/Drawwell")
+                else -> File(variable("XDG_DATA_HOME")?.takeIf { it.startsWith("/") } ?: "$home/.local/share", "drawwell")
+            },
+        )
+    }
+}

@@ -1,0 +1,45 @@
+package drawwell.desktop
+
+import drawwell.ui.Host
+import drawwell.ui.OpenRecord
+import drawwell.ui.look.Typefaces
+import kotlinx.coroutines.CoroutineDispatcher
+
+/** What a desk can do for the shell. */
+class DesktopHost(
+    override val typefaces: Typefaces,
+    private val thread: RecordThread,
+    private val records: Records,
+    private val alarms: AlarmClock,
+    private val dialogs: FileDialogs,
+) : Host {
+    private var own: OpenRecord? = null
+
+    override val reducedMotion: Boolean = false
+
+    override val recordThread: CoroutineDispatcher get() = thread.dispatcher
+
+    override fun openOwnRecord(): OpenRecord = records.open().also { own = it }
+
+    override fun openLookAround(): OpenRecord = LookAroundRecord.open()
+
+    /** A desk has nothing to buzz with, and a sound would wake the house. */
+    override fun buzz() = Unit
+
+    /** The lamp of a desk is not ours to hold. */
+    override fun keepScreenOn(on: Boolean) = Unit
+
+    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) =
+        alarms.set(key, unixMilliseconds, title, text)
+
+    override fun clearAlarm(key: String) = alarms.clear(key)
+
+    override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
+        dialogs.whereTo(fileName)?.let { write(it.path) }
+    }
+
+    override suspend fun pickFile(contentTypes: List<String>): String? = dialogs.which()?.path
+
+    /** Closes the record when all that was said to it is on disk. */
+    fun close() = thread.close { (own?.core as? AutoCloseable)?.close() }
+}

@@ -1,0 +1,12 @@
+package drawwell.desktop
+
+import drawwell.desktop.pictures.Pictures
+
+fun main(arguments: Array<String>) {
+    val options = Options.read(arguments)
+    if (options.pictures != null) {
+        Pictures(options.pictures).take()
+    } else {
+        MainWindow(options).show()
+    }
+}

@@ -1,0 +1,89 @@
+package drawwell.desktop
+
+import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.fillMaxSize
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.DisposableEffect
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.draw.drawWithContent
+import androidx.compose.ui.unit.dp
+import androidx.compose.ui.window.FrameWindowScope
+import androidx.compose.ui.window.Window
+import androidx.compose.ui.window.application
+import androidx.compose.ui.window.rememberWindowState
+import drawwell.ui.Conversation
+import drawwell.ui.Shell
+import drawwell.ui.Told
+import java.awt.EventQueue
+import java.awt.Frame
+import java.awt.event.WindowEvent
+import java.awt.event.WindowFocusListener
+
+/** The window at the desk, of the size of a phone. */
+class MainWindow(private val options: Options) {
+    private var frame: Frame? = null
+    private val clock = WallClock(options.time)
+    private val folder = options.record?.let(DataFolder::beside) ?: DataFolder.ofPlatform()
+    private val notifications: Notifications = Notifications(Icon::picture, ::front)
+    private val alarms: AlarmClock = AlarmClock({ clock.now().unixMilliseconds }, ::ring)
+    private val host: DesktopHost = DesktopHost(
+        DesktopTypefaces.load(),
+        RecordThread(),
+        Records(options.record ?: folder.record, folder::device, clock),
+        alarms,
+        FileDialogs { frame },
+    )
+    private val conversation: Conversation = Conversation(host)
+
+    fun show() {
+        application {
+            Window(
+                onCloseRequest = ::exitApplication,
+                state = rememberWindowState(width = WIDE, height = TALL),
+                title = "Drawwell",
+            ) {
+                Front()
+                Measured(if (options.measure) Measure(::exitApplication) else null) { Shell(conversation, host) }
+            }
+        }
+        host.close()
+    }
+
+    /** Knows the window, and looks at the record again when it comes to the front. */
+    @Composable
+    private fun FrameWindowScope.Front() {
+        DisposableEffect(window) {
+            frame = window
+            window.iconImage = Icon.picture()
+            val listener = object : WindowFocusListener {
+                override fun windowGainedFocus(event: WindowEvent) = conversation.wake()
+                override fun windowLostFocus(event: WindowEvent) = Unit
+            }
+            window.addWindowFocusListener(listener)
+            onDispose { window.removeWindowFocusListener(listener) }
+        }
+    }
+
+    @Composable
+    private fun Measured(measure: Measure?, content: @Composable () -> Unit) {
+        val drawn = if (measure == null) Modifier else Modifier.drawWithContent {
+            drawContent()
+            measure.drawn(recordOpen = conversation.screen != null)
+        }
+        Box(Modifier.fillMaxSize().then(drawn)) { content() }
+    }
+
+    private fun ring(title: String, text: String) = EventQueue.invokeLater {
+        if (!notifications.show(title, text)) conversation.tell(Told("", title, text, cares = false))
+        conversation.wake()
+    }
+
+    private fun front() {
+        frame?.toFront()
+    }
+
+    private companion object {
+        val WIDE = 412.dp
+        val TALL = 892.dp
+    }
+}

@@ -1,0 +1,34 @@
+package drawwell.desktop
+
+import java.io.File
+import java.time.ZonedDateTime
+
+/** What the program was started with. */
+data class Options(
+    /** The record to open instead of the person's own. */
+    val record: File? = null,
+    /** A moment that the clock starts at. */
+    val time: ZonedDateTime? = null,
+    /** A folder to draw every screen into, without a window. */
+    val pictures: File? = null,
+    /** Whether to tell how long the start took, and close. */
+    val measure: Boolean = false,
+) {
+    companion object {
+        fun read(arguments: Array<String>): Options {
+            var options = Options()
+            val left = ArrayDeque(arguments.toList())
+            fun value(name: String) = requireNotNull(left.removeFirstOrNull()) { "$name needs a value" }
+            while (left.isNotEmpty()) {
+                options = when (val name = left.removeFirst()) {
+                    "--record" -> options.copy(record = File(value(name)))
+                    "--time" -> options.copy(time = Moments.read(value(name)))
+                    "--pictures" -> options.copy(pictures = File(value(name)))
+                    "--measure" -> options.copy(measure = true)
+                    else -> throw IllegalArgumentException("unknown: $name (known: --record, --time, --pictures, --measure)")
+                }
+            }
+            return options
+        }
+    }
+}

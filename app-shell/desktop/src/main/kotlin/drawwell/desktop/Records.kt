@@ -1,0 +1,16 @@
+package drawwell.desktop
+
+import drawwell.surface.Drawwell
+import drawwell.surface.Opening
+import drawwell.ui.OpenRecord
+import java.io.File
+import java.util.Locale
+
+/** Opens the person's own record. */
+class Records(private val record: File, private val device: () -> String, private val clock: WallClock) {
+    fun open(): OpenRecord {
+        record.absoluteFile.parentFile.mkdirs()
+        val opening = Opening(device(), Locale.getDefault().language, lookAround = false)
+        return OpenRecord(Drawwell.open(record.path, opening, clock.now()), clock::now)
+    }
+}

@@ -1,0 +1,17 @@
+package drawwell.desktop
+
+import drawwell.surface.Clock
+import java.time.Instant
+import java.time.ZoneId
+import java.time.ZonedDateTime
+
+/** The clock on the wall, or one that starts at a given moment and runs on from there. */
+class WallClock(start: ZonedDateTime?) {
+    private val zone: ZoneId? = start?.zone
+    private val ahead: Long = if (start == null) 0 else start.toInstant().toEpochMilli() - Instant.now().toEpochMilli()
+
+    fun now() = Clock(
+        unixMilliseconds = Instant.now().toEpochMilli() + ahead,
+        zone = (zone ?: ZoneId.systemDefault()).id,
+    )
+}

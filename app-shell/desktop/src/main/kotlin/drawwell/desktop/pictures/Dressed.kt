@@ -1,0 +1,19 @@
+package drawwell.desktop.pictures
+
+import drawwell.surface.Frame
+import drawwell.surface.Look
+import drawwell.surface.Screen
+
+/** The same screen in another look. */
+internal fun Screen.dressed(look: Look): Screen {
+    fun Frame.dressed() = copy(look = look)
+    return when (this) {
+        is Screen.Welcome -> copy(frame = frame.dressed())
+        is Screen.Ready -> copy(frame = frame.dressed())
+        is Screen.Running -> copy(frame = frame.dressed())
+        is Screen.Amounts -> copy(frame = frame.dressed())
+        is Screen.Day -> copy(frame = frame.dressed())
+        is Screen.Form -> copy(frame = frame.dressed())
+        is Screen.List -> copy(frame = frame.dressed())
+    }
+}

@@ -1,0 +1,119 @@
+package drawwell.desktop.pictures
+
+import drawwell.desktop.LookAroundRecord
+import drawwell.surface.Clock
+import drawwell.surface.Deed
+import drawwell.surface.Drawwell
+import drawwell.surface.DrawwellInterface
+import drawwell.surface.Event
+import drawwell.surface.Opening
+import drawwell.surface.Part
+import drawwell.surface.Place
+import drawwell.surface.Screen
+import java.io.File
+import java.nio.file.Files
+
+/** Goes through the app as a person would, with the invented family, and keeps every screen on the way. */
+internal class Walk private constructor(private val core: DrawwellInterface, start: Clock) {
+    private val zone = start.zone
+    private var milliseconds = start.unixMilliseconds
+    private val seen = linkedMapOf<String, Screen>()
+
+    private fun now() = Clock(milliseconds, zone)
+
+    private fun pass(seconds: Int) {
+        milliseconds += seconds * 1000L
+    }
+
+    private fun does(event: Event): Screen = core.update(event, now()).screen
+
+    private fun mark(deed: Deed, after: Int) {
+        pass(after)
+        does(Event.Mark(deed))
+    }
+
+    private fun keep(name: String, screen: Screen = core.here(now())) {
+        seen[name] = screen
+    }
+
+    private fun days() {
+        keep("day-today", does(Event.Go(Place.Day(0u))))
+        keep("day-yesterday", does(Event.Go(Place.Day(1u))))
+        val day = core.here(now()) as Screen.Day
+        day.day.entries.maxByOrNull { it.strip?.bands?.size ?: 0 }?.let { keep("entry", does(it.open.event)) }
+    }
+
+    private fun lists() {
+        val kit = does(Event.Go(Place.Kit)) as Screen.List
+        keep("kit", kit)
+        kit.list.groups.first().rows.first().open?.let { keep("pump", does(it.event)) }
+        keep("family", does(Event.Go(Place.Family)))
+    }
+
+    private fun session() {
+        keep("now-ready", does(Event.Go(Place.Now)))
+        does(Event.Start)
+        pass(8)
+        keep("now-running-fresh")
+        mark(Deed.LETDOWN_PHASE, 2)
+        repeat(4) { mark(Deed.STRONGER, 3) }
+        repeat(2) { mark(Deed.FASTER, 2) }
+        mark(Deed.LETDOWN, 75)
+        mark(Deed.EXPRESSION_PHASE, 12)
+        mark(Deed.SLOWER, 3)
+        repeat(3) { mark(Deed.STRONGER, 4) }
+        mark(Deed.HURTS, 150)
+        pass(3)
+        keep("now-running-hurts")
+        does(Event.Mark(Deed.TURNED_DOWN))
+        hurts()
+        mark(Deed.REST, 160)
+        mark(Deed.LETDOWN_PHASE, 55)
+        mark(Deed.LETDOWN, 62)
+        mark(Deed.EXPRESSION_PHASE, 9)
+        pass(140)
+        keep("now-running")
+        pass(200)
+        amounts(does(Event.Finish) as Screen.Amounts)
+    }
+
+    private fun hurts() {
+        val running = core.here(now()) as Screen.Running
+        running.running.pain?.options?.firstOrNull { it.event is Event.Pain }?.let { does(it.event) }
+    }
+
+    private fun amounts(asked: Screen.Amounts) {
+        keep("now-amounts-fresh", asked)
+        val session = asked.amounts.session
+        does(Event.DrawAmount(session, Part.LEFT, 0.55f))
+        keep("now-amounts", does(Event.DrawAmount(session, Part.RIGHT, 0.72f)))
+        does(Event.AmountsDone(session))
+    }
+
+    companion object {
+        fun screens(): Map<String, Screen> {
+            val folder = Files.createTempDirectory("drawwell-pictures").toFile()
+            try {
+                return empty(folder.resolve("empty").apply { mkdirs() }) + family(folder.resolve("family").apply { mkdirs() })
+            } finally {
+                folder.deleteRecursively()
+            }
+        }
+
+        private fun empty(folder: File): Map<String, Screen> {
+            val now = Clock(System.currentTimeMillis(), "Europe/Berlin")
+            val core = Drawwell.open(folder.resolve("record.drawwell").path, Opening("pictures", "en", false), now)
+            return core.use { Walk(it, now).apply { keep("welcome") }.seen }
+        }
+
+        private fun family(folder: File): Map<String, Screen> {
+            val record = LookAroundRecord.openIn(folder)
+            val walk = Walk(record.core, record.now())
+            walk.session()
+            walk.days()
+            walk.lists()
+            (record.core as AutoCloseable).close()
+            return walk.seen
+        }
+    }
+}
