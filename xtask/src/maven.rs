@@ -26,9 +26,7 @@ pub(crate) fn program(app_shell: &Path) -> Option<PathBuf> {
 pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
     let program = program(&places.app_shell()).ok_or_else(|| Stop::new(Tool::Maven.missing()))?;
     let mut command = process::command(places, program);
-    command
-        .args(["--batch-mode", "--no-transfer-progress", "--file"])
-        .arg(places.app_shell().join("pom.xml"));
+    command.args(["--batch-mode", "--no-transfer-progress", "--file"]).arg(places.app_shell().join("pom.xml"));
     command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
     Ok(command)
 }

@@ -11,9 +11,7 @@ pub(crate) fn command(places: &Places, program: impl AsRef<OsStr>) -> Command {
     // Cargo told these to this program; another Cargo would take them for its own.
     for (name, _) in std::env::vars_os() {
         let told = name.to_str().is_some_and(|name| {
-            ["CARGO_PKG_", "CARGO_MANIFEST_", "CARGO_BIN_", "CARGO_CRATE_"]
-                .iter()
-                .any(|it| name.starts_with(it))
+            ["CARGO_PKG_", "CARGO_MANIFEST_", "CARGO_BIN_", "CARGO_CRATE_"].iter().any(|it| name.starts_with(it))
         });
         if told {
             command.env_remove(name);

@@ -47,10 +47,7 @@ pub(crate) fn run(places: &Places, steps: &[&Step]) -> Result<(), Stop> {
         taken.push((step.name, start.elapsed()));
         if let Err(stop) = outcome {
             print!("{}", summary(&taken));
-            return Err(Stop::new(format!(
-                "{stop}\nstopped at {}: cargo xtask test --only {}",
-                step.name, step.name
-            )));
+            return Err(Stop::new(format!("{stop}\nstopped at {}: cargo xtask test --only {}", step.name, step.name)));
         }
     }
     print!("{}", summary(&taken));

@@ -25,13 +25,7 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
 }
 
 fn build(places: &Places) -> Result<(), Stop> {
-    process::run(process::cargo(places).args([
-        "build",
-        "-p",
-        "drawwell-bindings",
-        "-p",
-        "drawwell-generator",
-    ]))
+    process::run(process::cargo(places).args(["build", "-p", "drawwell-bindings", "-p", "drawwell-generator"]))
 }
 
 /// Kotlin, where the shell's build looks for it.

@@ -63,14 +63,7 @@ fn licences(places: &Places) -> Result<(), Stop> {
 }
 
 fn lints(places: &Places) -> Result<(), Stop> {
-    process::run(process::cargo(places).args([
-        "clippy",
-        "--workspace",
-        "--all-targets",
-        "--",
-        "-D",
-        "warnings",
-    ]))
+    process::run(process::cargo(places).args(["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"]))
 }
 
 fn build(places: &Places) -> Result<(), Stop> {

@@ -26,8 +26,7 @@ impl Tool {
             Self::Linter => "clippy is missing: rustup component add clippy".into(),
             Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
             Self::Python => {
-                "Python 3 with venv is missing: install python3 and python3-venv, or Python from python.org"
-                    .into()
+                "Python 3 with venv is missing: install python3 and python3-venv, or Python from python.org".into()
             }
             Self::Java => {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
@@ -50,8 +49,7 @@ impl Tool {
 
 /// Stops with a line for each tool that is missing.
 pub(crate) fn need(places: &Places, tools: &[Tool]) -> Result<(), Stop> {
-    let missing: Vec<String> =
-        tools.iter().filter(|tool| !tool.is_there(places)).map(|tool| tool.missing()).collect();
+    let missing: Vec<String> = tools.iter().filter(|tool| !tool.is_there(places)).map(|tool| tool.missing()).collect();
     if missing.is_empty() {
         Ok(())
     } else {
@@ -61,18 +59,12 @@ pub(crate) fn need(places: &Places, tools: &[Tool]) -> Result<(), Stop> {
 
 /// Whether a command can be run at all and likes being asked.
 pub(crate) fn answers(command: &mut Command) -> bool {
-    command
-        .stdin(Stdio::null())
-        .stdout(Stdio::null())
-        .stderr(Stdio::null())
-        .status()
-        .is_ok_and(|it| it.success())
+    command.stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null()).status().is_ok_and(|it| it.success())
 }
 
 /// The Java that Maven will run on: `JAVA_HOME` before the path.
 fn java_found() -> Option<u32> {
-    let at_home =
-        std::env::var_os("JAVA_HOME").map(|home| std::path::Path::new(&home).join("bin").join("java"));
+    let at_home = std::env::var_os("JAVA_HOME").map(|home| std::path::Path::new(&home).join("bin").join("java"));
     let program = at_home.unwrap_or_else(|| "java".into());
     let said = Command::new(program).arg("-version").stdin(Stdio::null()).output().ok()?;
     java_version(&String::from_utf8_lossy(&said.stderr))

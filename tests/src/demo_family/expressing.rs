@@ -55,7 +55,11 @@ fn drawn(doing: &Doing, day: f64, left: bool) -> f64 {
         _ if left => 0.87 * flange * story::valve_passes(day),
         _ => 0.87 * flange,
     };
-    if left { means } else { means * fever }
+    if left {
+        means
+    } else {
+        means * fever
+    }
 }
 
 fn means(fact: Fact, doing: &Doing) -> Fact {
@@ -83,11 +87,7 @@ fn how_it_ran(fact: Fact, doing: &Doing, seconds: i64, chance: &mut Chance) -> F
     let electric = matches!(doing.with, With::WardPump | With::HomePump);
     if chance.happens(if doing.day < 2 { 0.5 } else { 0.10 }) || !electric {
         let fact = fact.when("ended", &ended).yes("afterwards");
-        return if doing.day > 2 && chance.happens(0.6) {
-            fact.says("letdowns", chance.whole(2, 4))
-        } else {
-            fact
-        };
+        return if doing.day > 2 && chance.happens(0.6) { fact.says("letdowns", chance.whole(2, 4)) } else { fact };
     }
     let care = if chance.happens(if doing.day < 40 { 0.42 } else { 0.30 }) { Care::Full } else { Care::Plain };
     let fact = marks::add(fact.when("ended", &ended), doing, seconds, care, strength(doing, chance), chance);
@@ -146,8 +146,8 @@ fn amounts(fact: Fact, doing: &Doing, came: Came, chance: &mut Chance) -> Fact {
         _ => chance.happens(0.02),
     };
     let lost = chance.happens(if (47..=48).contains(&doing.day) { 0.5 } else { 0.015 });
-    let later = doing.day == story::LAST && doing.place == "work"
-        || doing.day == story::LAST - 1 && doing.second > 21 * 3600;
+    let later =
+        doing.day == story::LAST && doing.place == "work" || doing.day == story::LAST - 1 && doing.second > 21 * 3600;
     let fact = match (one_bottle, lost, later) {
         (_, _, true) => fact.amount_later("amount_left").amount_later("amount_right"),
         (true, true, _) => fact.amount_unknown("amount_together"),

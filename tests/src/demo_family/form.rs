@@ -24,8 +24,7 @@ pub fn file(mut facts: Vec<Fact>) -> String {
 }
 
 fn line(fact: &Fact) -> String {
-    let mut line =
-        format!("{{\"fact\":{},\"id\":{}", Value::from(fact.kind.name()), Value::from(fact.id.as_str()));
+    let mut line = format!("{{\"fact\":{},\"id\":{}", Value::from(fact.kind.name()), Value::from(fact.id.as_str()));
     for (key, value) in nested(&fact.fields) {
         line.push_str(&format!(",{}:{}", Value::from(key), in_order(&value)));
     }

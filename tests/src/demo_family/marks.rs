@@ -99,7 +99,11 @@ fn letdowns_and_phases(
 }
 
 fn softer(doing: &Doing, strength: i64) -> i64 {
-    if doing.with == With::WardPump { strength - 20 } else { strength - 1 }
+    if doing.with == With::WardPump {
+        strength - 20
+    } else {
+        strength - 1
+    }
 }
 
 /// The ward's pump shows mmHg, the one at home a level.
