@@ -3,7 +3,8 @@
 //! In comes a command line, out goes an exit code. Each command is a file;
 //! what they share lies beside them: `place` (where things are), `tool` (what
 //! must be on the machine), `process` (running another program), `library`,
-//! `generate`, `maven`, `keep` (not touching what has not changed). Read
+//! `generate`, `python`, `java`, `maven`, `shell` (the app as a program), `keep`
+//! (not touching what has not changed). Read
 //! `test` first: it runs everything the others do.
 
 #![forbid(unsafe_code)]
@@ -12,6 +13,7 @@ mod app;
 mod bench;
 mod demo;
 mod generate;
+mod java;
 mod keep;
 mod library;
 mod maven;
@@ -19,6 +21,7 @@ mod pictures;
 mod place;
 mod process;
 mod python;
+mod shell;
 mod step;
 mod stop;
 mod surface;

@@ -30,11 +30,3 @@ pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
     command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
     Ok(command)
 }
-
-/// A main class of the shell's desktop host, after `install`, with words for it.
-pub(crate) fn start(places: &Places, build: Build, main: &str, words: &[String]) -> Result<Command, Stop> {
-    let mut command = command(places, build)?;
-    command.args(["--quiet", "--projects", "desktop", "exec:java"]);
-    command.arg(format!("-Dexec.mainClass={main}")).arg(format!("-Dexec.args={}", words.join(" ")));
-    Ok(command)
-}

@@ -5,6 +5,9 @@ use std::{path::PathBuf, process::Command};
 
 use crate::{keep, place::Places, process, stop::Stop};
 
+/// What the machine calls its own Python.
+pub(crate) const SYSTEM: &str = if cfg!(windows) { "python" } else { "python3" };
+
 /// Makes it where it is not, and installs what the tests ask for when that changed.
 pub(crate) fn prepare(places: &Places) -> Result<(), Stop> {
     let (home, wanted) = (places.python_home(), places.python_tests().join("requirements.txt"));
@@ -13,7 +16,7 @@ pub(crate) fn prepare(places: &Places) -> Result<(), Stop> {
     if std::fs::read_to_string(&stamp).is_ok_and(|then| then == now) {
         return Ok(());
     }
-    process::run(process::command(places, "python3").args(["-m", "venv", "--clear"]).arg(&home))?;
+    process::run(process::command(places, SYSTEM).args(["-m", "venv", "--clear"]).arg(&home))?;
     let mut install = process::command(places, program(places));
     install.args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"]);
     process::run(install.arg(&wanted))?;

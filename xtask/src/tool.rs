@@ -2,7 +2,7 @@
 
 use std::process::{Command, Stdio};
 
-use crate::{maven, place::Places, process, stop::Stop};
+use crate::{java, maven, place::Places, process, python, stop::Stop};
 
 /// Something that people install.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -40,8 +40,8 @@ impl Tool {
             Self::Formatter => answers(process::cargo(places).args(["fmt", "--version"])),
             Self::Linter => answers(process::cargo(places).args(["clippy", "--version"])),
             Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
-            Self::Python => answers(Command::new("python3").args(["-c", "import venv, ensurepip"])),
-            Self::Java => java_found().is_some_and(|version| version >= JAVA),
+            Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
+            Self::Java => java::version().is_some_and(|version| version >= JAVA),
             Self::Maven => maven::program(&places.app_shell()).is_some(),
         }
     }
@@ -62,24 +62,6 @@ pub(crate) fn answers(command: &mut Command) -> bool {
     command.stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null()).status().is_ok_and(|it| it.success())
 }
 
-/// The Java that Maven will run on: `JAVA_HOME` before the path.
-fn java_found() -> Option<u32> {
-    let at_home = std::env::var_os("JAVA_HOME").map(|home| std::path::Path::new(&home).join("bin").join("java"));
-    let program = at_home.unwrap_or_else(|| "java".into());
-    let said = Command::new(program).arg("-version").stdin(Stdio::null()).output().ok()?;
-    java_version(&String::from_utf8_lossy(&said.stderr))
-}
-
-/// The version in what `java -version` says: 17 in `"17.0.15"`, 8 in `"1.8.0_392"`.
-fn java_version(said: &str) -> Option<u32> {
-    let quoted = said.split('"').nth(1)?;
-    let mut numbers = quoted.split(|c: char| !c.is_ascii_digit()).map(str::parse);
-    match numbers.next()?.ok()? {
-        1 => numbers.next()?.ok(),
-        version => Some(version),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -97,15 +79,5 @@ mod tests {
     #[test]
     fn a_program_that_is_not_there_does_not_answer() {
         assert!(!answers(&mut Command::new("drawwell-no-such-program")));
-    }
-
-    #[test]
-    fn javas_own_words_give_its_version() {
-        assert_eq!(java_version("openjdk version \"17.0.15\" 2025-04-15\nOpenJDK Runtime"), Some(17));
-        assert_eq!(java_version("openjdk version \"21\" 2023-09-19"), Some(21));
-        assert_eq!(java_version("java version \"1.8.0_392\""), Some(8));
-        assert_eq!(java_version("openjdk version \"25-ea\" 2025-09-16"), Some(25));
-        assert_eq!(java_version("command not found"), None);
-        assert_eq!(java_version("openjdk version \"x\""), None);
     }
 }
