@@ -1,1 +1,105 @@
-fn main() {}
+//! Every screen without a screen: the surface on the command line, JSON out.
+//!
+//! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
+//!  (import F | export F | show PLACE | tap JSON)`
+//!
+//! PLACE is `now`, `day`, `day:3`, `kit`, `family`, `report` or `entry:ID`; an
+//! event is written as serde writes it, such as `"Start"` or
+//! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
+
+use std::process::ExitCode;
+
+use drawwell::{Drawwell, Trouble};
+use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
+use drawwell_core::time::Moment;
+
+const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
+                     (import FILE | export FILE | show PLACE | tap JSON)";
+
+struct Asked {
+    journal: String,
+    clock: Clock,
+    device: String,
+    what: String,
+    with: String,
+}
+
+fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> {
+    let (mut journal, mut at, mut zone, mut device) = (None, None, None, "headless".to_owned());
+    let mut rest = Vec::new();
+    while let Some(argument) = arguments.next() {
+        match argument.as_str() {
+            "--journal" => journal = Some(arguments.next()?),
+            "--at" => at = Some(arguments.next()?),
+            "--zone" => zone = Some(arguments.next()?),
+            "--device" => device = arguments.next()?,
+            _ => rest.push(argument),
+        }
+    }
+    let zone = zone?;
+    let moment = Moment::from_parts(&at?, &zone).ok()?;
+    let [what, with] = <[String; 2]>::try_from(rest).ok()?;
+    let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone };
+    Some(Asked { journal: journal?, clock, device, what, with })
+}
+
+fn place(text: &str) -> Option<Place> {
+    Some(match text.split_once(':') {
+        Some(("day", days_back)) => Place::Day { days_back: days_back.parse().ok()? },
+        Some(("entry", id)) => Place::Entry { id: id.to_owned() },
+        None if text == "now" => Place::Now,
+        None if text == "day" => Place::Day { days_back: 0 },
+        None if text == "kit" => Place::Kit,
+        None if text == "family" => Place::Family,
+        None if text == "report" => Place::Report,
+        _ => return None,
+    })
+}
+
+enum Failed {
+    Usage,
+    Told(Box<Trouble>),
+}
+
+impl From<Trouble> for Failed {
+    fn from(trouble: Trouble) -> Self {
+        Self::Told(Box::new(trouble))
+    }
+}
+
+fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
+    let opening = Opening { device: asked.device.clone(), language: "en".to_owned(), look_around: false };
+    let now = asked.clock.clone();
+    let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone())?;
+    Ok(match asked.what.as_str() {
+        "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
+        "export" => serde_json::to_string_pretty(&drawwell.take_out(asked.with.clone(), now)?),
+        "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
+        "tap" => {
+            let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;
+            serde_json::to_string_pretty(&drawwell.update(event, now)?)
+        }
+        _ => return Err(Failed::Usage),
+    })
+}
+
+fn main() -> ExitCode {
+    let Some(asked) = read_arguments(std::env::args().skip(1)) else {
+        eprintln!("{USAGE}");
+        return ExitCode::from(2);
+    };
+    match run(&asked) {
+        Ok(Ok(json)) => {
+            println!("{json}");
+            ExitCode::SUCCESS
+        }
+        Ok(Err(_)) | Err(Failed::Usage) => {
+            eprintln!("{USAGE}");
+            ExitCode::from(2)
+        }
+        Err(Failed::Told(trouble)) => {
+            eprintln!("{}", serde_json::to_string(&*trouble).unwrap_or_default());
+            ExitCode::FAILURE
+        }
+    }
+}

@@ -1,0 +1,647 @@
+### Every sentence a person reads. Short, warm, plain; nothing that blames.
+
+app-name = Drawwell
+
+## Places
+
+place-now = Now
+place-day = Day
+place-kit = Kit
+place-family = Family
+back = Back
+undo = Undo
+undo-spoken = Undo: { $what }
+redo = Redo
+redo-spoken = Do again: { $what }
+dismiss = Close
+nothing-to-undo = There is nothing to undo.
+nothing-to-redo = There is nothing to do again.
+
+## What was done, for undo
+
+act-start = session started
+act-finish = session ended
+act-letdown = letdown
+act-letdown-phase = letdown phase
+act-expression-phase = expression phase
+act-rest = rest
+act-stronger = stronger
+act-softer = softer
+act-faster = faster
+act-slower = slower
+act-hurts = it hurts
+act-turned-down = turned down
+act-pain = how much it hurt
+act-amount = amount
+act-amounts-done = amounts
+act-amounts-later = amounts for later
+act-measure = how it was measured
+act-add = new entry
+act-enter = correction
+act-clear = cleared field
+act-take-out = taken out
+act-bring-back = brought back
+act-bring-in = file brought in
+
+## First screen
+
+welcome-headline = What was drawn, and how it felt.
+welcome-line-record = One tap starts a session, one ends it. Amounts can wait.
+welcome-line-private = Everything stays on this device. No account, no network.
+welcome-line-care = It keeps a record and does sums. It does not diagnose, and your care team’s word comes first.
+welcome-begin = Begin my record
+welcome-look-around = Look around first
+welcome-look-around-detail = with an invented family
+welcome-bring-in = Bring in a record I have
+looking-around = You are looking around in an invented family’s record. Yours is untouched.
+leave-look-around = Leave
+
+## Before a session
+
+ready-since-last = since the last session
+ready-first = nothing written down yet
+ready-how = { $method } · { $sides }
+start = Start
+start-spoken = Start a session: { $how }
+rested-spoken = { $side }: { $span } since it was last used.
+rested-unknown-spoken = { $side }: not used yet.
+lacking = { $count ->
+    [one] One session can still get its amount.
+   *[other] { $count } sessions can still get their amount.
+}
+open-lacking = Open it
+
+## While a session runs
+
+running-since = { $sides }, since { $time }
+running-phase = { $phase } · { $span }
+running-no-phase = running
+running-spoken = { $span } so far. { $phase }.
+running-now = running
+finish = Finish
+mark-letdown = Letdown
+mark-letdown-spoken = Mark a letdown, seen or felt
+mark-letdown-phase = To letdown phase
+mark-letdown-phase-spoken = The pump is now in its letdown phase
+mark-expression-phase = To expression
+mark-expression-phase-spoken = The pump is now in its expression phase
+mark-hurts = It hurts
+mark-hurts-spoken = Mark that it hurts
+mark-rest = Pause
+mark-rest-spoken = Pause: the pump rests
+mark-resume = Go on
+mark-resume-spoken = Go on with expression
+mark-softer = Softer
+mark-softer-spoken = Less vacuum
+mark-stronger = Stronger
+mark-stronger-spoken = More vacuum
+mark-slower = Slower
+mark-slower-spoken = Fewer cycles per minute
+mark-faster = Faster
+mark-faster-spoken = More cycles per minute
+dial-vacuum = Vacuum level
+dial-vacuum-spoken = Vacuum level: { $value }
+dial-cycles = Cycles a minute
+dial-cycles-spoken = Cycles per minute: { $value }
+dial-unset = not set
+pain-how-much = How much, from 1 to 10?
+pain-turned-down = Turned it down
+pain-turned-down-spoken = I turned the pump down because it hurt
+pain-score-spoken = It hurt: { $score } out of 10
+pain-unsaid = it hurt
+turned-down-short = turned down
+asks-ended = This session has run for { $span }. When did it end?
+ended-usual = At { $time }, as usual
+ended-last-mark = At { $time }, the last mark
+still-running = Still going
+alarm-running-title = Is the session still going?
+alarm-running-text = It can be ended at the time it really ended.
+no-session-running = No session is running.
+no-session-running-do = Start one, or write one down afterwards in Day.
+
+## Phases
+
+phase-letdown = Letdown phase
+phase-expression = Expression
+phase-rest = Pause
+
+## The strip
+
+strip-nothing = Nothing was marked.
+strip-spoken-length = A session of { $span }.
+strip-spoken-phase = { $phase }, { $span }.
+strip-spoken-no-letdown = No letdown was marked; there may have been some.
+strip-spoken-letdowns = { $count ->
+    [one] One letdown was marked.
+   *[other] { $count } letdowns were marked.
+}
+strip-spoken-pains = { $count ->
+    [one] It hurt once.
+   *[other] It hurt { $count } times.
+}
+strip-spoken-turned-down = { $count ->
+    [one] It was turned down once.
+   *[other] It was turned down { $count } times.
+}
+
+## Amounts
+
+amounts-title = What came?
+amounts-subtitle = Draw the line up. It can wait, too.
+amounts-headline = What came?
+amounts-caption = { $span } long
+amounts-measured = Measured
+amounts-each = Each side
+amounts-together = Together
+amounts-done = Done
+amounts-later = Later
+amount-draw = draw up
+amount-less = Less
+amount-less-spoken = A little less, { $side }
+amount-more = More
+amount-more-spoken = A little more, { $side }
+amount-say-unknown = Not known
+amount-say-unknown-spoken = The amount is not known, { $side }
+amount-say-later = Later
+amount-spoken = { $side }: { $amount }.
+amount-unknown = not known
+amount-later = for later
+amount-unsaid = not yet
+amount-nothing-said = –
+amount-and-unknown = { $volume } + ?
+at-least = { $volume } +
+
+## The day
+
+today = Today
+yesterday = Yesterday
+days-ago = { $days } days ago
+day-earlier = Day before
+day-later = Day after
+day-figure-none = –
+day-caption-none = No session written down.
+day-figure-unknown = ?
+day-caption-unknown = { $sessions }, no amount known yet.
+day-caption = { $sessions }, all amounts known.
+day-caption-partly = { $sessions }. { $unknown ->
+    [one] One amount is not known and not in the sum.
+   *[other] { $unknown } amounts are not known and not in the sum.
+}
+sessions = { $count ->
+    [one] One session
+   *[other] { $count } sessions
+}
+side-left = Left
+side-right = Right
+side-together = Together
+side-unknown = { $count ->
+    [one] one not known
+   *[other] { $count } not known
+}
+day-empty = Nothing is written down on this day. That may be right, or something may be missing.
+day-picture-spoken = { $count ->
+    [0] No session along the day.
+    [one] One session along the day.
+   *[other] { $count } sessions along the day.
+}
+session-detail = { $sides } · { $length }
+length-unknown = length not known
+weighed = { $mass } by weight
+not-weighed = not weighed
+sign-on-side = { $sign } { $side }
+open-spoken = { $what }. Open.
+taken-out = Taken out
+bring-back = Bring back
+bring-back-spoken = Bring back: { $what }
+take-out = Take out of the record
+take-out-detail = It can be brought back.
+is-taken-out = This was taken out. It counts nowhere and can be brought back.
+care-overlap = overlaps another
+care-overlap-long = This session and another on the same side overlap in time. Both are kept.
+open-overlap = Open the other
+care-late-edit = Changed on another device after it was taken out here.
+care-two-values = { $field } was changed on two devices. The later change is shown; the other is kept.
+
+## An entry
+
+entry-when = { $date }, { $time }
+field-spoken = { $field }: { $value }
+field-says-nothing = nothing said
+clear = Clear
+clear-spoken = Clear { $field }
+step-less = Less
+step-less-spoken = Less: { $field }
+step-more = More
+step-more-spoken = More: { $field }
+date-of = Date ({ $field })
+in-zone = { $zone }
+take-mark-out = Take out
+take-mark-out-spoken = Take out this mark: { $what }
+mark-pain = It hurt
+mark-pain-score = It hurt: { $score } of 10
+mark-on-side = { $what } · { $side }
+setting-level = Level { $level }
+yes = Yes
+no = No
+time-skipped = The clock skipped that time; the next one that exists was taken.
+time-twice = That time came twice that night; the first was taken.
+clock-went-back = The clock was set back during the session. Please look at when it ended.
+zone-unknown = This device names a time zone that is not known here. Please choose one in Family, Settings.
+
+group-when = When
+group-amount = Amount
+group-weighing = Weighing
+group-how = How
+group-letdown = Letdown
+group-comfort = Comfort
+group-setting = Setting
+group-note = Note
+group-marks = As it ran
+group-body = Body
+group-breast = Breast
+group-who = Who
+group-what = What
+group-maker = What the maker states
+group-look = Look
+group-units = Units
+group-time = Time
+group-settings = Settings
+group-record = The record
+group-about = Care
+
+## Kinds
+
+kind-session = Session
+kind-feed = Feed
+kind-sign = Body and breast
+kind-note = Note
+kind-child = Child
+kind-pump = Pump
+kind-part = Part
+kind-flange = Flange
+kind-settings = Settings
+add-session = Write down a session
+add-feed = Write down a feed
+add-sign = Write down temperature or signs
+add-note = Write down a note
+add-child = Add a child
+add-pump = Add a pump
+add-part = Add a part
+add-flange = Add a flange
+kinds-child = Children
+kinds-pump = Pumps
+kinds-part = Parts that wear
+kinds-flange = Flanges
+none-child = No child is written down yet.
+none-pump = No pump yet. A session can be recorded without one.
+none-part = No part yet. A date here helps to tell wear later.
+none-flange = No flange yet.
+
+## Fields
+
+field-started = Started
+field-ended = Ended
+field-at = Time
+field-amount = Amount
+field-amount-left = Left
+field-amount-right = Right
+field-amount-together = Together
+field-weight-before = Child’s weight before
+field-weight-after = Child’s weight after
+field-child = Child
+field-method = Method
+field-sides = Sides
+field-pump = Pump
+field-flange-left = Flange, left
+field-flange-right = Flange, right
+field-where = Where
+field-hands-on = Hands on the breast while pumping
+field-letdowns = Letdowns seen or felt
+field-letdown-felt = Letdown
+field-pain-left-letdown = Pain left, letdown phase
+field-pain-left-expression = Pain left, expression
+field-pain-right-letdown = Pain right, letdown phase
+field-pain-right-expression = Pain right, expression
+field-turned-down = Times turned down for discomfort
+field-level-letdown = Level, letdown phase
+field-vacuum-letdown = Vacuum set, letdown phase
+field-cycles-letdown = Cycles, letdown phase
+field-level-expression = Level, expression
+field-vacuum-expression = Vacuum set, expression
+field-cycles-expression = Cycles, expression
+field-level = Level
+field-score = Pain
+field-note = Note
+field-text = Note
+field-way = Given by
+field-milk = Milk
+field-temperature = Temperature
+field-redness = Redness
+field-heat = Heat
+field-lump = Lump
+field-swelling = Swelling
+field-nipple-damage = Damaged nipple
+field-shivering = Shivering
+field-name = Name
+field-birth = Born on
+field-gestation-weeks = Weeks of gestation at birth
+field-gestation-days = and days
+field-sex = Sex, for growth tables
+field-birth-weight = Weight at birth
+field-grade = Grade
+field-power = Power
+field-levels = Levels on its dial
+field-in-use-since = In use since
+field-maximum-vacuum-low = Maximum vacuum, from
+field-maximum-vacuum-high = Maximum vacuum, to
+field-cycles-low = Cycles, from
+field-cycles-high = Cycles, to
+field-part = Part
+field-until = In use until
+field-size = Size
+field-side = Side
+field-hand = Hand that holds the phone
+field-palette = Palette
+field-hour-clock = Clock
+field-volume-unit = Volume
+field-vacuum-unit = Vacuum
+field-temperature-unit = Temperature
+field-mass-unit = Weight
+field-day-start = Hour at which a day begins
+field-zone = Time zone
+field-marks = Marks
+field-id = Id
+field-fact = Fact
+field-taken-out = Taken out
+field-device = Device
+
+hint-date = such as 2026-03-01
+hint-zone = as the device is set, or a name such as Europe/Berlin
+hint-letdown-felt = Not felt does not mean there was none.
+hint-name = a name of your own
+hint-day-start = 0 is midnight
+
+## Choices
+
+choice-method-electric_pump = Electric pump
+choice-method-hand_pump = Hand pump
+choice-method-by_hand = By hand
+choice-method-at_breast = At the breast
+choice-method-unsaid = Session
+choice-sides-left = Left
+choice-sides-right = Right
+choice-sides-both = Both
+choice-side-left = Left
+choice-side-right = Right
+choice-side-both = Both
+choice-where-home = Home
+choice-where-work = Work
+choice-where-neonatal_unit = Neonatal unit
+choice-where-on_the_way = On the way
+choice-letdown-felt-seen_or_felt = Seen or felt
+choice-letdown-felt-not_felt = Not felt
+choice-breast-left = left
+choice-breast-right = right
+choice-breast-both = both
+choice-breast-neither = neither
+choice-way-bottle = Bottle
+choice-way-tube = Tube
+choice-way-cup = Cup
+choice-way-spoon_or_syringe = Spoon or syringe
+choice-milk-own_fresh = Own milk, fresh
+choice-milk-own_stored = Own milk, stored
+choice-milk-donor = Donor milk
+choice-milk-formula = Formula
+choice-sex-girl = Girl
+choice-sex-boy = Boy
+choice-grade-personal = Personal grade
+choice-grade-hospital = Hospital grade
+choice-grade-hand = Hand pump
+choice-power-mains = Mains
+choice-power-battery = Battery
+choice-power-both = Mains and battery
+choice-part-valve = Valve
+choice-part-membrane = Membrane
+choice-part-tubing = Tubing
+choice-part-connector = Connector
+choice-part-bottle_seal = Bottle seal
+choice-part-other = Another part
+choice-hand-right = Right hand
+choice-hand-left = Left hand
+choice-palette-as_device = As the device
+choice-palette-light = Light
+choice-palette-night = Night
+choice-hour-clock-24 = 24 hours
+choice-hour-clock-12 = 12 hours
+choice-volume-unit-mL = mL
+choice-volume-unit-foz_us = fl oz
+choice-vacuum-unit-mmHg = mmHg
+choice-vacuum-unit-kPa = kPa
+choice-temperature-unit-Cel = °C
+choice-temperature-unit-degF = °F
+choice-mass-unit-g = g
+choice-mass-unit-kg = kg
+choice-mass-unit-lb_av = lb
+
+## Kit and family
+
+kit-subtitle = What you pump with
+kit-intro = The pump’s own manual comes first. What you write here lets a gauge check say more later.
+flange-of-size = Flange { $size }
+levels = { $count ->
+    [one] one level
+   *[other] { $count } levels
+}
+range = { $low } to { $high } { $unit }
+since-date = since { $date }
+born-on = born { $date }
+born-at = at { $weeks } weeks and { $days } days
+row-spoken = { $title }. { $detail }
+family-subtitle = Children, settings, your record
+settings = Settings
+settings-detail = { $volume } · { $vacuum } · { $temperature } · { $hand }
+record-here = Where it lies
+record-here-detail = On this device only. Nothing is sent anywhere.
+backup = Safety copy
+backup-made = made { $span } ago, beside the record
+backup-none = none yet; the first one makes itself
+hand-over-record = Take a copy out
+hand-over-record-detail = the whole record, as a file
+pick-record = Bring a file in
+pick-record-detail = from another phone, or a copy
+record-handed-over = The file was written.
+about-care = Not a diagnosis
+about-care-detail = Drawwell keeps a record and does sums. It never urges more vacuum. Your care team, the pump’s manual and the unit’s own rules come first. If you feel ill or worried, ask them.
+clock-ahead = Another device’s clock was { $span } ahead. Please set it right.
+
+## Bringing a file in
+
+report-title = File brought in
+report-intro = What could be taken was taken; undo takes it back as a whole.
+report-group-taken = Taken
+report-group-wrong = { $count ->
+    [one] One line was not taken
+   *[other] { $count } lines were not taken
+}
+report-taken = { $count ->
+    [0] Nothing new was in it.
+    [one] One entry was new or changed.
+   *[other] { $count } entries were new or changed.
+}
+report-unchanged = { $count ->
+    [one] One entry said nothing new.
+   *[other] { $count } entries said nothing new.
+}
+report-line = Line { $line }
+report-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+
+line-not-json = The line is not whole, or not JSON (at character { $column }).
+line-not-json-do = If the file was cut off, bring in a whole copy.
+line-not-object = The line is not one JSON object.
+line-not-object-do = Each line holds one object with “fact” and “id”.
+line-no-fact = The line does not say what it is: “fact” is missing.
+line-no-fact-do = Add “fact”, such as “session”.
+line-unknown-fact = The line is of a kind that this version does not know.
+line-unknown-fact-do = A newer version may know it.
+line-bad-id = “id” is missing, or has characters other than letters, figures and . _ : -
+line-bad-id-do = Give each entry its own id.
+line-reserved = { $field } is not a name a line may use.
+line-reserved-do = Use another name.
+line-other-kind = An entry of another kind has this id.
+line-other-kind-do = Give each entry its own id.
+line-not-utf8 = The line is not in UTF-8.
+line-not-utf8-do = Save the file as UTF-8 and bring it in again.
+line-too-long = The line is longer than any entry can be.
+line-too-long-do = Each entry stands on a line of its own.
+
+## What cannot be taken
+
+bad-moment = { $field }: this is not a moment that can be read.
+bad-moment-do = Write the time with its offset and zone, such as 2026-03-01T07:40:00+01:00 and Europe/Berlin.
+bad-time = { $field }: this is not a time of day.
+bad-time-do = Write it like 7:40 or 19:40.
+bad-date = { $field }: this is not a date.
+bad-date-do = Write it like 2026-03-01.
+bad-text = { $field }: this is not text.
+bad-text-do = Write words.
+bad-text-long = { $field }: this is longer than { $most } characters.
+bad-text-long-do = Please shorten it, or make two notes of it.
+bad-choice = { $field }: this is none of the choices.
+bad-choice-do = Choose one of: { $words }.
+bad-flag = { $field }: this is neither yes nor no.
+bad-flag-do = Choose yes or no.
+bad-number = { $field }: this is not a number.
+bad-number-do = Write figures, such as 60 or 62.5.
+bad-number-ambiguous = { $field }: this number can be read in two ways.
+bad-number-ambiguous-do = Write it without a mark between thousands, such as 1000 or 62.5.
+bad-unit = { $field }: this unit does not fit here.
+bad-unit-do = Leave the unit out, or write one that fits.
+bad-range = { $field }: this lies outside { $least } to { $most } { $unit }.
+bad-range-do = Please look at the figures and the unit again.
+bad-amount = { $field }: this is not an amount.
+bad-amount-do = Write a volume, “unknown” or “later”.
+bad-quantity = { $field }: figure and unit do not go together.
+bad-quantity-do = Write a figure with a unit that fits.
+bad-zone = { $field }: no time zone of this name is known.
+bad-zone-do = Write a name such as Europe/Berlin.
+bad-reference = { $field }: this points to nothing.
+bad-reference-do = Choose one of the list.
+bad-mark = This mark of the session cannot be read.
+bad-mark-do = Take it out, or write it anew.
+bad-field = { $field }: there is no such field here.
+bad-field-do = Choose a field of the form.
+bad-clear = { $field }: this cannot be left empty.
+bad-clear-do = Write something else in it, or take the entry out.
+bad-future = { $field }: this lies in the future.
+bad-future-do = Please look at the date and time again.
+bad-ends-before = { $field }: the session would end before it started.
+bad-ends-before-do = Move the start first, or write a later end.
+bad-too-long = { $field }: the session would be longer than { $hours } hours.
+bad-too-long-do = Please look at the dates of start and end.
+bad-level = { $field }: the pump has { $most } levels.
+bad-level-do = Write a level that is on the dial, or correct the pump in Kit.
+bad-order = { $field }: the lower figure is above the upper one.
+bad-order-do = Swap them, or correct one.
+
+## Trouble with the record
+
+trouble-busy = Another program has the record open.
+trouble-busy-do = Close it there and try again. Nothing was changed.
+trouble-read-only = The record may not be written here.
+trouble-read-only-do = Allow writing to its folder, or move it. Nothing was changed.
+trouble-full = There is no room left on this device.
+trouble-full-do = Free some space and try again. What was written down before is safe.
+trouble-disk = The disk did not take what was to be written.
+trouble-disk-do = Try again. If it happens again, take a copy of the record out.
+trouble-newer = This record was written by a newer version of Drawwell.
+trouble-newer-do = Install the newer version. The record was not touched.
+trouble-newer-file = This file was written by a newer version of Drawwell.
+trouble-newer-file-do = Install the newer version to bring it in. Nothing was changed.
+trouble-damaged = The record’s file is damaged.
+trouble-damaged-do = Close Drawwell and open it again: what can be read is kept, and the damaged file is set aside.
+trouble-damaged-mended = The record’s file was damaged. It was set aside, and what could be read was kept.
+trouble-damaged-mended-do = Please look whether the last entries are there.
+salvaged = The record’s file was damaged. { $kept } changes were read from it and { $backup } more from a safety copy. The damaged file is kept as { $name }.
+trouble-not-a-record = This file is not a Drawwell record.
+trouble-not-a-record-do = Choose another file. It was not touched.
+trouble-cannot-open = The record cannot be opened there.
+trouble-cannot-open-do = Look whether the folder is there and may be written to.
+trouble-cannot-read-file = The file cannot be read.
+trouble-cannot-read-file-do = Look whether it is still there, or pick another.
+trouble-cannot-write-file = The file cannot be written there.
+trouble-cannot-write-file-do = Choose another place, or free some space.
+trouble-device-name = The device’s name cannot be used.
+trouble-device-name-do = It is made of letters and figures, at most 32.
+trouble-no-such-record = This entry is not there.
+trouble-no-such-record-do = Go back and look at the day again.
+trouble-fault = Something in Drawwell went wrong.
+trouble-fault-do = Try again. What was written down before is safe.
+
+## Figures
+
+quantity = { $figure } { $unit }
+unit-mL = mL
+unit-fozus = fl oz
+unit-mmHg = mmHg
+unit-kPa = kPa
+unit-min = a minute
+unit-g = g
+unit-kg = kg
+unit-lbav = lb
+unit-ozav = oz
+unit-Cel = °C
+unit-degF = °F
+unit-mm = mm
+clock-am = { $time } am
+clock-pm = { $time } pm
+span-minutes = { $minutes } min
+span-hours = { $hours } h
+span-hours-minutes = { $hours } h { $minutes }
+span-days = { $days ->
+    [one] one day
+   *[other] { $days } days
+}
+date-long = { $weekday } { $day } { $month }
+date-plain = { $day } { $month } { $year }
+weekday-1 = Monday
+weekday-2 = Tuesday
+weekday-3 = Wednesday
+weekday-4 = Thursday
+weekday-5 = Friday
+weekday-6 = Saturday
+weekday-7 = Sunday
+month-1 = January
+month-2 = February
+month-3 = March
+month-4 = April
+month-5 = May
+month-6 = June
+month-7 = July
+month-8 = August
+month-9 = September
+month-10 = October
+month-11 = November
+month-12 = December

@@ -1,0 +1,105 @@
+//! Events after a session: its amounts.
+
+use serde_json::{json, Value};
+
+use super::{buzz, App, Present};
+use crate::quantity::{Entered, Quantity, Volume};
+use crate::record::{Amount, Session, Takes};
+use crate::screen::shapes::{Effect, Part};
+use crate::screen::AmountScale;
+use crate::trouble::Trouble;
+
+const AMOUNT_FIELDS: [(Part, &str); 3] =
+    [(Part::Left, "amount_left"), (Part::Right, "amount_right"), (Part::Together, "amount_together")];
+
+fn field_of(part: Part) -> &'static str {
+    match part {
+        Part::Left => "amount_left",
+        Part::Right => "amount_right",
+        Part::Together => "amount_together",
+    }
+}
+
+fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
+    match part {
+        Part::Left => session.left.as_ref(),
+        Part::Right => session.right.as_ref(),
+        Part::Together => session.together.as_ref(),
+    }
+}
+
+impl App {
+    fn say_amount(&mut self, id: &str, part: Part, amount: &Amount, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let value = amount.to_json();
+        Takes::Amount.check(field_of(part), &value)?;
+        self.journal_mut()?.act("amount", id, present.now, |w| w.set(id, field_of(part), &value))?;
+        Ok(vec![buzz("amount")])
+    }
+
+    pub(super) fn draw_amount(&mut self, id: &str, part: Part, height: f32, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let scale = AmountScale::for_session(&view, &view.session(id)?)?;
+        let (value, unit) = scale.at_height(height);
+        self.say_amount(id, part, &Amount::Known(Entered::of(value, unit)), present)
+    }
+
+    pub(super) fn step_amount(&mut self, id: &str, part: Part, steps: i32, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let session = view.session(id)?;
+        let step = AmountScale::for_session(&view, &session)?.fine_step();
+        let before = amount_of(&session, part).and_then(Amount::known).map_or(0.0, |v: Volume| v.in_unit(step.unit));
+        let tidy = ((before / step.by).round() + f64::from(steps)) * step.by;
+        let amount = Amount::Known(Entered::of((tidy * 1000.0).round() / 1000.0, step.unit));
+        if tidy < 0.0 {
+            return Ok(Vec::new());
+        }
+        self.say_amount(id, part, &amount, present)
+    }
+
+    pub(super) fn amount_unknown(&mut self, id: &str, part: Part, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let said = amount_of(&self.view(present)?.session(id)?, part) == Some(&Amount::Unknown);
+        if said {
+            self.journal_mut()?.act("amount", id, present.now, |w| w.set(id, field_of(part), &Value::Null))?;
+            return Ok(vec![buzz("amount")]);
+        }
+        self.say_amount(id, part, &Amount::Unknown, present)
+    }
+
+    /// The amounts are settled: what has not been said of them is for later.
+    pub(super) fn settle(&mut self, id: &str, name: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let session = self.view(present)?.session(id)?;
+        let wanted = |part: Part| match (session.together.is_some(), part) {
+            (true, Part::Together) => true,
+            (false, Part::Left) => session.sides.left(),
+            (false, Part::Right) => session.sides.right(),
+            _ => false,
+        };
+        self.journal_mut()?.act(name, id, present.now, |w| {
+            for (part, field) in AMOUNT_FIELDS {
+                if wanted(part) && amount_of(&session, part).is_none() {
+                    w.set(id, field, &Amount::Later.to_json())?;
+                }
+            }
+            w.set(id, "settled", &json!(true))
+        })?;
+        Ok(vec![buzz("settled")])
+    }
+
+    /// One container or two: what was said of the other way is set aside.
+    pub(super) fn measure_together(&mut self, id: &str, together: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let session = self.view(present)?.session(id)?;
+        if session.together.is_some() == together {
+            return Ok(Vec::new());
+        }
+        self.journal_mut()?.act("measure", id, present.now, |w| {
+            if together {
+                w.set(id, "amount_left", &Value::Null)?;
+                w.set(id, "amount_right", &Value::Null)?;
+                w.set(id, "amount_together", &Amount::Later.to_json())
+            } else {
+                w.set(id, "amount_together", &Value::Null)
+            }
+        })?;
+        Ok(vec![buzz("measure")])
+    }
+}

@@ -1,0 +1,261 @@
+//! The one reducer: an event and the present in, a screen and effects out.
+//!
+//! A tap that was answered is on disk. What went wrong is a
+//! [`Trouble`](crate::trouble::Trouble), and the record is as it was. One file
+//! a family of events: [`session`] while one runs, [`amounts`] after it,
+//! [`enter`] for fields, [`whole`] for the record as a whole.
+
+mod amounts;
+mod enter;
+mod session;
+mod step;
+mod whole;
+
+use std::path::PathBuf;
+
+use crate::journal::{Journal, Salvaged};
+use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
+use crate::screen::{self, Said, View};
+use crate::share::exchange::Report;
+use crate::text::Texts;
+use crate::time::{Instant, Zone};
+use crate::trouble::{Kind, Trouble};
+
+/// The program over one journal.
+#[derive(Debug)]
+pub struct App {
+    /// None only after a damaged file could not be set aside.
+    journal: Option<Journal>,
+    path: PathBuf,
+    opening: Opening,
+    texts: Texts,
+    /// Where the person is; the last is shown, the ones before lead back.
+    places: Vec<Place>,
+    said: Vec<Said>,
+    report: Option<Report>,
+}
+
+/// The present, as one call sees it.
+#[derive(Debug, Clone, Copy)]
+struct Present {
+    now: Instant,
+    zone: Zone,
+}
+
+impl Present {
+    /// A zone that is not known here stands for universal time, and is said.
+    fn read(clock: &Clock) -> (Self, bool) {
+        let zone = Zone::named(&clock.zone);
+        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        (Self { now, zone: zone.clone().unwrap_or(Zone::UTC) }, zone.is_ok())
+    }
+}
+
+impl App {
+    /// Opens a journal, making it where there is none.
+    pub fn open(path: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
+        let (present, _) = Present::read(clock);
+        let opened = Journal::open(&path, &opening.device, present.now)?;
+        let mut app = Self {
+            journal: Some(opened.journal),
+            path,
+            texts: Texts::new(&opening.language),
+            opening,
+            places: vec![Place::Now],
+            said: Vec::new(),
+            report: None,
+        };
+        if let Some(salvaged) = opened.salvaged {
+            app.tell_salvaged(&salvaged);
+        }
+        Ok(app)
+    }
+
+    /// The sentences, to tell trouble in.
+    pub fn texts(&self) -> &Texts {
+        &self.texts
+    }
+
+    fn journal(&self) -> Result<&Journal, Trouble> {
+        self.journal.as_ref().ok_or_else(|| Trouble::new(Kind::Damaged, "trouble-damaged"))
+    }
+
+    fn journal_mut(&mut self) -> Result<&mut Journal, Trouble> {
+        self.journal.as_mut().ok_or_else(|| Trouble::new(Kind::Damaged, "trouble-damaged"))
+    }
+
+    fn view(&self, present: Present) -> Result<View<'_>, Trouble> {
+        let mut view = View::new(self.journal()?, &self.texts, present.now, present.zone)?;
+        view.look_around = self.opening.look_around;
+        view.said = &self.said;
+        view.report = self.report.as_ref();
+        Ok(view)
+    }
+
+    /// Does what an event asks for and shows where the person then is.
+    pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
+        let (present, known_zone) = Present::read(clock);
+        // What was found in the opening stays until it is put away.
+        self.said.retain(|said| said.key == SALVAGED);
+        if !known_zone {
+            self.tell("zone-unknown", Tone::Caution);
+        }
+        let mut effects = self.mended(present, |app| app.react(event, present))?;
+        if effects.iter().any(|e| matches!(e, Effect::Tend)) {
+            effects.dedup();
+        }
+        Ok(Update { screen: self.here(clock)?, effects })
+    }
+
+    /// A place as it stands.
+    pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
+        let (present, _) = Present::read(clock);
+        self.mended(present, |app| screen::show(&app.view(present)?, place))
+    }
+
+    /// The place the person is in. One that is gone gives way to the one before.
+    pub fn here(&mut self, clock: &Clock) -> Result<Screen, Trouble> {
+        loop {
+            let place = self.places.last().cloned().unwrap_or(Place::Now);
+            match self.show(&place, clock) {
+                Err(trouble) if trouble.key == "trouble-no-such-record" && self.places.len() > 1 => {
+                    self.places.pop();
+                }
+                Ok(mut screen) => {
+                    if self.places.len() < 2 {
+                        frame_of(&mut screen).back = None;
+                    }
+                    return Ok(screen);
+                }
+                shown => return shown,
+            }
+        }
+    }
+
+    /// Runs something; where the file turns out to be damaged it is set aside,
+    /// salvaged, and the trouble tells so.
+    fn mended<T>(
+        &mut self,
+        present: Present,
+        deed: impl FnOnce(&mut Self) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        match deed(self) {
+            Err(trouble) if trouble.kind == Kind::Damaged => {
+                let salvaged = self.mend(present.now)?;
+                self.tell_salvaged(&salvaged);
+                Err(Trouble::new(Kind::Damaged, "trouble-damaged-mended"))
+            }
+            other => other,
+        }
+    }
+
+    fn mend(&mut self, now: Instant) -> Result<Salvaged, Trouble> {
+        drop(self.journal.take());
+        let opened = Journal::mend(&self.path, &self.opening.device, now)?;
+        self.journal = Some(opened.journal);
+        opened.salvaged.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-fault"))
+    }
+
+    fn tell(&mut self, key: &'static str, tone: Tone) {
+        self.said.push(Said { key, tone, needs: Vec::new() });
+    }
+
+    fn tell_salvaged(&mut self, salvaged: &Salvaged) {
+        let name = salvaged.set_aside.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+        self.said.push(Said {
+            key: SALVAGED,
+            tone: Tone::Caution,
+            needs: vec![
+                ("kept", salvaged.from_file.to_string()),
+                ("backup", salvaged.from_backup.to_string()),
+                ("name", name),
+            ],
+        });
+    }
+
+    fn react(&mut self, event: Event, present: Present) -> Result<Vec<Effect>, Trouble> {
+        match event {
+            Event::Go { place } => {
+                self.go(place);
+                Ok(Vec::new())
+            }
+            Event::Back => {
+                if self.places.len() > 1 {
+                    self.places.pop();
+                }
+                Ok(Vec::new())
+            }
+            Event::Wake => {
+                let mut effects = self.session_effects(present)?;
+                effects.push(Effect::Tend);
+                Ok(effects)
+            }
+            Event::Dismiss { notice } => {
+                self.said.retain(|said| said.key != notice);
+                Ok(Vec::new())
+            }
+            Event::Start => self.start(present),
+            Event::SetUp { field, value } => self.set_up(&field, &value, present),
+            Event::Mark { deed } => self.mark(deed, present),
+            Event::Pain { mark, score } => self.pain(&mark, score, present),
+            Event::Finish => self.finish(present),
+            Event::FinishAt { session, unix_milliseconds } => {
+                self.finish_at(&session, Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::StillRunning { session } => self.still_running(&session, present),
+            Event::DrawAmount { session, part, height } => self.draw_amount(&session, part, height, present),
+            Event::StepAmount { session, part, steps } => self.step_amount(&session, part, steps, present),
+            Event::AmountUnknown { session, part } => self.amount_unknown(&session, part, present),
+            Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
+            Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),
+            Event::MeasureTogether { session, together } => self.measure_together(&session, together, present),
+            Event::Add { kind, days_back } => self.add(&kind, days_back, present),
+            Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
+            Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
+            Event::Clear { id, field } => self.clear(&id, &field, present),
+            Event::TakeOut { id } => self.take_record_out(&id, true, present),
+            Event::BringBack { id } => self.take_record_out(&id, false, present),
+            Event::Undo => self.undo(present),
+            Event::Redo => self.redo(present),
+            Event::HandOverRecord => self.hand_over(present),
+            Event::PickRecord => Ok(vec![Effect::PickFile {
+                key: "record".to_owned(),
+                content_types: vec![crate::share::exchange::CONTENT_TYPE.to_owned(), "*/*".to_owned()],
+            }]),
+            Event::LookAround => Ok(vec![Effect::OpenLookAround]),
+            Event::LeaveLookAround => Ok(vec![Effect::CloseLookAround]),
+        }
+    }
+
+    /// A record or a report is opened over where the person is; the places at
+    /// the foot of the screen begin anew.
+    fn go(&mut self, place: Place) {
+        match place {
+            Place::Entry { .. } | Place::Report => {
+                if self.places.last() != Some(&place) {
+                    self.places.push(place);
+                }
+            }
+            _ => self.places = vec![place],
+        }
+    }
+}
+
+/// Key of the notice about a salvaged file.
+const SALVAGED: &str = "salvaged";
+
+fn buzz(key: &str) -> Effect {
+    Effect::Buzz { key: key.to_owned() }
+}
+
+fn frame_of(screen: &mut Screen) -> &mut crate::screen::shapes::Frame {
+    match screen {
+        Screen::Welcome { frame, .. }
+        | Screen::Ready { frame, .. }
+        | Screen::Running { frame, .. }
+        | Screen::Amounts { frame, .. }
+        | Screen::Day { frame, .. }
+        | Screen::Form { frame, .. }
+        | Screen::List { frame, .. } => frame,
+    }
+}

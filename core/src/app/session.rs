@@ -1,0 +1,389 @@
+//! Events while a session is set up and runs.
+
+use serde_json::{json, Value};
+
+use super::{buzz, App, Present};
+use crate::journal::Writing;
+use crate::quantity::{Entered, Level, Quantity, Score, Speed, SpeedUnit, Vacuum};
+use crate::record::mark::{Does, Mark, Phase};
+use crate::record::{check, whole, Kind, Session, Setting, MARKS, SETTINGS};
+use crate::screen::shapes::{Deed, Effect, Tone};
+use crate::screen::{SetUp, View, ASKS_ABOUT_LONG};
+use crate::time::{Instant, Moment, Span};
+use crate::trouble::Trouble;
+
+/// Presses of one dial within this time are one change of setting.
+const ONE_CHANGE: Span = Span::seconds(10);
+/// How many sessions are looked through for what was set last time.
+const LOOKS_BACK: u32 = 30;
+/// What one press of the speed dial changes, in cycles per minute.
+const SPEED_STEP: f64 = 2.0;
+/// What one press changes where the pump shows its vacuum, in mmHg.
+const VACUUM_STEP: f64 = 10.0;
+/// Where the speed dial begins when no speed was ever set: the middle of the
+/// usual 40 to 70 cycles per minute (common practice, no source).
+const FIRST_SPEED: f64 = 54.0;
+/// The alarm that asks after a session left running.
+const ALARM: &str = "session-running";
+
+impl App {
+    pub(super) fn set_up(&mut self, field: &str, value: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let spec = Kind::Settings.field(field).filter(|s| s.group.is_empty());
+        let spec = spec.ok_or_else(|| Trouble::bad(field, "bad-field"))?;
+        let value = crate::record::typed::read(field, spec.takes, value, None)?;
+        self.journal_mut()?.quiet_act(present.now, |w| {
+            w.set(SETTINGS, "kind", &json!(Kind::Settings.name()))?;
+            w.set(SETTINGS, field, &value)
+        })?;
+        Ok(Vec::new())
+    }
+
+    pub(super) fn start(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if self.journal()?.running()?.is_some() {
+            return self.session_effects(present);
+        }
+        let view = self.view(present)?;
+        let set_up = SetUp::for_next(&view)?;
+        let at = view.present();
+        let pumps = set_up.method == "electric_pump";
+        let setting = if pumps { last_setting(&view, &set_up, Phase::Letdown)? } else { Setting::default() };
+        self.journal_mut()?.act("start", "", present.now, |w| {
+            let id = w.new_id();
+            let mut set = |field: &str, value: Value| w.set(&id, field, &value);
+            set("kind", json!(Kind::Session.name()))?;
+            set("started", at.to_json())?;
+            set("method", json!(set_up.method))?;
+            set("sides", json!(set_up.sides.name()))?;
+            if let Some(pump) = &set_up.pump {
+                set("pump", json!(pump))?;
+            }
+            if pumps {
+                add_mark(w, &id, &at, Does::Phase(Phase::Letdown))?;
+                add_setting(w, &id, &at, setting)?;
+            }
+            Ok(())
+        })?;
+        let mut effects = self.session_effects(present)?;
+        effects.push(buzz("start"));
+        Ok(effects)
+    }
+
+    /// What the host must do about a session that runs, or none that does.
+    pub(super) fn session_effects(&self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let Some(row) = view.journal.running()? else {
+            return Ok(vec![Effect::ClearAlarm { key: ALARM.to_owned() }, Effect::KeepScreenOn { on: false }]);
+        };
+        let (_, fields) = view.record(&row.subject)?;
+        let asked = crate::record::moment(&fields, "asked").map(|m| m.instant());
+        let from = asked.or(row.at).unwrap_or(present.now);
+        let words = view.words();
+        Ok(vec![
+            Effect::SetAlarm {
+                key: ALARM.to_owned(),
+                unix_milliseconds: from.plus(ASKS_ABOUT_LONG).unix_milliseconds(),
+                title: words.say("alarm-running-title"),
+                text: words.say("alarm-running-text"),
+            },
+            Effect::KeepScreenOn { on: true },
+        ])
+    }
+
+    fn running_session(&self, view: &View<'_>) -> Result<Session, Trouble> {
+        let row = view.journal.running()?.ok_or_else(|| Trouble::bad("", "no-session-running"))?;
+        view.session(&row.subject)
+    }
+
+    pub(super) fn mark(&mut self, deed: Deed, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let session = self.running_session(&view)?;
+        let at = view.present();
+        let levels = match session.pump.as_deref() {
+            Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+            None => None,
+        };
+        let id = session.id.clone();
+        let plain = |does: Does| vec![(None, does)];
+        let marks: Vec<(Option<String>, Does)> = match deed {
+            Deed::LetdownPhase => phase_marks(&view, &session, Phase::Letdown)?,
+            Deed::ExpressionPhase => phase_marks(&view, &session, Phase::Expression)?,
+            Deed::Rest => plain(Does::Phase(Phase::Rest)),
+            Deed::Letdown => plain(Does::Letdown),
+            Deed::Hurts => plain(Does::Pain { score: None }),
+            Deed::Stronger | Deed::Softer | Deed::TurnedDown => {
+                vec![vacuum_mark(&session, present.now, deed, levels)?]
+            }
+            Deed::Faster | Deed::Slower => vec![cycles_mark(&view, &session, present.now, deed)?],
+        };
+        self.journal_mut()?.act(deed_name(deed), &id, present.now, |w| {
+            for (amended, does) in marks {
+                match amended {
+                    Some(field) => amend(w, &id, &field, does)?,
+                    None => add_mark(w, &id, &at, does)?,
+                }
+            }
+            Ok(())
+        })?;
+        Ok(vec![buzz(deed_name(deed))])
+    }
+
+    pub(super) fn pain(&mut self, mark: &str, score: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let session = match view.journal.running()? {
+            Some(row) => view.session(&row.subject)?,
+            None => return Err(Trouble::bad("", "no-session-running")),
+        };
+        let there = session.marks.iter().any(|(f, m)| f == mark && matches!(m.does, Does::Pain { .. }));
+        if !there {
+            return Err(Trouble::bad(mark, "bad-mark"));
+        }
+        if score > 10 {
+            return Err(crate::record::Takes::Whole { least: 0, most: 10 }
+                .check("score", &json!(score))
+                .err()
+                .unwrap_or_else(|| Trouble::bad("score", "bad-number")));
+        }
+        let (id, mark) = (session.id, mark.to_owned());
+        self.journal_mut()?.act("pain", &id, present.now, |w| {
+            amend(w, &id, &mark, Does::Pain { score: Some(Score::new(score)) })
+        })?;
+        Ok(vec![buzz("pain")])
+    }
+
+    pub(super) fn finish(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let session = self.running_session(&view)?;
+        self.end(&session.id, present.now, present)
+    }
+
+    pub(super) fn finish_at(&mut self, id: &str, at: Instant, present: Present) -> Result<Vec<Effect>, Trouble> {
+        self.end(id, at, present)
+    }
+
+    fn end(&mut self, id: &str, at: Instant, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let (kind, mut fields) = view.record(id)?;
+        if kind != Kind::Session {
+            return Err(Trouble::bad("ended", "bad-field"));
+        }
+        let started = crate::record::moment(&fields, "started");
+        let wound_back = started.as_ref().is_some_and(|s| at < s.instant());
+        // A clock that was set back must not keep a session from ending.
+        let at = match &started {
+            Some(started) if wound_back && at == present.now => started.instant(),
+            _ => at,
+        };
+        let ended = Moment::new(at, view.zone).to_json();
+        fields.insert("ended".to_owned(), ended.clone());
+        check::whole_record(kind, &fields, Some(present.now.max(at)), None)?;
+        self.journal_mut()?.act("finish", id, present.now, |w| w.set(id, "ended", &ended))?;
+        if wound_back {
+            self.tell("clock-went-back", Tone::Caution);
+        }
+        let mut effects = self.session_effects(present)?;
+        effects.push(buzz("finish"));
+        Ok(effects)
+    }
+
+    pub(super) fn still_running(&mut self, id: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let at = self.view(present)?.present().to_json();
+        self.view(present)?.record(id)?;
+        self.journal_mut()?.quiet_act(present.now, |w| w.set(id, "asked", &at))?;
+        self.session_effects(present)
+    }
+}
+
+fn deed_name(deed: Deed) -> &'static str {
+    match deed {
+        Deed::LetdownPhase => "letdown-phase",
+        Deed::ExpressionPhase => "expression-phase",
+        Deed::Rest => "rest",
+        Deed::Letdown => "letdown",
+        Deed::Stronger => "stronger",
+        Deed::Softer => "softer",
+        Deed::Faster => "faster",
+        Deed::Slower => "slower",
+        Deed::Hurts => "hurts",
+        Deed::TurnedDown => "turned-down",
+    }
+}
+
+fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, does: Does) -> Result<(), Trouble> {
+    let field = format!("{MARKS}{}", w.new_id());
+    let mark = Mark { at: at.clone(), side: None, does };
+    w.set(id, &field, &mark.to_json(None))
+}
+
+fn add_setting(w: &mut Writing<'_>, id: &str, at: &Moment, setting: Setting) -> Result<(), Trouble> {
+    match says_something(setting) {
+        Some(does) => add_mark(w, id, at, does),
+        None => Ok(()),
+    }
+}
+
+fn says_something(setting: Setting) -> Option<Does> {
+    let Setting { level, vacuum, cycles } = setting;
+    (level.is_some() || vacuum.is_some() || cycles.is_some()).then_some(Does::Setting {
+        level,
+        vacuum,
+        cycles,
+        for_discomfort: false,
+    })
+}
+
+/// Changes what a mark says and keeps when it was made and what else is in it.
+fn amend(w: &mut Writing<'_>, id: &str, field: &str, does: Does) -> Result<(), Trouble> {
+    let (_, fields) = w.record(id)?.ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
+    let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
+    let mark = Mark { does, ..Mark::from_json(field, before)? };
+    w.set(id, field, &mark.to_json(Some(before)))
+}
+
+/// A phase begins: with it comes what was last set for it.
+fn phase_marks(view: &View<'_>, session: &Session, phase: Phase) -> Result<Vec<(Option<String>, Does)>, Trouble> {
+    let mut marks = vec![(None, Does::Phase(phase))];
+    if session.method.as_deref() != Some("electric_pump") {
+        return Ok(marks);
+    }
+    let now = session.setting_at(view.now);
+    let own = setting_of_phase(session, phase, view.now);
+    let set_up = SetUp {
+        method: "electric_pump".to_owned(),
+        sides: session.sides,
+        pump: session.pump.clone(),
+    };
+    let wanted = match own {
+        Some(own) => own,
+        None => last_setting(view, &set_up, phase)?,
+    };
+    if wanted != now {
+        marks.extend(says_something(wanted).map(|does| (None, does)));
+    }
+    Ok(marks)
+}
+
+/// What was set at the end of the last stretch of a phase.
+fn setting_of_phase(session: &Session, phase: Phase, end: Instant) -> Option<Setting> {
+    let phases = session.phases();
+    let (index, _) = phases.iter().enumerate().rev().find(|(_, (p, _))| *p == phase)?;
+    let until = phases.get(index + 1).map_or(end, |(_, next)| next.minus(Span::milliseconds(1)));
+    let setting = session.setting_at(until);
+    (setting != Setting::default()).then_some(setting)
+}
+
+/// What was set last time for a phase, on this pump and these sides.
+fn last_setting(view: &View<'_>, set_up: &SetUp, phase: Phase) -> Result<Setting, Trouble> {
+    for row in view.journal.latest_sessions(view.now, LOOKS_BACK)? {
+        let session = view.session(&row.subject)?;
+        if session.pump != set_up.pump || session.sides != set_up.sides {
+            continue;
+        }
+        let end = row.until.unwrap_or(view.now);
+        if let Some(setting) = setting_of_phase(&session, phase, end) {
+            return Ok(setting);
+        }
+        if let Some(setting) = written_setting(view, &row.subject, phase)? {
+            return Ok(setting);
+        }
+    }
+    Ok(Setting::default())
+}
+
+/// A setting that was written down afterwards, field by field.
+fn written_setting(view: &View<'_>, id: &str, phase: Phase) -> Result<Option<Setting>, Trouble> {
+    let (_, fields) = view.record(id)?;
+    let name = phase.name();
+    let setting = Setting {
+        level: whole(&fields, &format!("level_{name}")).map(Level::new),
+        vacuum: fields.get(&format!("vacuum_{name}")).and_then(Entered::from_json),
+        cycles: fields.get(&format!("cycles_{name}")).and_then(Entered::from_json),
+    };
+    Ok((setting != Setting::default()).then_some(setting))
+}
+
+/// The setting mark that a press of a dial still belongs to.
+fn same_change(
+    session: &Session,
+    now: Instant,
+    is_same: impl Fn(&Does) -> bool,
+) -> Option<&(String, Mark)> {
+    session.marks.last().filter(|(_, m)| now.since(m.at.instant()) <= ONE_CHANGE && is_same(&m.does))
+}
+
+fn vacuum_mark(
+    session: &Session,
+    now: Instant,
+    deed: Deed,
+    levels: Option<u32>,
+) -> Result<(Option<String>, Does), Trouble> {
+    let setting = session.setting_at(now);
+    let for_discomfort = deed == Deed::TurnedDown;
+    let up = deed == Deed::Stronger;
+    let by_vacuum = setting.level.is_none().then_some(setting.vacuum).flatten();
+    let (level, vacuum) = match (setting.level, by_vacuum) {
+        (None, Some(vacuum)) => {
+            let step = if up { VACUUM_STEP } else { -VACUUM_STEP };
+            let next = (vacuum.quantity().canonical() + step).clamp(0.0, 760.0);
+            (None, Some(in_same_unit(&vacuum, next)))
+        }
+        (Some(level), _) => {
+            let next = if up { level.get().saturating_add(1) } else { level.get().saturating_sub(1).max(1) };
+            (Some(next), None)
+        }
+        (None, None) if up => (Some(1), None),
+        // Turned down from a level nobody wrote down: that it was turned down is known.
+        (None, None) => (None, None),
+    };
+    if let (Some(level), Some(most)) = (level, levels) {
+        if level > most {
+            return Err(Trouble::bad("level", "bad-level").with("most", most.to_string()));
+        }
+    }
+    let same = same_change(session, now, |does| {
+        !for_discomfort
+            && matches!(does, Does::Setting { level: l, vacuum: v, for_discomfort: false, .. } if l.is_some() || v.is_some())
+    });
+    let cycles = match same.map(|(_, m)| &m.does) {
+        Some(Does::Setting { cycles, .. }) => cycles.clone(),
+        _ => None,
+    };
+    let does = Does::Setting { level: level.map(Level::new), vacuum, cycles, for_discomfort };
+    Ok((same.map(|(field, _)| field.clone()), does))
+}
+
+fn in_same_unit(before: &Entered<Vacuum>, canonical: f64) -> Entered<Vacuum> {
+    Entered::of(Vacuum::from_canonical(canonical).in_unit(before.unit()), before.unit())
+}
+
+fn cycles_mark(
+    view: &View<'_>,
+    session: &Session,
+    now: Instant,
+    deed: Deed,
+) -> Result<(Option<String>, Does), Trouble> {
+    let setting = session.setting_at(now);
+    let step = if deed == Deed::Faster { SPEED_STEP } else { -SPEED_STEP };
+    let next = match setting.cycles {
+        Some(cycles) => (cycles.quantity().canonical() + step).clamp(1.0, 240.0),
+        None => first_speed(view, session)?,
+    };
+    let same = same_change(session, now, |does| matches!(does, Does::Setting { cycles: Some(_), .. }));
+    let (level, vacuum, for_discomfort) = match same.map(|(_, m)| &m.does) {
+        Some(Does::Setting { level, vacuum, for_discomfort, .. }) => (*level, vacuum.clone(), *for_discomfort),
+        _ => (None, None, false),
+    };
+    let cycles = Some(Entered::of(next, SpeedUnit::PerMinute));
+    Ok((same.map(|(field, _)| field.clone()), Does::Setting { level, vacuum, cycles, for_discomfort }))
+}
+
+/// The middle of the pump's stated range, where its maker states one.
+fn first_speed(view: &View<'_>, session: &Session) -> Result<f64, Trouble> {
+    let Some(pump) = session.pump.as_deref() else { return Ok(FIRST_SPEED) };
+    let Some((_, fields)) = view.journal.record(pump)? else { return Ok(FIRST_SPEED) };
+    let bound = |key: &str| fields.get(key).and_then(Entered::<Speed>::from_json).map(|e| e.quantity().canonical());
+    Ok(match (bound("cycles_low"), bound("cycles_high")) {
+        (Some(low), Some(high)) => ((low + high) / 2.0).round(),
+        (Some(low), None) => low,
+        _ => FIRST_SPEED,
+    })
+}

@@ -1,0 +1,141 @@
+//! The fine steps beside a field.
+
+use serde_json::{json, Value};
+
+use super::enter::{moved, NewValues};
+use super::{buzz, App, Present};
+use crate::quantity::{
+    Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
+    VolumeUnit,
+};
+use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS};
+use crate::screen::shapes::Effect;
+use crate::screen::{typed_unit, View, DATE_OF};
+use crate::time::{Moment, Span, Zone};
+use crate::trouble::Trouble;
+
+/// A session's or a note's time moves by this.
+const MOMENT_STEP: Span = Span::minutes(5);
+/// A mark within a session moves by this.
+const MARK_STEP: Span = Span::minutes(1);
+
+impl App {
+    pub(super) fn step(&mut self, id: &str, field: &str, steps: i32, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
+        let (kind, fields) = view.record(id)?;
+        let values = stepped(&view, kind, &fields, field, steps)?;
+        self.set_fields(id, kind, fields, values, "enter", present)?;
+        Ok(vec![buzz("step")])
+    }
+}
+
+fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32) -> Result<NewValues, Trouble> {
+    if field.starts_with(MARKS) {
+        let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
+        let mark = Mark::from_json(field, before)?;
+        let moved = Mark { at: later(&mark.at, MARK_STEP, steps, view.zone), ..mark };
+        return Ok(vec![(field.to_owned(), moved.to_json(Some(before)))]);
+    }
+    if let Some(base) = field.strip_suffix(DATE_OF) {
+        let before = moment(fields, base).ok_or_else(|| Trouble::bad(base, "bad-moment"))?;
+        let zone = before.zone().unwrap_or(view.zone);
+        let date = before.on_the_wall() + chrono::Duration::days(i64::from(steps));
+        let at = Moment::new(crate::time::resolve(date, zone).instant, zone);
+        return Ok(moved(fields, base, at, base == "started"));
+    }
+    let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
+    let before = fields.get(field);
+    let unit = typed_unit(view, spec.takes).unwrap_or_default();
+    let value = match spec.takes {
+        Takes::Moment => {
+            let at = match (moment(fields, field), moment(fields, "started")) {
+                (Some(at), _) => later(&at, MOMENT_STEP, steps, view.zone),
+                (None, Some(started)) => later(&started, MOMENT_STEP, steps, view.zone),
+                (None, None) => view.present(),
+            };
+            return Ok(moved(fields, field, at, false));
+        }
+        Takes::Date => {
+            let date = before.and_then(Value::as_str).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
+            let date = match date {
+                Some(date) => date + chrono::Duration::days(i64::from(steps)),
+                None => view.today().date(),
+            };
+            json!(date.format("%Y-%m-%d").to_string())
+        }
+        Takes::Whole { least, most } => {
+            let next = match before.and_then(Value::as_i64) {
+                Some(now) => now.saturating_add(i64::from(steps)),
+                None => i64::from(first_whole(field, least)),
+            };
+            json!(next.clamp(i64::from(least), i64::from(most)))
+        }
+        Takes::Amount => {
+            let known = before.and_then(Amount::from_json).and_then(|a| a.known());
+            quantity::<Volume>(known, unit, 0.0, steps)
+        }
+        Takes::Volume { .. } => quantity::<Volume>(entered(before), unit, 0.0, steps),
+        Takes::Vacuum { .. } => quantity::<Vacuum>(entered(before), unit, 0.0, steps),
+        Takes::Speed { .. } => quantity::<Speed>(entered(before), unit, FIRST_SPEED, steps),
+        Takes::Length { .. } => quantity::<Length>(entered(before), unit, FIRST_FLANGE, steps),
+        Takes::Mass { .. } => quantity::<Mass>(entered(before), unit, 0.0, steps),
+        Takes::Temperature { .. } => quantity::<Temperature>(entered(before), unit, FIRST_TEMPERATURE, steps),
+        _ => return Err(Trouble::bad(field, "bad-field")),
+    };
+    Ok(vec![(field.to_owned(), value)])
+}
+
+/// Where stepping begins when nothing was said (common practice, no source;
+/// only where the thumb starts from, never an advice).
+const FIRST_SPEED: f64 = 54.0;
+const FIRST_FLANGE: f64 = 24.0;
+const FIRST_TEMPERATURE: f64 = 37.0;
+
+fn first_whole(field: &str, least: u32) -> u32 {
+    match field {
+        "gestation_weeks" => 40,
+        _ => least,
+    }
+}
+
+fn later(at: &Moment, step: Span, steps: i32, otherwise: Zone) -> Moment {
+    let zone = at.zone().unwrap_or(otherwise);
+    Moment::new(at.instant().plus(Span::milliseconds(step.in_milliseconds() * i64::from(steps))), zone)
+}
+
+fn entered<Q: Quantity>(value: Option<&Value>) -> Option<Q> {
+    value.and_then(Entered::<Q>::from_json).map(|e| e.quantity())
+}
+
+/// One step of a unit.
+fn step_of(ucum: &str) -> f64 {
+    let is = |u: &str| u == ucum;
+    if is(VolumeUnit::FluidOunce.ucum()) || is(TemperatureUnit::Celsius.ucum()) || is(TemperatureUnit::Fahrenheit.ucum()) {
+        0.1
+    } else if is(VacuumUnit::MillimeterOfMercury.ucum()) {
+        5.0
+    } else if is(VacuumUnit::Kilopascal.ucum()) {
+        0.5
+    } else if is(MassUnit::Gram.ucum()) {
+        2.0
+    } else if is(MassUnit::Kilogram.ucum()) {
+        0.01
+    } else if is(MassUnit::Pound.ucum()) {
+        0.05
+    } else {
+        1.0
+    }
+}
+
+/// The next value on the grid of steps; the first press shows where it begins.
+fn quantity<Q: Quantity>(before: Option<Q>, ucum: &str, first: f64, steps: i32) -> Value {
+    let Some(unit) = Q::Unit::from_ucum(ucum) else { return Value::Null };
+    let step = step_of(ucum);
+    let next = match before {
+        Some(before) => ((before.in_unit(unit) / step).round() + f64::from(steps)) * step,
+        None if first > 0.0 => Q::from_canonical(first).in_unit(unit),
+        None => step * f64::from(steps),
+    };
+    let next = (next * 1000.0).round() / 1000.0;
+    Entered::<Q>::of(next, unit).to_json()
+}

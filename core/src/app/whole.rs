@@ -1,0 +1,86 @@
+//! The record as a whole: undo, out, in, kept safe.
+
+use std::io::{BufRead, Write};
+
+use super::{buzz, App, Present};
+use crate::journal::Health;
+use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
+use crate::share::exchange;
+use crate::trouble::Trouble;
+
+impl App {
+    pub(super) fn undo(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if self.journal_mut()?.undo(present.now)?.is_none() {
+            self.tell("nothing-to-undo", Tone::Quiet);
+            return Ok(Vec::new());
+        }
+        let mut effects = self.session_effects(present)?;
+        effects.push(buzz("undo"));
+        Ok(effects)
+    }
+
+    pub(super) fn redo(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if self.journal_mut()?.redo(present.now)?.is_none() {
+            self.tell("nothing-to-redo", Tone::Quiet);
+            return Ok(Vec::new());
+        }
+        let mut effects = self.session_effects(present)?;
+        effects.push(buzz("redo"));
+        Ok(effects)
+    }
+
+    pub(super) fn hand_over(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        Ok(vec![Effect::HandOver {
+            key: "record".to_owned(),
+            file_name: format!("drawwell-{day}.jsonl"),
+            content_type: exchange::CONTENT_TYPE.to_owned(),
+        }])
+    }
+
+    /// Brings a file of the exchange form in and shows what came of it.
+    pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
+        let (present, _) = Present::read(clock);
+        let report = self.mended(present, |app| exchange::bring_in(app.journal_mut()?, file, present.now))?;
+        self.report = Some(report);
+        if !self.opening.look_around {
+            self.go(Place::Report);
+        }
+        let mut effects = self.session_effects(present)?;
+        effects.push(buzz("bring-in"));
+        effects.push(Effect::Tend);
+        Ok(Update { screen: self.here(clock)?, effects })
+    }
+
+    /// What came of the last file that was brought in.
+    pub fn report(&self) -> Option<&exchange::Report> {
+        self.report.as_ref()
+    }
+
+    /// Writes the whole record in the exchange form.
+    pub fn take_out(&mut self, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
+        let (present, _) = Present::read(clock);
+        self.mended(present, |app| exchange::take_out(app.journal()?, file))?;
+        self.tell("record-handed-over", Tone::Quiet);
+        Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
+    }
+
+    /// Backs the record up and looks for damage. Slow with a long record.
+    pub fn tend(&mut self, clock: &Clock) -> Result<Update, Trouble> {
+        let (present, _) = Present::read(clock);
+        let health = self.mended(present, |app| {
+            let journal = app.journal()?;
+            if journal.back_up(present.now)?.is_none() {
+                return Ok(Health::Sound);
+            }
+            match journal.verify()? {
+                Health::Damaged => Err(Trouble::new(crate::trouble::Kind::Damaged, "trouble-damaged")),
+                other => Ok(other),
+            }
+        })?;
+        if health == Health::ProjectionWrong {
+            self.journal_mut()?.rebuild()?;
+        }
+        Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
+    }
+}

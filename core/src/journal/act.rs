@@ -1,0 +1,154 @@
+//! Acts: what a person did, so that it can be taken back, also after a restart.
+
+use rusqlite::{params, Connection, OptionalExtension};
+use serde_json::Value;
+
+use super::{Change, Journal, Writing};
+use crate::time::Instant;
+use crate::trouble::Trouble;
+
+/// An act that can be taken back or done again.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Act {
+    /// Its number.
+    pub number: i64,
+    /// Key of what it was, such as `finish`.
+    pub name: String,
+    /// The record it was about, or empty.
+    pub subject: String,
+}
+
+/// How an act stands in the list of acts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum ActKind {
+    /// Can be taken back.
+    Undoable,
+    /// Is not offered to be taken back.
+    Quiet,
+    /// Took another act back.
+    Undo(i64),
+    /// Did an act again that had been taken back.
+    Redo,
+}
+
+const QUIET: i64 = -1;
+const REDO: i64 = -2;
+
+pub(super) fn keep(
+    store: &Connection,
+    kind: ActKind,
+    name: &str,
+    subject: &str,
+    writing: &Writing<'_>,
+    first: i64,
+) -> Result<(), Trouble> {
+    let undoes = match kind {
+        ActKind::Undoable => 0,
+        ActKind::Quiet => QUIET,
+        ActKind::Redo => REDO,
+        ActKind::Undo(number) => number,
+    };
+    store
+        .prepare_cached(
+            "INSERT INTO act(name, subject, undoes, undone, device, first_seq, last_seq)
+             VALUES (?1, ?2, ?3, 0, ?4, ?5, ?6)",
+        )?
+        .execute(params![name, subject, undoes, writing.device(), first, writing.sequence()])?;
+    Ok(())
+}
+
+/// What an act changed: each field with its value before and after.
+fn changed(store: &Connection, act: i64) -> Result<Vec<(Change, Value)>, Trouble> {
+    let sql = format!(
+        "SELECT {} FROM change JOIN act ON change.device = act.device
+         AND device_seq BETWEEN first_seq AND last_seq WHERE act.number = ?1 ORDER BY device_seq",
+        Change::COLUMNS.replacen("device,", "change.device,", 1).replacen("subject,", "change.subject,", 1)
+    );
+    let mut statement = store.prepare_cached(&sql)?;
+    let changes: Vec<Change> =
+        statement.query_map(params![act], |r| Change::from_row(r).map(|(c, _)| c))?.collect::<Result<_, _>>()?;
+    let mut before = store.prepare_cached(
+        "SELECT value FROM change WHERE device = ?1 AND device_seq = ?2 ORDER BY stamp DESC LIMIT 1",
+    )?;
+    let mut out = Vec::with_capacity(changes.len());
+    for change in changes {
+        let mut value = Value::Null;
+        if let Some(dot) = change.replaces.first() {
+            let text: Option<String> =
+                before.query_row(params![dot.device, dot.sequence], |r| r.get(0)).optional()?;
+            value = text.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or(Value::Null);
+        }
+        out.push((change, value));
+    }
+    Ok(out)
+}
+
+impl Journal {
+    /// The act that would be taken back next.
+    pub fn undoable(&self) -> Result<Option<Act>, Trouble> {
+        self.find_act("SELECT number, name, subject FROM act WHERE undoes = 0 AND undone = 0 ORDER BY number DESC LIMIT 1")
+    }
+
+    /// The act that would be done again next. A new act makes an end of it.
+    pub fn redoable(&self) -> Result<Option<Act>, Trouble> {
+        self.find_act(
+            "SELECT a.number, a.name, a.subject FROM act u JOIN act a ON a.number = u.undoes
+             WHERE u.undoes > 0 AND u.undone = 0
+             AND u.number > coalesce((SELECT max(number) FROM act WHERE undoes = 0), 0)
+             ORDER BY u.number DESC LIMIT 1",
+        )
+    }
+
+    fn find_act(&self, sql: &str) -> Result<Option<Act>, Trouble> {
+        let found = self
+            .connection
+            .prepare_cached(sql)?
+            .query_row([], |r| Ok(Act { number: r.get(0)?, name: r.get(1)?, subject: r.get(2)? }))
+            .optional()?;
+        Ok(found)
+    }
+
+    /// Takes the last act back. None where there is nothing to take back.
+    pub fn undo(&mut self, now: Instant) -> Result<Option<Act>, Trouble> {
+        let Some(act) = self.undoable()? else { return Ok(None) };
+        self.act_of_kind(ActKind::Undo(act.number), &act.name, &act.subject, now, |writing| {
+            let store = writing.store();
+            for (change, before) in changed(store, act.number)?.into_iter().rev() {
+                writing.set(&change.subject, &change.field, &before)?;
+            }
+            set_undone(store, act.number, true)
+        })?;
+        self.forget_if_empty(act.number)?;
+        Ok(Some(act))
+    }
+
+    /// Does the act again that was taken back last.
+    pub fn redo(&mut self, now: Instant) -> Result<Option<Act>, Trouble> {
+        let Some(act) = self.redoable()? else { return Ok(None) };
+        self.act_of_kind(ActKind::Redo, &act.name, &act.subject, now, |writing| {
+            let store = writing.store();
+            for (change, _) in changed(store, act.number)? {
+                let value: Value = serde_json::from_str(&change.value).unwrap_or(Value::Null);
+                writing.set(&change.subject, &change.field, &value)?;
+            }
+            set_undone(store, act.number, false)?;
+            store
+                .prepare_cached("UPDATE act SET undone = 1 WHERE undoes = ?1")?
+                .execute(params![act.number])?;
+            Ok(())
+        })?;
+        Ok(Some(act))
+    }
+
+    /// An act whose fields were all set back by other means leaves nothing to
+    /// undo; it is passed over so that the one before it can be reached.
+    fn forget_if_empty(&mut self, act: i64) -> Result<(), Trouble> {
+        self.connection.prepare_cached("UPDATE act SET undone = 1 WHERE number = ?1")?.execute(params![act])?;
+        Ok(())
+    }
+}
+
+fn set_undone(store: &Connection, act: i64, undone: bool) -> Result<(), Trouble> {
+    store.prepare_cached("UPDATE act SET undone = ?2 WHERE number = ?1")?.execute(params![act, undone])?;
+    Ok(())
+}

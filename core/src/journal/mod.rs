@@ -1,0 +1,59 @@
+//! The journal: one SQLite file in which every change is kept for good.
+//!
+//! In: acts, each a few fields set at once. Out: records as folded from their
+//! changes, days, and the changes themselves. Changes are the truth; records
+//! and day rollups are a projection of them, written in the same transaction,
+//! and can be rebuilt at any time with the same result. Read [`change`] first,
+//! then [`fold`], [`writing`] and [`projection`].
+
+pub mod act;
+pub mod backup;
+pub mod change;
+pub mod clock;
+mod fold;
+mod open;
+pub mod projection;
+mod reading;
+pub mod salvage;
+mod schema;
+mod verify;
+mod writing;
+
+pub use act::Act;
+pub use backup::KEPT_BACKUPS;
+pub use change::{Change, Dot};
+pub use clock::Stamp;
+pub use open::Opened;
+pub use projection::{DayRollup, Row};
+pub use reading::{Head, LateEdit};
+pub use salvage::Salvaged;
+pub use verify::Health;
+pub use writing::{Merged, Writing};
+
+use std::path::{Path, PathBuf};
+
+/// An open journal.
+#[derive(Debug)]
+pub struct Journal {
+    connection: rusqlite::Connection,
+    path: PathBuf,
+    device: String,
+}
+
+impl Journal {
+    /// Where it lies.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// The name under which this device writes.
+    pub fn device(&self) -> &str {
+        &self.device
+    }
+
+    /// The bare connection, for tests that make the store fail.
+    #[doc(hidden)]
+    pub fn connection(&self) -> &rusqlite::Connection {
+        &self.connection
+    }
+}

@@ -1,0 +1,212 @@
+//! Reading: records, days, and what stands in question.
+
+use rusqlite::params;
+
+use super::{fold, projection, Change, DayRollup, Journal, Row};
+use crate::record::{Fields, Kind};
+use crate::time::{DayStart, Instant, LocalDay, Span};
+use crate::trouble::Trouble;
+
+/// A value of a field that was written without knowing of the one that counts.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Head {
+    /// The field.
+    pub field: String,
+    /// The value, as JSON.
+    pub value: String,
+    /// The device that wrote it.
+    pub device: String,
+}
+
+/// A record that was taken out on one device and edited on another after.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LateEdit {
+    /// The device that edited it.
+    pub device: String,
+}
+
+pub(super) fn record(
+    store: &rusqlite::Connection,
+    subject: &str,
+) -> Result<Option<(Kind, Fields)>, Trouble> {
+    let fields = projection::fields(store, subject, true)?;
+    Ok(crate::record::text(&fields, "kind").and_then(Kind::named).map(|kind| (kind, fields)))
+}
+
+impl Journal {
+    /// A record by its id. Settings are always there.
+    pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
+        if subject == crate::record::SETTINGS {
+            return Ok(Some((Kind::Settings, projection::fields(&self.connection, subject, true)?)));
+        }
+        record(&self.connection, subject)
+    }
+
+    /// The row of a record in the index.
+    pub fn row(&self, subject: &str) -> Result<Option<Row>, Trouble> {
+        projection::row(&self.connection, subject)
+    }
+
+    /// The hour at which days begin.
+    pub fn day_start(&self) -> Result<DayStart, Trouble> {
+        projection::day_start(&self.connection)
+    }
+
+    fn rows(&self, condition: &str, values: impl rusqlite::Params) -> Result<Vec<Row>, Trouble> {
+        let sql = format!("SELECT {} FROM record WHERE {condition}", projection::ROW_COLUMNS);
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let mut rows = statement.query(values)?;
+        let mut found = Vec::new();
+        while let Some(row) = rows.next()? {
+            found.extend(projection::read_row(row)?);
+        }
+        Ok(found)
+    }
+
+    /// Everything of a local day, taken out or not, by time.
+    pub fn of_day(&self, day: LocalDay) -> Result<Vec<Row>, Trouble> {
+        self.rows("day = ?1 ORDER BY at, subject", params![day.number()])
+    }
+
+    /// Everything of a kind that was not taken out.
+    pub fn of_kind(&self, kind: Kind) -> Result<Vec<Row>, Trouble> {
+        self.rows("kind = ?1 AND taken_out = 0 ORDER BY at, subject", params![kind.name()])
+    }
+
+    /// The running session that started last.
+    pub fn running(&self) -> Result<Option<Row>, Trouble> {
+        Ok(self.rows("running = 1 ORDER BY at DESC LIMIT 1", [])?.into_iter().next())
+    }
+
+    /// The latest sessions that started by an instant, latest first.
+    pub fn latest_sessions(&self, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
+        self.rows(
+            "kind = 'session' AND taken_out = 0 AND at <= ?1 ORDER BY at DESC, subject DESC LIMIT ?2",
+            params![by.unix_milliseconds(), most],
+        )
+    }
+
+    /// Sessions whose amount can still be written down, latest first.
+    pub fn lacking(&self, since: Instant) -> Result<Vec<Row>, Trouble> {
+        self.rows("lacks = 1 AND at >= ?1 ORDER BY at DESC LIMIT 50", params![since.unix_milliseconds()])
+    }
+
+    /// Other sessions that ran at the same time, taken out ones aside. No
+    /// session is longer than a day, so only those need a look.
+    pub fn overlapping(&self, row: &Row) -> Result<Vec<Row>, Trouble> {
+        let (Some(from), Some(until)) = (row.at, row.until) else { return Ok(Vec::new()) };
+        self.rows(
+            "kind = 'session' AND taken_out = 0 AND at < ?1 AND at > ?2 AND until > ?3 AND subject <> ?4 ORDER BY at",
+            params![
+                until.unix_milliseconds(),
+                from.minus(Span::hours(24)).unix_milliseconds(),
+                from.unix_milliseconds(),
+                row.subject
+            ],
+        )
+    }
+
+    /// What a day brought by the clock.
+    pub fn rollup(&self, day: LocalDay) -> Result<DayRollup, Trouble> {
+        projection::read_rollup(&self.connection, day)
+    }
+
+    /// Whether nothing has ever been written down, settings aside.
+    pub fn is_empty(&self) -> Result<bool, Trouble> {
+        let found: i64 = self
+            .connection
+            .prepare_cached("SELECT EXISTS(SELECT 1 FROM record WHERE kind <> 'settings')")?
+            .query_row([], |r| r.get(0))?;
+        Ok(found == 0)
+    }
+
+    /// Values that another device wrote without knowing of the ones that count.
+    pub fn other_values(&self, subject: &str) -> Result<Vec<Head>, Trouble> {
+        let mut statement =
+            self.connection.prepare_cached("SELECT field FROM field WHERE subject = ?1 AND heads > 1 ORDER BY field")?;
+        let contested: Vec<String> = statement.query_map(params![subject], |r| r.get(0))?.collect::<Result<_, _>>()?;
+        let mut others = Vec::new();
+        for field in contested {
+            for head in fold::heads(&self.connection, subject, &field)?.into_iter().skip(1) {
+                others.push(Head { field: head.field, value: head.value, device: head.dot.device });
+            }
+        }
+        Ok(others)
+    }
+
+    /// The latest edit of a taken-out record that another device made without
+    /// knowing, or knowing better, that it was taken out.
+    pub fn late_edit(&self, subject: &str) -> Result<Option<LateEdit>, Trouble> {
+        let out = fold::heads(&self.connection, subject, "taken_out")?;
+        let Some(out) = out.into_iter().next().filter(|c| c.value == "true") else { return Ok(None) };
+        let sql = format!(
+            "SELECT {} FROM change WHERE subject = ?1 AND device <> ?2 AND stamp > ?3 ORDER BY stamp DESC LIMIT 1",
+            Change::COLUMNS
+        );
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let found = statement
+            .query_map(params![subject, out.dot.device, out.stamp.raw()], |r| Change::from_row(r))?
+            .next()
+            .transpose()?;
+        Ok(found.map(|(change, _)| LateEdit { device: change.dot.device }))
+    }
+
+    /// How far another device's clock was seen to lead, where that is too far.
+    pub fn clock_ahead(&self) -> Result<Option<Span>, Trouble> {
+        let ahead: i64 =
+            self.connection.prepare_cached("SELECT ahead_milliseconds FROM clock")?.query_row([], |r| r.get(0))?;
+        Ok((ahead > 0).then_some(Span::milliseconds(ahead)))
+    }
+
+    /// Every change, in the order it came.
+    pub fn changes(&self) -> Result<Vec<Change>, Trouble> {
+        let sql = format!("SELECT {} FROM change ORDER BY row", Change::COLUMNS);
+        let mut statement = self.connection.prepare(&sql)?;
+        let all = statement.query_map([], |r| Change::from_row(r).map(|(c, _)| c))?.collect::<Result<_, _>>()?;
+        Ok(all)
+    }
+
+    /// Every record, in the order of the exchange form: by kind, time and id.
+    pub fn each_record(
+        &self,
+        mut look: impl FnMut(&str, Kind, Fields) -> Result<(), Trouble>,
+    ) -> Result<(), Trouble> {
+        for kind in Kind::ALL {
+            let mut statement = self
+                .connection
+                .prepare_cached("SELECT subject FROM record WHERE kind = ?1 ORDER BY at, subject")?;
+            let mut rows = statement.query(params![kind.name()])?;
+            while let Some(row) = rows.next()? {
+                let subject = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
+                look(subject, *kind, projection::fields(&self.connection, subject, true)?)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The whole projection as text, to hold a rebuilt one against.
+    #[doc(hidden)]
+    pub fn projection_text(&self) -> Result<String, Trouble> {
+        let mut out = String::new();
+        for table in ["field", "record", "day_rollup"] {
+            let mut statement = self.connection.prepare(&format!("SELECT * FROM {table} ORDER BY 1, 2"))?;
+            let width = statement.column_count();
+            let mut rows = statement.query([])?;
+            while let Some(row) = rows.next()? {
+                for column in 0..width {
+                    out.push_str(&format!("{:?}|", row.get_ref(column)?));
+                }
+                out.push('\n');
+            }
+        }
+        Ok(out)
+    }
+
+    /// Builds the projection anew from the changes.
+    pub fn rebuild(&mut self) -> Result<(), Trouble> {
+        let store = self.connection.transaction()?;
+        projection::rebuild(&store)?;
+        store.commit()?;
+        Ok(())
+    }
+}

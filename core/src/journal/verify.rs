@@ -1,0 +1,41 @@
+//! Looking for damage that no one has stepped on yet.
+
+use super::{Change, Journal};
+use crate::trouble::Trouble;
+
+/// What a thorough look found.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Health {
+    /// All is well.
+    Sound,
+    /// The changes are whole, but what was derived from them was not.
+    ProjectionWrong,
+    /// The file itself, or a change in it, is damaged.
+    Damaged,
+}
+
+impl Journal {
+    /// Checks the file's structure, every change's checksum, and that every
+    /// field says what its change says. Reads the whole file.
+    pub fn verify(&self) -> Result<Health, Trouble> {
+        let sound: String = self.connection.query_row("PRAGMA quick_check(1)", [], |r| r.get(0))?;
+        if sound != "ok" {
+            return Ok(Health::Damaged);
+        }
+        let sql = format!("SELECT {} FROM change", Change::COLUMNS);
+        let mut statement = self.connection.prepare(&sql)?;
+        let mut rows = statement.query([])?;
+        while let Some(row) = rows.next()? {
+            if !Change::from_row(row)?.1 {
+                return Ok(Health::Damaged);
+            }
+        }
+        let wrong: i64 = self.connection.query_row(
+            "SELECT EXISTS(SELECT 1 FROM field LEFT JOIN change USING (device, device_seq)
+             WHERE change.value IS NOT field.value OR change.subject IS NOT field.subject OR change.field IS NOT field.field)",
+            [],
+            |r| r.get(0),
+        )?;
+        Ok(if wrong == 0 { Health::Sound } else { Health::ProjectionWrong })
+    }
+}

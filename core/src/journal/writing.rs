@@ -1,0 +1,213 @@
+//! Writing: a few fields set at once, in one transaction, on disk when done.
+
+use std::collections::BTreeSet;
+
+use rusqlite::{params, Connection, TransactionBehavior};
+use serde_json::Value;
+
+use super::act::ActKind;
+use super::{fold, projection, Change, Dot, Journal, Stamp};
+use crate::record::{Fields, Kind, MARKS, SETTINGS};
+use crate::time::{Instant, Span};
+use crate::trouble::Trouble;
+
+/// The pen of one act.
+pub struct Writing<'a> {
+    store: &'a Connection,
+    device: String,
+    now: Instant,
+    stamp: Stamp,
+    sequence: i64,
+    touched: BTreeSet<String>,
+    days_begin_anew: bool,
+}
+
+/// What came of changes from elsewhere.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Merged {
+    /// Changes that were new here.
+    pub taken: u64,
+    /// Changes that were known already.
+    pub known: u64,
+}
+
+impl<'a> Writing<'a> {
+    pub(super) fn begin(store: &'a Connection, now: Instant) -> Result<Self, Trouble> {
+        let (device, stamp, sequence) = store
+            .prepare_cached("SELECT device, stamp, device_seq FROM clock")?
+            .query_row([], |r| Ok((r.get(0)?, Stamp::from_raw(r.get(1)?), r.get(2)?)))?;
+        Ok(Self { store, device, now, stamp, sequence, touched: BTreeSet::new(), days_begin_anew: false })
+    }
+
+    /// The id of a new record; unique, since no other device has this name and
+    /// this device never uses a number twice.
+    pub fn new_id(&self) -> String {
+        format!("{}-{}", self.device, self.sequence + 1)
+    }
+
+    /// Gives a field a value; `Value::Null` makes it say nothing. A value that
+    /// stands already is not written again.
+    pub fn set(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
+        let standing = fold::standing(self.store, subject, field)?;
+        self.write(subject, field, value.to_string(), standing)
+    }
+
+    /// Gives a field of a record that is new here its first value.
+    pub(crate) fn set_first(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
+        self.write(subject, field, value.to_string(), None)
+    }
+
+    fn write(
+        &mut self,
+        subject: &str,
+        field: &str,
+        value: String,
+        standing: Option<fold::Standing>,
+    ) -> Result<(), Trouble> {
+        let replaces = match &standing {
+            None if value == "null" => return Ok(()),
+            None => Vec::new(),
+            Some(s) if s.heads == 1 && s.value == value => return Ok(()),
+            Some(s) if s.heads == 1 => vec![s.dot.clone()],
+            Some(_) => fold::heads(self.store, subject, field)?.into_iter().map(|c| c.dot).collect(),
+        };
+        self.stamp = self.stamp.next(self.now);
+        self.sequence += 1;
+        let change = Change {
+            dot: Dot { device: self.device.clone(), sequence: self.sequence },
+            stamp: self.stamp,
+            subject: subject.to_owned(),
+            field: field.to_owned(),
+            value,
+            replaces,
+        };
+        fold::keep(self.store, &change)?;
+        fold::stand(self.store, &change, 1)?;
+        self.touch(subject, field);
+        Ok(())
+    }
+
+    fn touch(&mut self, subject: &str, field: &str) {
+        if !field.starts_with(MARKS) && !self.touched.contains(subject) {
+            self.touched.insert(subject.to_owned());
+        }
+        self.days_begin_anew |= subject == SETTINGS && field == "day_start";
+    }
+
+    /// A record as it stands within this act.
+    pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
+        super::reading::record(self.store, subject)
+    }
+
+    /// Whether anything was ever said of a subject.
+    pub(crate) fn knows(&self, subject: &str) -> Result<bool, Trouble> {
+        let found = self
+            .store
+            .prepare_cached("SELECT EXISTS(SELECT 1 FROM field WHERE subject = ?1)")?
+            .query_row(params![subject], |r| r.get(0))?;
+        Ok(found)
+    }
+
+    fn keep_clock(&self) -> Result<(), Trouble> {
+        self.store
+            .prepare_cached("UPDATE clock SET stamp = ?1, device_seq = ?2")?
+            .execute(params![self.stamp.raw(), self.sequence])?;
+        Ok(())
+    }
+
+    pub(super) fn project(&mut self) -> Result<(), Trouble> {
+        if std::mem::take(&mut self.days_begin_anew) {
+            self.touched.extend(projection::all_subjects(self.store)?);
+        }
+        projection::project(self.store, &std::mem::take(&mut self.touched))
+    }
+
+    pub(super) fn store(&self) -> &'a Connection {
+        self.store
+    }
+
+    pub(crate) fn sequence(&self) -> i64 {
+        self.sequence
+    }
+
+    pub(super) fn device(&self) -> &str {
+        &self.device
+    }
+}
+
+impl Journal {
+    /// Does an act: everything in it is on disk when this returns, or nothing.
+    /// An act that changes nothing leaves no trace.
+    pub fn act<T>(
+        &mut self,
+        name: &str,
+        subject: &str,
+        now: Instant,
+        deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        self.act_of_kind(ActKind::Undoable, name, subject, now, deed)
+    }
+
+    /// Does an act that is not worth taking back, such as a choice of set-up.
+    pub fn quiet_act<T>(
+        &mut self,
+        now: Instant,
+        deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        self.act_of_kind(ActKind::Quiet, "quiet", "", now, deed)
+    }
+
+    pub(super) fn act_of_kind<T>(
+        &mut self,
+        kind: ActKind,
+        name: &str,
+        subject: &str,
+        now: Instant,
+        deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        let store = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let mut writing = Writing::begin(&store, now)?;
+        let first = writing.sequence + 1;
+        let result = deed(&mut writing)?;
+        if writing.sequence >= first {
+            writing.project()?;
+            writing.keep_clock()?;
+            super::act::keep(&store, kind, name, subject, &writing, first)?;
+            store.commit()?;
+        }
+        Ok(result)
+    }
+
+    /// Takes in changes from another device or a copy of this journal.
+    pub fn merge(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
+        let store = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let mut writing = Writing::begin(&store, now)?;
+        let mut merged = Merged::default();
+        let mut ahead = Span::milliseconds(0);
+        for change in changes {
+            let standing = fold::standing(&store, &change.subject, &change.field)?;
+            if !fold::keep(&store, change)? {
+                merged.known += 1;
+                continue;
+            }
+            merged.taken += 1;
+            fold::fold(&store, change, standing.as_ref())?;
+            writing.touch(&change.subject, &change.field);
+            writing.stamp = writing.stamp.having_seen(change.stamp, now);
+            if change.dot.device == writing.device {
+                writing.sequence = writing.sequence.max(change.dot.sequence);
+            }
+            ahead = ahead.max(change.stamp.instant().since(now));
+        }
+        writing.project()?;
+        writing.keep_clock()?;
+        let leads = if ahead > super::clock::FOLLOWS_UP_TO { ahead.in_milliseconds() } else { 0 };
+        store.execute(
+            "UPDATE clock SET devices = (SELECT count(DISTINCT device) FROM change),
+             ahead_milliseconds = max(ahead_milliseconds, ?1)",
+            params![leads],
+        )?;
+        store.commit()?;
+        Ok(merged)
+    }
+}

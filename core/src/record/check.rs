@@ -1,0 +1,86 @@
+//! What must hold within one record, beyond each field by itself.
+
+use serde_json::Value;
+
+use super::{moment, whole, Fields, Kind, Mark, MARKS};
+use crate::time::{Instant, Span};
+use crate::trouble::Trouble;
+
+/// Longest session that can be written down: beyond it a date is likelier wrong.
+pub const LONGEST_SESSION: Span = Span::hours(24);
+/// How far a fact may lie ahead of the present: clocks differ a little.
+pub const LEEWAY: Span = Span::minutes(10);
+
+/// Checks one field's stored value. Fields that are not known here are kept as
+/// they are; so is null, which says nothing.
+pub fn field(kind: Kind, key: &str, value: &Value) -> Result<(), Trouble> {
+    if value.is_null() {
+        return Ok(());
+    }
+    if kind == Kind::Session && key.starts_with(MARKS) {
+        return Mark::from_json(key, value).map(drop);
+    }
+    match kind.field(key) {
+        Some(spec) => spec.takes.check(key, value),
+        None => Ok(()),
+    }
+}
+
+/// Checks a record as a whole. `now` is None where facts from another time may
+/// come in; `levels` is the number of levels of the pump that was used.
+pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result<(), Trouble> {
+    if let (Some(key), Some(now)) = (kind.time_field(), now) {
+        not_ahead(fields, key, now)?;
+    }
+    match kind {
+        Kind::Session => session(fields, now, levels),
+        Kind::Pump => {
+            rising(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
+            rising(fields, "cycles_low", "cycles_high")
+        }
+        _ => Ok(()),
+    }
+}
+
+fn not_ahead(fields: &Fields, key: &str, now: Instant) -> Result<(), Trouble> {
+    match moment(fields, key) {
+        Some(at) if at.instant() > now.plus(LEEWAY) => Err(Trouble::bad(key, "bad-future")),
+        _ => Ok(()),
+    }
+}
+
+fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result<(), Trouble> {
+    if let (Some(started), Some(ended)) = (moment(fields, "started"), moment(fields, "ended")) {
+        let lasted = ended.instant().since(started.instant());
+        if lasted < Span::milliseconds(0) {
+            return Err(Trouble::bad("ended", "bad-ends-before"));
+        }
+        if lasted > LONGEST_SESSION {
+            return Err(Trouble::bad("ended", "bad-too-long").with("hours", (LONGEST_SESSION.in_minutes() / 60).to_string()));
+        }
+    }
+    if let Some(now) = now {
+        not_ahead(fields, "ended", now)?;
+    }
+    if let Some(levels) = levels {
+        let beyond = |key: &str, level: Option<u32>| match level {
+            Some(level) if level > levels => Err(Trouble::bad(key, "bad-level").with("most", levels.to_string())),
+            _ => Ok(()),
+        };
+        beyond("level_letdown", whole(fields, "level_letdown"))?;
+        beyond("level_expression", whole(fields, "level_expression"))?;
+        for (key, value) in fields.range(MARKS.to_owned()..).take_while(|(k, _)| k.starts_with(MARKS)) {
+            let level = value.get("level").and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
+            beyond(key, level)?;
+        }
+    }
+    Ok(())
+}
+
+fn rising(fields: &Fields, low: &str, high: &str) -> Result<(), Trouble> {
+    let value = |key: &str| fields.get(key).and_then(|v| v.get("value")).and_then(Value::as_f64);
+    match (value(low), value(high)) {
+        (Some(low), Some(top)) if low > top => Err(Trouble::bad(high, "bad-order")),
+        _ => Ok(()),
+    }
+}

@@ -1,0 +1,56 @@
+//! What can be written down.
+//!
+//! In: a kind of record, a field, and what was typed. Out: the stored value, or
+//! a [`Trouble`](crate::trouble::Trouble) that says why not. Nothing here is
+//! computed from other facts. Read [`kinds`] first: it is the table of every
+//! kind and field; [`takes`] says what a field takes; [`session`] reads a
+//! session's fields as a session.
+
+pub mod amount;
+pub mod check;
+pub mod kinds;
+pub mod mark;
+pub mod session;
+pub mod settings;
+pub mod takes;
+pub mod typed;
+
+pub use amount::Amount;
+pub use kinds::{Kind, Spec};
+pub use mark::{Does, Mark};
+pub use session::{Session, Setting, Sides};
+pub use settings::Settings;
+pub use takes::Takes;
+
+use serde_json::Value;
+use std::collections::BTreeMap;
+
+/// A record's fields by name, as folded from its changes. A field that says
+/// nothing is not in it.
+pub type Fields = BTreeMap<String, Value>;
+
+/// Prefix of the fields that hold a session's marks.
+pub const MARKS: &str = "marks/";
+
+/// The subject that holds the settings.
+pub const SETTINGS: &str = "settings";
+
+/// The text in a field, if it is text.
+pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {
+    fields.get(key).and_then(Value::as_str)
+}
+
+/// Whether a flag is set.
+pub fn flag(fields: &Fields, key: &str) -> bool {
+    fields.get(key).and_then(Value::as_bool).unwrap_or(false)
+}
+
+/// The whole number in a field.
+pub fn whole(fields: &Fields, key: &str) -> Option<u32> {
+    fields.get(key).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok())
+}
+
+/// The moment in a field.
+pub fn moment(fields: &Fields, key: &str) -> Option<crate::time::Moment> {
+    fields.get(key).and_then(|v| crate::time::Moment::from_json(v).ok())
+}

@@ -1,0 +1,177 @@
+//! A session's fields, read as a session.
+
+use super::mark::{Does, Mark, Phase};
+use super::{flag, moment, text, Amount, Fields, MARKS};
+use crate::quantity::{Count, Level, Speed, Entered, Vacuum};
+use crate::time::{Instant, Moment};
+
+/// Which sides took part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sides {
+    /// Left alone.
+    Left,
+    /// Right alone.
+    Right,
+    /// Both.
+    Both,
+}
+
+impl Sides {
+    /// The sides of this name; both where nothing was said.
+    pub fn named(name: Option<&str>) -> Self {
+        match name {
+            Some("left") => Self::Left,
+            Some("right") => Self::Right,
+            _ => Self::Both,
+        }
+    }
+    /// Stable name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Left => "left",
+            Self::Right => "right",
+            Self::Both => "both",
+        }
+    }
+    /// Whether the left side took part.
+    pub const fn left(self) -> bool {
+        matches!(self, Self::Left | Self::Both)
+    }
+    /// Whether the right side took part.
+    pub const fn right(self) -> bool {
+        matches!(self, Self::Right | Self::Both)
+    }
+    /// Whether two sessions share a side.
+    pub const fn meets(self, other: Self) -> bool {
+        (self.left() && other.left()) || (self.right() && other.right())
+    }
+}
+
+/// What the pump is set to; each part is known or not.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Setting {
+    /// The level on the dial.
+    pub level: Option<Level>,
+    /// The vacuum as the pump shows it.
+    pub vacuum: Option<Entered<Vacuum>>,
+    /// Cycles per minute.
+    pub cycles: Option<Entered<Speed>>,
+}
+
+/// A session as it was recorded.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Session {
+    /// Its id.
+    pub id: String,
+    /// When it started, if that can be read.
+    pub started: Option<Moment>,
+    /// When it ended.
+    pub ended: Option<Moment>,
+    /// How: one of [`super::kinds::METHODS`].
+    pub method: Option<String>,
+    /// Which sides.
+    pub sides: Sides,
+    /// The pump, if one was used.
+    pub pump: Option<String>,
+    /// What came from the left.
+    pub left: Option<Amount>,
+    /// What came from the right.
+    pub right: Option<Amount>,
+    /// What came from both, measured in one container.
+    pub together: Option<Amount>,
+    /// The amounts are as they should be, or left for later.
+    pub settled: bool,
+    /// Written down afterwards: without an end it is not running.
+    pub afterwards: bool,
+    /// Its marks, by time.
+    pub marks: Vec<(String, Mark)>,
+}
+
+impl Session {
+    /// Reads a session. Marks that cannot be read are passed over.
+    pub fn read(id: &str, fields: &Fields) -> Self {
+        let amount = |key: &str| fields.get(key).and_then(Amount::from_json);
+        let mut marks: Vec<(String, Mark)> = fields
+            .range(MARKS.to_owned()..)
+            .take_while(|(key, _)| key.starts_with(MARKS))
+            .filter_map(|(key, value)| Some((key.clone(), Mark::from_json(key, value).ok()?)))
+            .collect();
+        marks.sort_by(|a, b| (a.1.at.instant(), &a.0).cmp(&(b.1.at.instant(), &b.0)));
+        Self {
+            id: id.to_owned(),
+            started: moment(fields, "started"),
+            ended: moment(fields, "ended"),
+            method: text(fields, "method").map(str::to_owned),
+            sides: Sides::named(text(fields, "sides")),
+            pump: text(fields, "pump").map(str::to_owned),
+            left: amount("amount_left"),
+            right: amount("amount_right"),
+            together: amount("amount_together"),
+            settled: flag(fields, "settled"),
+            afterwards: flag(fields, "afterwards"),
+            marks,
+        }
+    }
+
+    /// Whether it still runs.
+    pub fn is_running(&self) -> bool {
+        self.started.is_some() && self.ended.is_none() && !self.afterwards
+    }
+
+    /// Whether it yields milk into a container.
+    pub fn collects(&self) -> bool {
+        self.method.as_deref() != Some("at_breast")
+    }
+
+    /// Whether an amount that could be written down has not been: nothing said
+    /// of it, or left for later. One that is unknown for good is not waited for.
+    pub fn lacks_amount(&self) -> bool {
+        if !self.collects() {
+            return false;
+        }
+        let waits = |a: &Option<Amount>| matches!(a, None | Some(Amount::Later));
+        match &self.together {
+            Some(together) => matches!(together, Amount::Later),
+            None => (self.sides.left() && waits(&self.left)) || (self.sides.right() && waits(&self.right)),
+        }
+    }
+
+    /// The phase at an instant, and when it began.
+    pub fn phase_at(&self, at: Instant) -> Option<(Phase, Instant)> {
+        self.phases().into_iter().take_while(|(_, from)| *from <= at).last()
+    }
+
+    /// The phases in order, each with when it began.
+    pub fn phases(&self) -> Vec<(Phase, Instant)> {
+        self.marks
+            .iter()
+            .filter_map(|(_, mark)| match mark.does {
+                Does::Phase(phase) => Some((phase, mark.at.instant())),
+                _ => None,
+            })
+            .collect()
+    }
+
+    /// What the pump was set to at an instant, from all settings said so far.
+    pub fn setting_at(&self, at: Instant) -> Setting {
+        let mut now = Setting::default();
+        for (_, mark) in self.marks.iter().take_while(|(_, m)| m.at.instant() <= at) {
+            if let Does::Setting { level, vacuum, cycles, .. } = &mark.does {
+                now.level = level.or(now.level);
+                now.vacuum = vacuum.clone().or(now.vacuum);
+                now.cycles = cycles.clone().or(now.cycles);
+            }
+        }
+        now
+    }
+
+    /// Letdowns marked; none marked is not none had.
+    pub fn letdowns_marked(&self) -> Count {
+        Count::new(self.marks.iter().filter(|(_, m)| m.does == Does::Letdown).count() as u32)
+    }
+
+    /// The marks of one kind of deed, with their field.
+    pub fn last_mark(&self, wanted: impl Fn(&Does) -> bool) -> Option<&(String, Mark)> {
+        self.marks.iter().rev().find(|(_, m)| wanted(&m.does))
+    }
+}

@@ -1,0 +1,61 @@
+//! How the person wants things, read from the settings record.
+
+use super::{text, whole, Fields, Sides};
+use crate::quantity::{MassUnit, TemperatureUnit, Unit, VacuumUnit, VolumeUnit};
+use crate::time::{DayStart, Zone};
+
+/// The settings, with what holds where nothing was chosen.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Settings {
+    /// `right` or `left`.
+    pub hand: String,
+    /// `as_device`, `light` or `night`.
+    pub palette: String,
+    /// Hours as 1 to 12 with am and pm.
+    pub twelve_hours: bool,
+    /// Volumes are read and typed in this.
+    pub volume: VolumeUnit,
+    /// Vacuums are read and typed in this.
+    pub vacuum: VacuumUnit,
+    /// Temperatures are read and typed in this.
+    pub temperature: TemperatureUnit,
+    /// Masses are read and typed in this.
+    pub mass: MassUnit,
+    /// The hour at which days begin.
+    pub day_start: DayStart,
+    /// A zone that was chosen; the device's own where none was.
+    pub zone: Option<Zone>,
+    /// How the next session is set up.
+    pub next_method: Option<String>,
+    /// Its sides.
+    pub next_sides: Option<Sides>,
+    /// Its pump.
+    pub next_pump: Option<String>,
+    /// The first screen has been passed.
+    pub welcomed: bool,
+}
+
+impl Settings {
+    /// Reads the settings record.
+    pub fn read(fields: &Fields) -> Self {
+        fn unit<U: Unit>(fields: &Fields, key: &str, otherwise: U) -> U {
+            text(fields, key).and_then(U::from_ucum).unwrap_or(otherwise)
+        }
+        let word = |key: &str, otherwise: &str| text(fields, key).unwrap_or(otherwise).to_owned();
+        Self {
+            hand: word("hand", "right"),
+            palette: word("palette", "as_device"),
+            twelve_hours: text(fields, "hour_clock") == Some("12"),
+            volume: unit(fields, "volume_unit", VolumeUnit::Milliliter),
+            vacuum: unit(fields, "vacuum_unit", VacuumUnit::MillimeterOfMercury),
+            temperature: unit(fields, "temperature_unit", TemperatureUnit::Celsius),
+            mass: unit(fields, "mass_unit", MassUnit::Gram),
+            day_start: whole(fields, "day_start").and_then(DayStart::at_hour).unwrap_or(DayStart::MIDNIGHT),
+            zone: text(fields, "zone").and_then(|name| Zone::named(name).ok()),
+            next_method: text(fields, "next_method").map(str::to_owned),
+            next_sides: text(fields, "next_sides").map(|name| Sides::named(Some(name))),
+            next_pump: text(fields, "next_pump").map(str::to_owned),
+            welcomed: super::flag(fields, "welcomed"),
+        }
+    }
+}

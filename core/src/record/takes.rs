@@ -1,0 +1,167 @@
+//! What a field takes, and how its stored form is checked.
+
+use chrono::NaiveDate;
+use serde_json::Value;
+
+use super::{Amount, Kind};
+use crate::quantity::{
+    Entered, Length, Mass, Quantity, Speed, Temperature, Unit, Vacuum, Volume,
+};
+use crate::time::{Moment, Zone};
+use crate::trouble::Trouble;
+
+/// What a field takes. Bounds are those of plausible typing, never of health.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Takes {
+    /// A moment: instant, offset and zone.
+    Moment,
+    /// A calendar date.
+    Date,
+    /// Text of at most so many characters.
+    Text {
+        /// Characters.
+        most: usize,
+    },
+    /// One of these words.
+    Choice(&'static [&'static str]),
+    /// Yes or no.
+    Flag,
+    /// An amount of milk: known, unknown, or later.
+    Amount,
+    /// A volume, in mL between these.
+    Volume {
+        /// Least, in mL.
+        least: f64,
+        /// Most, in mL.
+        most: f64,
+    },
+    /// A vacuum, in mmHg below ambient.
+    Vacuum {
+        /// Least, in mmHg.
+        least: f64,
+        /// Most, in mmHg.
+        most: f64,
+    },
+    /// Cycles per minute.
+    Speed {
+        /// Least, in cycles per minute.
+        least: f64,
+        /// Most, in cycles per minute.
+        most: f64,
+    },
+    /// A length in mm.
+    Length {
+        /// Least, in mm.
+        least: f64,
+        /// Most, in mm.
+        most: f64,
+    },
+    /// A mass in g.
+    Mass {
+        /// Least, in g.
+        least: f64,
+        /// Most, in g.
+        most: f64,
+    },
+    /// A temperature in °C.
+    Temperature {
+        /// Least, in °C.
+        least: f64,
+        /// Most, in °C.
+        most: f64,
+    },
+    /// A whole number between these.
+    Whole {
+        /// Least.
+        least: u32,
+        /// Most.
+        most: u32,
+    },
+    /// An IANA zone.
+    Zone,
+    /// Another record of this kind.
+    Refers(Kind),
+}
+
+/// Most milk one amount can hold: beyond it a slip of the finger is likelier.
+pub const MOST_AMOUNT_MILLILITERS: f64 = 2000.0;
+
+impl Takes {
+    /// Checks a stored value. The error says what the field takes.
+    pub fn check(self, field: &str, value: &Value) -> Result<(), Trouble> {
+        match self {
+            Self::Moment => Moment::from_json(value).map(drop).map_err(|_| Trouble::bad(field, "bad-moment")),
+            Self::Date => value
+                .as_str()
+                .and_then(|t| NaiveDate::parse_from_str(t, "%Y-%m-%d").ok())
+                .map(drop)
+                .ok_or_else(|| Trouble::bad(field, "bad-date")),
+            Self::Text { most } => check_text(field, value, most),
+            Self::Choice(words) => match value.as_str() {
+                Some(word) if words.contains(&word) => Ok(()),
+                _ => Err(Trouble::bad(field, "bad-choice").with("words", words.join(", "))),
+            },
+            Self::Flag => value.as_bool().map(drop).ok_or_else(|| Trouble::bad(field, "bad-flag")),
+            Self::Amount => check_amount(field, value),
+            Self::Volume { least, most } => check_quantity::<Volume>(field, value, least, most),
+            Self::Vacuum { least, most } => check_quantity::<Vacuum>(field, value, least, most),
+            Self::Speed { least, most } => check_quantity::<Speed>(field, value, least, most),
+            Self::Length { least, most } => check_quantity::<Length>(field, value, least, most),
+            Self::Mass { least, most } => check_quantity::<Mass>(field, value, least, most),
+            Self::Temperature { least, most } => check_quantity::<Temperature>(field, value, least, most),
+            Self::Whole { least, most } => match value.as_u64() {
+                Some(n) if (u64::from(least)..=u64::from(most)).contains(&n) => Ok(()),
+                _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),
+            },
+            Self::Zone => match value.as_str() {
+                Some(name) if Zone::named(name).is_ok() => Ok(()),
+                _ => Err(Trouble::bad(field, "bad-zone")),
+            },
+            Self::Refers(_) => match value.as_str() {
+                Some(id) if !id.is_empty() && id.len() <= 128 => Ok(()),
+                _ => Err(Trouble::bad(field, "bad-reference")),
+            },
+        }
+    }
+}
+
+fn check_text(field: &str, value: &Value, most: usize) -> Result<(), Trouble> {
+    match value.as_str() {
+        None => Err(Trouble::bad(field, "bad-text")),
+        Some(text) if text.chars().count() > most => {
+            Err(Trouble::bad(field, "bad-text-long").with("most", most.to_string()))
+        }
+        Some(_) => Ok(()),
+    }
+}
+
+fn check_amount(field: &str, value: &Value) -> Result<(), Trouble> {
+    match Amount::from_json(value) {
+        None => Err(Trouble::bad(field, "bad-amount")),
+        Some(Amount::Known(entered)) => {
+            within::<Volume>(field, &entered, 0.0, MOST_AMOUNT_MILLILITERS)
+        }
+        Some(Amount::Unknown | Amount::Later) => Ok(()),
+    }
+}
+
+fn check_quantity<Q: Quantity>(field: &str, value: &Value, least: f64, most: f64) -> Result<(), Trouble> {
+    let entered = Entered::<Q>::from_json(value).ok_or_else(|| Trouble::bad(field, "bad-quantity"))?;
+    within(field, &entered, least, most)
+}
+
+/// Checks an entered quantity against canonical bounds; the error names the
+/// bounds in the unit that was typed.
+pub fn within<Q: Quantity>(field: &str, entered: &Entered<Q>, least: f64, most: f64) -> Result<(), Trouble> {
+    let value = entered.quantity().canonical();
+    if value.is_finite() && value >= least && value <= most {
+        return Ok(());
+    }
+    let unit = entered.unit();
+    let say = |bound: f64| crate::quantity::say_decimal(Q::from_canonical(bound).in_unit(unit), unit.places());
+    Err(out_of_range(field, &say(least), &say(most), unit.ucum()))
+}
+
+fn out_of_range(field: &str, least: &str, most: &str, unit: &str) -> Trouble {
+    Trouble::bad(field, "bad-range").with("least", least).with("most", most).with("unit", unit)
+}

@@ -1,0 +1,86 @@
+//! From what was typed to what is stored, for everything but moments.
+
+use serde_json::{json, Value};
+
+use super::{Amount, Takes};
+use crate::quantity::{
+    parse_decimal, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit, Vacuum, Volume,
+};
+use crate::time::parse_date;
+use crate::trouble::Trouble;
+
+/// Reads what was typed into a field. `unit` is the UCUM code of the unit that
+/// bare numbers are meant in; a unit typed behind the figures goes before it.
+pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
+    let typed = typed.trim();
+    let value = match takes {
+        Takes::Amount => match typed {
+            "unknown" => Amount::Unknown.to_json(),
+            "later" => Amount::Later.to_json(),
+            _ => quantity::<Volume>(field, typed, unit)?,
+        },
+        Takes::Volume { .. } => quantity::<Volume>(field, typed, unit)?,
+        Takes::Vacuum { .. } => quantity::<Vacuum>(field, typed, unit)?,
+        Takes::Speed { .. } => quantity::<Speed>(field, typed, unit)?,
+        Takes::Length { .. } => quantity::<Length>(field, typed, unit)?,
+        Takes::Mass { .. } => quantity::<Mass>(field, typed, unit)?,
+        Takes::Temperature { .. } => quantity::<Temperature>(field, typed, unit)?,
+        Takes::Whole { .. } => match parse_decimal(typed) {
+            Ok(number) if number.fract() == 0.0 && (0.0..1e9).contains(&number) => json!(number as u64),
+            Ok(_) => {
+                takes.check(field, &Value::Null)?;
+                Value::Null
+            }
+            Err(why) => return Err(not_a_number(field, why)),
+        },
+        Takes::Flag => match typed {
+            "yes" | "true" => json!(true),
+            "no" | "false" => json!(false),
+            _ => return Err(Trouble::bad(field, "bad-flag")),
+        },
+        Takes::Date => match parse_date(typed) {
+            Some(date) => json!(date.format("%Y-%m-%d").to_string()),
+            None => return Err(Trouble::bad(field, "bad-date")),
+        },
+        Takes::Text { .. } | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
+        Takes::Moment => return Err(Trouble::bad(field, "bad-moment")),
+    };
+    takes.check(field, &value)?;
+    Ok(value)
+}
+
+fn not_a_number(field: &str, why: NotANumber) -> Trouble {
+    match why {
+        NotANumber::NoFigure => Trouble::bad(field, "bad-number"),
+        NotANumber::Ambiguous => Trouble::bad(field, "bad-number-ambiguous"),
+    }
+}
+
+fn quantity<Q: Quantity>(field: &str, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
+    let split = typed.find(|c: char| c.is_alphabetic() || c == '\u{b0}').unwrap_or(typed.len());
+    let (figures, behind) = typed.split_at(split);
+    let named = match behind.trim() {
+        "" => unit.and_then(Q::Unit::from_ucum),
+        written => written_unit(written).and_then(Q::Unit::from_ucum),
+    };
+    let Some(unit) = named else { return Err(Trouble::bad(field, "bad-unit")) };
+    let entered = Entered::<Q>::parse(figures, unit).map_err(|why| not_a_number(field, why))?;
+    Ok(entered.to_json())
+}
+
+/// The UCUM code of a unit as people write it.
+fn written_unit(text: &str) -> Option<&'static str> {
+    Some(match text.to_ascii_lowercase().replace([' ', '.'], "").as_str() {
+        "ml" => "mL",
+        "oz" | "floz" => "[foz_us]",
+        "mmhg" => "mm[Hg]",
+        "kpa" => "kPa",
+        "g" => "g",
+        "kg" => "kg",
+        "lb" | "lbs" => "[lb_av]",
+        "mm" => "mm",
+        "c" | "\u{b0}c" => "Cel",
+        "f" | "\u{b0}f" => "[degF]",
+        _ => return None,
+    })
+}

@@ -1,0 +1,304 @@
+//! One local day: what came by the clock, and everything written down in it.
+
+use super::scale::AmountScale;
+use super::shapes::{
+    Action, DayBar, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick, Weight,
+};
+use super::{strip, View};
+use crate::journal::{DayRollup, Row};
+use crate::quantity::{Entered, Quantity, Temperature, Volume};
+use crate::record::{flag, moment, text, Amount, Fields, Kind, Session};
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let day = view.today().earlier_by(days_back);
+    let title = match days_back {
+        0 => words.say("today"),
+        1 => words.say("yesterday"),
+        _ => words.date(day),
+    };
+    let subtitle = if days_back < 2 { words.date(day) } else { words.with("days-ago", &[("days", days_back.into())]) };
+    let frame = view.frame(&Place::Day { days_back }, title, subtitle)?;
+    let rows = view.journal.of_day(day)?;
+    let rollup = view.journal.rollup(day)?;
+    let mut entries = Vec::new();
+    let mut taken_out = Vec::new();
+    let mut sessions = Vec::new();
+    for row in &rows {
+        let (kind, fields) = view.record(&row.subject)?;
+        if row.taken_out {
+            taken_out.push(out_row(view, row, kind, &fields)?);
+        } else {
+            if kind == Kind::Session {
+                sessions.push(Session::read(&row.subject, &fields));
+            }
+            entries.push(entry_row(view, row, kind, &fields)?);
+        }
+    }
+    entries.reverse();
+    let go = |key: &str, to: u32, sign: Sign| {
+        Action::new(format!("day-{key}"), words.say(&format!("day-{key}")), Event::Go { place: Place::Day { days_back: to } })
+            .sign(sign)
+            .weight(Weight::Quiet)
+    };
+    let (figure, caption) = total(view, &rollup);
+    Ok(Screen::Day {
+        frame,
+        day: DayScreen {
+            earlier: Some(go("earlier", days_back.saturating_add(1), Sign::Earlier)),
+            later: (days_back > 0).then(|| go("later", days_back - 1, Sign::Later)),
+            figure,
+            caption,
+            sides: sides(view, &rollup),
+            picture: picture(view, day, days_back, &sessions),
+            empty: if entries.is_empty() { words.say("day-empty") } else { String::new() },
+            entries,
+            add: ["session", "feed", "sign", "note"]
+                .map(|kind| {
+                    Action::new(
+                        format!("add-{kind}"),
+                        words.say(&format!("kind-{kind}")),
+                        Event::Add { kind: kind.to_owned(), days_back },
+                    )
+                    .spoken(words.say(&format!("add-{kind}")))
+                    .sign(Sign::Add)
+                })
+                .to_vec(),
+            taken_out_label: if taken_out.is_empty() { String::new() } else { words.say("taken-out") },
+            taken_out,
+        },
+    })
+}
+
+/// The day's figure, and what is not in it.
+fn total(view: &View<'_>, rollup: &DayRollup) -> (String, String) {
+    let words = view.words();
+    if rollup.sessions.get() == 0 {
+        return (words.say("day-figure-none"), words.say("day-caption-none"));
+    }
+    let sessions = words.with("sessions", &[("count", rollup.sessions.get().into())]);
+    let unknown = rollup.left.unknown.get() + rollup.right.unknown.get() + rollup.together.unknown.get();
+    if rollup.known_count().get() == 0 {
+        return (words.say("day-figure-unknown"), words.with("day-caption-unknown", &[("sessions", sessions.into())]));
+    }
+    let caption = if unknown == 0 {
+        words.with("day-caption", &[("sessions", sessions.into())])
+    } else {
+        words.with("day-caption-partly", &[("sessions", sessions.into()), ("unknown", unknown.into())])
+    };
+    let figure = words.volume(rollup.known());
+    let figure = if unknown == 0 { figure } else { words.with("at-least", &[("volume", figure.into())]) };
+    (figure, caption)
+}
+
+fn sides(view: &View<'_>, rollup: &DayRollup) -> Vec<SideTotal> {
+    let words = view.words();
+    let all = [(Part::Left, "left", rollup.left), (Part::Right, "right", rollup.right), (Part::Together, "together", rollup.together)];
+    all.into_iter()
+        .filter(|(part, _, sum)| *part != Part::Together || sum.known.get() + sum.unknown.get() > 0)
+        .map(|(part, name, sum)| SideTotal {
+            part,
+            label: words.say(&format!("side-{name}")),
+            text: match (sum.known.get(), sum.unknown.get()) {
+                (0, 0) => words.say("amount-nothing-said"),
+                (0, _) => words.say("amount-unknown"),
+                _ => words.volume(sum.volume),
+            },
+            note: match sum.unknown.get() {
+                0 => String::new(),
+                n => words.with("side-unknown", &[("count", n.into())]),
+            },
+        })
+        .collect()
+}
+
+fn picture(view: &View<'_>, day: LocalDay, days_back: u32, sessions: &[Session]) -> DayPicture {
+    let words = view.words();
+    let start = view.settings.day_start;
+    let volume = |amount: &Option<Amount>| amount.as_ref().and_then(Amount::known);
+    let whole = |s: &Session| {
+        let parts = [volume(&s.left), volume(&s.right), volume(&s.together)];
+        Volume::from_canonical(parts.into_iter().flatten().map(Quantity::canonical).sum())
+    };
+    let scale = AmountScale::for_volumes(
+        sessions.iter().filter(|s| s.collects()).map(whole).filter(|v| v.canonical() > 0.0),
+        view.settings.volume,
+    );
+    let bars: Vec<DayBar> = sessions
+        .iter()
+        .filter_map(|s| {
+            let at = day.place_of(s.started.as_ref()?, start);
+            let height = |amount: &Option<Amount>| volume(amount).map(|v| scale.height(v));
+            Some(DayBar {
+                at,
+                left: height(&s.left),
+                right: height(&s.right),
+                together: height(&s.together),
+                open: s.collects() && lacks_any(s),
+                feed: !s.collects(),
+            })
+        })
+        .collect();
+    let spoken = words.with("day-picture-spoken", &[("count", (bars.len() as i64).into())]);
+    DayPicture {
+        bars,
+        ticks: (0..=4).map(|q| Tick { at: q as f32 / 4.0, label: words.hour(start.hour() + q * 6) }).collect(),
+        scale: scale.ticks(view).into_iter().filter(|t| t.at == 0.5 || t.at == 1.0).collect(),
+        now: (days_back == 0).then(|| day.place_of(&view.present(), start)),
+        spoken,
+    }
+}
+
+fn lacks_any(session: &Session) -> bool {
+    let unknown = |a: &Option<Amount>| a.as_ref().and_then(Amount::known).is_none();
+    match &session.together {
+        Some(together) => together.known().is_none(),
+        None => (session.sides.left() && unknown(&session.left)) || (session.sides.right() && unknown(&session.right)),
+    }
+}
+
+fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<EntryRow, Trouble> {
+    let words = view.words();
+    let time = kind.time_field().and_then(|key| moment(fields, key)).map(|m| words.clock(&m)).unwrap_or_default();
+    let (title, detail, amount, strip) = match kind {
+        Kind::Session => session_row(view, row, fields)?,
+        Kind::Feed => {
+            let way = text(fields, "way").map(|w| words.say(&format!("choice-way-{w}")));
+            let milk = text(fields, "milk").map(|m| words.say(&format!("choice-milk-{m}"))).unwrap_or_default();
+            let amount = fields.get("amount").and_then(Amount::from_json);
+            (way.unwrap_or_else(|| words.say("kind-feed")), milk, words.amount(amount.as_ref()), None)
+        }
+        Kind::Sign => (words.say("kind-sign"), signs(view, fields), temperature(view, fields), None),
+        _ => (words.say("kind-note"), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
+    };
+    let care = match view.journal.overlapping(row)?.into_iter().find(|other| shares_side(view, row, other)) {
+        Some(_) if kind == Kind::Session => words.say("care-overlap"),
+        _ => String::new(),
+    };
+    let spoken = [&time, &title, &detail, &amount, &care].map(String::as_str).into_iter().filter(|s| !s.is_empty());
+    let spoken = spoken.collect::<Vec<_>>().join(", ");
+    Ok(EntryRow {
+        id: row.subject.clone(),
+        open: Action::new(
+            format!("open-{}", row.subject),
+            title.clone(),
+            Event::Go { place: Place::Entry { id: row.subject.clone() } },
+        )
+        .spoken(words.with("open-spoken", &[("what", spoken.clone().into())]))
+        .weight(Weight::Quiet),
+        time,
+        title,
+        detail,
+        amount,
+        strip,
+        care,
+        spoken,
+        others: Vec::new(),
+    })
+}
+
+/// Whether two sessions used the same side.
+pub(super) fn shares_side(view: &View<'_>, one: &Row, other: &Row) -> bool {
+    let sides = |row: &Row| view.session(&row.subject).ok().map(|s| s.sides);
+    match (sides(one), sides(other)) {
+        (Some(a), Some(b)) => a.meets(b),
+        _ => false,
+    }
+}
+
+type Told = (String, String, String, Option<super::shapes::Strip>);
+
+fn session_row(view: &View<'_>, row: &Row, fields: &Fields) -> Result<Told, Trouble> {
+    let words = view.words();
+    let session = Session::read(&row.subject, fields);
+    let method = words.say(&format!("choice-method-{}", session.method.as_deref().unwrap_or("unsaid")));
+    let sides = words.say(&format!("choice-sides-{}", session.sides.name()));
+    let length = match (row.at, row.until) {
+        (Some(from), Some(until)) => words.span(until.since(from)),
+        _ if row.running => words.say("running-now"),
+        _ => words.say("length-unknown"),
+    };
+    let amount = match session.collects() {
+        false => weighed(view, fields),
+        true => match &session.together {
+            Some(_) => words.amount(session.together.as_ref()),
+            None => {
+                let both = session.sides.left() && session.sides.right();
+                match (session.left.as_ref().and_then(Amount::known), session.right.as_ref().and_then(Amount::known)) {
+                    (Some(l), Some(r)) if both => words.volume(Volume::from_canonical(l.canonical() + r.canonical())),
+                    (Some(l), None) if both => words.with("amount-and-unknown", &[("volume", words.volume(l).into())]),
+                    (None, Some(r)) if both => words.with("amount-and-unknown", &[("volume", words.volume(r).into())]),
+                    _ if both && session.left.is_none() && session.right.is_none() => words.amount(None),
+                    _ if both => words.amount(session.left.as_ref().or(session.right.as_ref())),
+                    _ if session.sides.left() => words.amount(session.left.as_ref()),
+                    _ => words.amount(session.right.as_ref()),
+                }
+            }
+        },
+    };
+    let drawn = (!session.marks.is_empty() && !session.is_running()).then(|| strip::draw(view, &session, view.now));
+    let detail = words.with("session-detail", &[("sides", sides.into()), ("length", length.into())]);
+    Ok((method, detail, amount, drawn))
+}
+
+/// What weighing before and after says, if both were done.
+fn weighed(view: &View<'_>, fields: &Fields) -> String {
+    use crate::quantity::{Mass, MassUnit};
+    let words = view.words();
+    let mass = |key: &str| fields.get(key).and_then(Entered::<Mass>::from_json).map(|e| e.quantity().canonical());
+    match (mass("weight_before"), mass("weight_after")) {
+        (Some(before), Some(after)) => {
+            let gain = crate::quantity::say_decimal(after - before, 0);
+            words.with("weighed", &[("mass", words.with_unit(gain, MassUnit::Gram).into())])
+        }
+        _ => words.say("not-weighed"),
+    }
+}
+
+fn temperature(view: &View<'_>, fields: &Fields) -> String {
+    match fields.get("temperature").and_then(Entered::<Temperature>::from_json) {
+        Some(t) => view.words().entered(&t, view.settings.temperature),
+        None => String::new(),
+    }
+}
+
+fn signs(view: &View<'_>, fields: &Fields) -> String {
+    let words = view.words();
+    let mut seen: Vec<String> = ["redness", "heat", "lump", "swelling", "nipple_damage"]
+        .into_iter()
+        .filter_map(|key| {
+            let side = text(fields, key)?;
+            Some(words.with(
+                "sign-on-side",
+                &[
+                    ("sign", words.say(&format!("field-{}", key.replace('_', "-"))).into()),
+                    ("side", words.say(&format!("choice-breast-{side}")).into()),
+                ],
+            ))
+        })
+        .collect();
+    if flag(fields, "shivering") {
+        seen.push(words.say("field-shivering"));
+    }
+    seen.join(", ")
+}
+
+fn out_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<EntryRow, Trouble> {
+    let words = view.words();
+    let mut shown = entry_row(view, row, kind, fields)?;
+    shown.care = match view.journal.late_edit(&row.subject)? {
+        Some(_) => words.say("care-late-edit"),
+        None => String::new(),
+    };
+    shown.strip = None;
+    shown.others = vec![Action::new(
+        format!("bring-back-{}", row.subject),
+        words.say("bring-back"),
+        Event::BringBack { id: row.subject.clone() },
+    )
+    .spoken(words.with("bring-back-spoken", &[("what", shown.spoken.clone().into())]))
+    .sign(Sign::In)];
+    Ok(shown)
+}

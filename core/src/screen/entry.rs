@@ -1,0 +1,229 @@
+//! One record, opened: its picture, its fields, and the way out of it.
+
+use super::shapes::{
+    Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, Notice, Place, Screen, Sign, Tone, Weight,
+};
+use super::{day, field_row, strip, View};
+use crate::record::mark::Does;
+use crate::record::{flag, moment, Fields, Kind, Session, MARKS};
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let (kind, fields) = view.record(id)?;
+    let title = if kind == Kind::Settings { words.say("settings") } else { view.name_of(kind, &fields) };
+    let when = kind.time_field().and_then(|key| moment(&fields, key));
+    let subtitle = match &when {
+        Some(at) => words.with(
+            "entry-when",
+            &[
+                ("date", words.date(LocalDay::of(at, view.settings.day_start)).into()),
+                ("time", words.clock(at).into()),
+            ],
+        ),
+        None => String::new(),
+    };
+    let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;
+    let home = match kind {
+        Kind::Pump | Kind::Part | Kind::Flange => "kit",
+        Kind::Child | Kind::Settings => "family",
+        _ => "day",
+    };
+    for place in &mut frame.places {
+        place.chosen = place.key == format!("place-{home}");
+    }
+    frame.back =
+        Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    let session = (kind == Kind::Session).then(|| Session::read(id, &fields));
+    let taken_out = flag(&fields, "taken_out");
+    Ok(Screen::Form {
+        frame,
+        form: FormScreen {
+            id: id.to_owned(),
+            strip: session.as_ref().filter(|s| !s.marks.is_empty()).map(|s| strip::draw(view, s, view.now)),
+            notices: notices(view, id, kind, taken_out)?,
+            groups: groups(view, id, kind, &fields, session.as_ref())?,
+            actions: way_out(view, id, kind, taken_out),
+        },
+    })
+}
+
+fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
+    let words = view.words();
+    match (kind, taken_out) {
+        (Kind::Settings, _) => Vec::new(),
+        (_, true) => vec![
+            Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() }).sign(Sign::In),
+        ],
+        (_, false) => vec![Action::new("take-out", words.say("take-out"), Event::TakeOut { id: id.to_owned() })
+            .detail(words.say("take-out-detail"))
+            .sign(Sign::Out)
+            .weight(Weight::Careful)],
+    }
+}
+
+fn notices(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Result<Vec<Notice>, Trouble> {
+    let words = view.words();
+    let mut notices = Vec::new();
+    let mut tell = |key: &str, tone: Tone, text: String, actions: Vec<Action>| {
+        notices.push(Notice { key: key.to_owned(), tone, spoken: text.clone(), text, actions });
+    };
+    if taken_out {
+        let key = if view.journal.late_edit(id)?.is_some() { "care-late-edit" } else { "is-taken-out" };
+        tell(key, Tone::Quiet, words.say(key), Vec::new());
+    }
+    if kind == Kind::Session {
+        if let Some(row) = view.journal.row(id)? {
+            for other in view.journal.overlapping(&row)? {
+                if day::shares_side(view, &row, &other) {
+                    let open = Event::Go { place: Place::Entry { id: other.subject.clone() } };
+                    let actions = vec![Action::new("open-overlap", words.say("open-overlap"), open).weight(Weight::Quiet)];
+                    tell("overlap", Tone::Asks, words.say("care-overlap-long"), actions);
+                }
+            }
+        }
+    }
+    for head in view.journal.other_values(id)? {
+        let label = words.say(&format!("field-{}", head.field.replace('_', "-")));
+        let text = words.with("care-two-values", &[("field", label.into())]);
+        tell("two-values", Tone::Asks, text, Vec::new());
+    }
+    Ok(notices)
+}
+
+fn groups(
+    view: &View<'_>,
+    id: &str,
+    kind: Kind,
+    fields: &Fields,
+    session: Option<&Session>,
+) -> Result<Vec<FieldGroup>, Trouble> {
+    let words = view.words();
+    let mut groups: Vec<FieldGroup> = Vec::new();
+    for spec in kind.fields() {
+        if spec.group.is_empty() || !fits(spec.key, spec.group, fields, session) {
+            continue;
+        }
+        let rows = field_row::rows(view, id, kind, spec, fields)?;
+        match groups.iter_mut().find(|g| g.key == spec.group) {
+            Some(group) => group.rows.extend(rows),
+            None => groups.push(FieldGroup {
+                key: spec.group.to_owned(),
+                title: words.say(&format!("group-{}", spec.group)),
+                rows,
+            }),
+        }
+    }
+    if let Some(session) = session.filter(|s| !s.marks.is_empty()) {
+        groups.push(FieldGroup { key: "marks".to_owned(), title: words.say("group-marks"), rows: marks(view, session) });
+    }
+    groups.retain(|g| !g.rows.is_empty());
+    Ok(groups)
+}
+
+/// Whether a field has a place in this session's form: what stands in it
+/// always does; what makes no sense for the method or the sides does not.
+fn fits(key: &str, group: &str, fields: &Fields, session: Option<&Session>) -> bool {
+    let Some(session) = session else { return true };
+    if fields.contains_key(key) {
+        return true;
+    }
+    let method = session.method.as_deref();
+    let sided = if key.contains("left") {
+        session.sides.left()
+    } else if key.contains("right") {
+        session.sides.right()
+    } else {
+        true
+    };
+    let pumps = method.is_none_or(|m| m.ends_with("_pump"));
+    sided
+        && match group {
+            "amount" => session.collects() && (key != "amount_together" || (session.sides.left() && session.sides.right())),
+            "weighing" => !session.collects(),
+            "setting" => method.is_none_or(|m| m == "electric_pump"),
+            _ => match key {
+                "pump" | "flange_left" | "flange_right" => pumps,
+                "hands_on" => session.collects(),
+                _ => true,
+            },
+        }
+}
+
+/// Each mark with its time; a mark can be moved and made to say nothing.
+fn marks(view: &View<'_>, session: &Session) -> Vec<FieldRow> {
+    let words = view.words();
+    let from = session.started.as_ref().map(|m| m.instant());
+    session
+        .marks
+        .iter()
+        .map(|(field, mark)| {
+            let what = match &mark.does {
+                Does::Phase(phase) => words.say(&format!("phase-{}", phase.name())),
+                Does::Letdown => words.say("mark-letdown"),
+                Does::Pain { score: Some(score) } => words.with("mark-pain-score", &[("score", score.get().into())]),
+                Does::Pain { score: None } => words.say("mark-pain"),
+                Does::Setting { .. } => setting(view, &mark.does),
+            };
+            let what = match &mark.side {
+                Some(side) => words.with("mark-on-side", &[("what", what.into()), ("side", words.say(&format!("choice-sides-{side}")).into())]),
+                None => what,
+            };
+            let into = from.map(|f| words.running(mark.at.instant().since(f))).unwrap_or_default();
+            let spoken = words.with("field-spoken", &[("field", what.clone().into()), ("value", words.clock(&mark.at).into())]);
+            FieldRow {
+                id: session.id.clone(),
+                field: field.clone(),
+                kind: FieldKind::Time,
+                value: words.clock(&mark.at),
+                unit: String::new(),
+                hint: into,
+                options: Vec::new(),
+                less: Some(step(view, session, field, &what, "less", -1)),
+                more: Some(step(view, session, field, &what, "more", 1)),
+                clear: Some(
+                    Action::new(
+                        format!("clear-{}", field.trim_start_matches(MARKS)),
+                        words.say("take-mark-out"),
+                        Event::Clear { id: session.id.clone(), field: field.clone() },
+                    )
+                    .spoken(words.with("take-mark-out-spoken", &[("what", what.clone().into())]))
+                    .weight(Weight::Quiet),
+                ),
+                label: what,
+                spoken,
+            }
+        })
+        .collect()
+}
+
+fn step(view: &View<'_>, session: &Session, field: &str, what: &str, key: &str, steps: i32) -> Action {
+    let words = view.words();
+    Action::new(
+        format!("{key}-{}", field.trim_start_matches(MARKS)),
+        words.say(&format!("step-{key}")),
+        Event::Step { id: session.id.clone(), field: field.to_owned(), steps },
+    )
+    .spoken(words.with(&format!("step-{key}-spoken"), &[("field", what.into())]))
+    .sign(if steps < 0 { Sign::Softer } else { Sign::Stronger })
+}
+
+fn setting(view: &View<'_>, does: &Does) -> String {
+    let words = view.words();
+    let Does::Setting { level, vacuum, cycles, for_discomfort } = does else { return String::new() };
+    let mut parts = Vec::new();
+    if let Some(level) = level {
+        parts.push(words.with("setting-level", &[("level", level.get().into())]));
+    }
+    if let Some(vacuum) = vacuum {
+        parts.push(words.entered(vacuum, view.settings.vacuum));
+    }
+    if let Some(cycles) = cycles {
+        parts.push(words.entered(cycles, crate::quantity::SpeedUnit::PerMinute));
+    }
+    if *for_discomfort {
+        parts.push(words.say("turned-down-short"));
+    }
+    parts.join(", ")
+}

@@ -1,0 +1,94 @@
+//! Children, settings, and the record as a whole: out, in, and kept safe.
+
+use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::{kit, View};
+use crate::record::{Kind, SETTINGS};
+use crate::trouble::Trouble;
+
+pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let frame = view.frame(&Place::Family, words.say("place-family"), words.say("family-subtitle"))?;
+    Ok(Screen::List {
+        frame,
+        list: ListScreen {
+            intro: String::new(),
+            groups: vec![kit::group(view, Kind::Child)?, settings(view), record(view), about(view)],
+        },
+    })
+}
+
+fn settings(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let wants = &view.settings;
+    let detail = words.with(
+        "settings-detail",
+        &[
+            ("volume", words.unit(wants.volume).into()),
+            ("vacuum", words.unit(wants.vacuum).into()),
+            ("temperature", words.unit(wants.temperature).into()),
+            ("hand", words.say(&format!("choice-hand-{}", wants.hand)).into()),
+        ],
+    );
+    let title = words.say("settings");
+    let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
+    let open = Event::Go { place: Place::Entry { id: SETTINGS.to_owned() } };
+    ListGroup {
+        key: "settings".to_owned(),
+        title: words.say("group-settings"),
+        rows: vec![ListRow {
+            open: Some(Action::new("open-settings", title.clone(), open).spoken(spoken.clone()).weight(Weight::Quiet)),
+            title,
+            detail,
+            spoken,
+        }],
+        empty: String::new(),
+        add: Vec::new(),
+    }
+}
+
+fn record(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let fact = |key: &str, detail: String| {
+        let title = words.say(key);
+        let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
+        ListRow { title, detail, spoken, open: None }
+    };
+    let backup = match view.journal.last_backup() {
+        Some(at) => words.with("backup-made", &[("span", words.span(view.now.since(at)).into())]),
+        None => words.say("backup-none"),
+    };
+    ListGroup {
+        key: "record".to_owned(),
+        title: words.say("group-record"),
+        rows: vec![fact("record-here", words.say("record-here-detail")), fact("backup", backup)],
+        empty: String::new(),
+        add: vec![
+            Action::new("hand-over-record", words.say("hand-over-record"), Event::HandOverRecord)
+                .detail(words.say("hand-over-record-detail"))
+                .sign(Sign::Out),
+            Action::new("pick-record", words.say("pick-record"), Event::PickRecord)
+                .detail(words.say("pick-record-detail"))
+                .sign(Sign::In),
+        ],
+    }
+}
+
+fn about(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let title = words.say("about-care");
+    let detail = words.say("about-care-detail");
+    let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
+    let look = if view.look_around {
+        Action::new("leave-look-around", words.say("leave-look-around"), Event::LeaveLookAround)
+    } else {
+        Action::new("look-around", words.say("welcome-look-around"), Event::LookAround)
+            .detail(words.say("welcome-look-around-detail"))
+    };
+    ListGroup {
+        key: "about".to_owned(),
+        title: words.say("group-about"),
+        rows: vec![ListRow { title, detail, spoken, open: None }],
+        empty: String::new(),
+        add: vec![look.weight(Weight::Quiet)],
+    }
+}

@@ -1,0 +1,112 @@
+//! What stands around every screen.
+
+use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Sign, Tone, Weight};
+use super::View;
+use crate::trouble::Trouble;
+
+/// Something said after an event, until the next one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Said {
+    /// Key of the sentence.
+    pub key: &'static str,
+    /// How it is meant.
+    pub tone: Tone,
+    /// What the sentence needs.
+    pub needs: Vec<(&'static str, String)>,
+}
+
+impl View<'_> {
+    /// The frame of a place.
+    pub(super) fn frame(&self, place: &Place, title: String, subtitle: String) -> Result<Frame, Trouble> {
+        let words = self.words();
+        let undo = self.journal.undoable()?.map(|act| {
+            let what = words.say(&format!("act-{}", act.name));
+            Action::new("undo", words.say("undo"), Event::Undo)
+                .detail(what.clone())
+                .spoken(words.with("undo-spoken", &[("what", what.into())]))
+                .sign(Sign::Undo)
+                .weight(Weight::Quiet)
+        });
+        let redo = self.journal.redoable()?.map(|act| {
+            let what = words.say(&format!("act-{}", act.name));
+            Action::new("redo", words.say("redo"), Event::Redo)
+                .detail(what.clone())
+                .spoken(words.with("redo-spoken", &[("what", what.into())]))
+                .sign(Sign::Redo)
+                .weight(Weight::Quiet)
+        });
+        Ok(Frame {
+            title,
+            subtitle,
+            places: self.places(place),
+            back: None,
+            undo,
+            redo,
+            notices: self.standing_notices()?,
+            look: Look {
+                hand: if self.settings.hand == "left" { Hand::Left } else { Hand::Right },
+                palette: match self.settings.palette.as_str() {
+                    "light" => Palette::Light,
+                    "night" => Palette::Night,
+                    _ => Palette::AsDevice,
+                },
+            },
+            ask_again_milliseconds: None,
+        })
+    }
+
+    fn places(&self, place: &Place) -> Vec<Action> {
+        let words = self.words();
+        let tab = |key: &str, to: Place, sign: Sign, here: bool| {
+            Action::new(format!("place-{key}"), words.say(&format!("place-{key}")), Event::Go { place: to })
+                .sign(sign)
+                .chosen(here)
+                .weight(Weight::Quiet)
+        };
+        vec![
+            tab("now", Place::Now, Sign::Now, matches!(place, Place::Now)),
+            tab("day", Place::Day { days_back: 0 }, Sign::Day, matches!(place, Place::Day { .. } | Place::Entry { .. })),
+            tab("kit", Place::Kit, Sign::Kit, matches!(place, Place::Kit)),
+            tab("family", Place::Family, Sign::Family, matches!(place, Place::Family | Place::Report)),
+        ]
+    }
+
+    fn standing_notices(&self) -> Result<Vec<Notice>, Trouble> {
+        let words = self.words();
+        let mut notices = Vec::new();
+        if self.look_around {
+            let text = words.say("looking-around");
+            notices.push(Notice {
+                key: "looking-around".to_owned(),
+                tone: Tone::Quiet,
+                spoken: text.clone(),
+                text,
+                actions: vec![Action::new("leave-look-around", words.say("leave-look-around"), Event::LeaveLookAround)
+                    .weight(Weight::Quiet)],
+            });
+        }
+        for said in self.said {
+            let needs: Vec<_> = said.needs.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
+            let text = words.with(said.key, &needs);
+            notices.push(Notice {
+                key: said.key.to_owned(),
+                tone: said.tone,
+                spoken: text.clone(),
+                text,
+                actions: vec![Action::new("dismiss", words.say("dismiss"), Event::Dismiss { notice: said.key.to_owned() })
+                    .weight(Weight::Quiet)],
+            });
+        }
+        if let Some(ahead) = self.journal.clock_ahead()? {
+            let text = words.with("clock-ahead", &[("span", words.span(ahead).into())]);
+            notices.push(Notice {
+                key: "clock-ahead".to_owned(),
+                tone: Tone::Caution,
+                spoken: text.clone(),
+                text,
+                actions: Vec::new(),
+            });
+        }
+        Ok(notices)
+    }
+}

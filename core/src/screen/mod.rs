@@ -1,0 +1,69 @@
+//! What each place shows: plain data, ready to draw.
+//!
+//! In: the journal and the present moment, together as a [`View`]. Out: a
+//! [`shapes::Screen`]. Nothing is decided in the shell: words, units, heights
+//! and what may be tapped are all settled here. Read [`shapes`] first; then one
+//! file a place.
+
+mod actions;
+mod amounts;
+mod day;
+mod entry;
+mod family;
+mod field_row;
+mod frame;
+mod kit;
+mod labels;
+mod ready;
+mod report;
+mod running;
+mod scale;
+pub mod shapes;
+mod strip;
+mod trouble_words;
+mod view;
+mod welcome;
+mod words;
+
+pub(crate) use field_row::{typed_unit, DATE_OF};
+pub use frame::Said;
+pub(crate) use ready::SetUp;
+pub use report::show as show_report;
+pub use scale::{AmountScale, FineStep};
+pub use trouble_words::words_of_trouble;
+pub use view::View;
+pub use words::Words;
+
+use crate::time::Span;
+use crate::trouble::Trouble;
+use shapes::{Place, Screen};
+
+/// How long after a session its amounts are asked for on the first screen.
+pub const ASKS_FOR_AMOUNTS: Span = Span::minutes(30);
+/// A session that ran this long is asked about.
+pub const ASKS_ABOUT_LONG: Span = Span::hours(2);
+
+/// A place as it stands. `report` is what came of the last file brought in.
+pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
+    match place {
+        Place::Now => now(view),
+        Place::Day { days_back } => day::show(view, *days_back),
+        Place::Entry { id } => entry::show(view, id),
+        Place::Kit => kit::show(view),
+        Place::Family => family::show(view),
+        Place::Report => report::show(view),
+    }
+}
+
+fn now(view: &View<'_>) -> Result<Screen, Trouble> {
+    if let Some(row) = view.journal.running()? {
+        return running::show(view, &row.subject);
+    }
+    if !view.look_around && !view.settings.welcomed && view.journal.is_empty()? {
+        return welcome::show(view);
+    }
+    match amounts::to_ask(view)? {
+        Some(session) => amounts::show(view, &session),
+        None => ready::show(view),
+    }
+}

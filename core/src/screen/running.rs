@@ -1,0 +1,200 @@
+//! While a session runs: time, phase, settings, and what a thumb can mark.
+
+use super::shapes::{
+    Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight,
+};
+use super::{strip, View, ASKS_ABOUT_LONG};
+use crate::quantity::SpeedUnit;
+use crate::record::mark::{Does, Phase};
+use crate::record::{moment, whole, Session};
+use crate::time::{Instant, Moment, Span};
+use crate::trouble::Trouble;
+
+/// How long after `it hurts` its score can be told with one tap.
+const ASKS_HOW_MUCH: Span = Span::minutes(3);
+/// A session is taken to last about this long where no other is known.
+const USUAL_LENGTH: Span = Span::minutes(20);
+
+pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let (_, fields) = view.record(id)?;
+    let session = Session::read(id, &fields);
+    let started = session.started.clone().unwrap_or_else(|| view.present());
+    let elapsed = view.now.since(started.instant());
+    let method = words.say(&format!("choice-method-{}", session.method.as_deref().unwrap_or("electric_pump")));
+    let title = match session.pump.as_deref() {
+        Some(pump) => view.name_of_id(pump)?.unwrap_or(method),
+        None => method,
+    };
+    let subtitle = words.with(
+        "running-since",
+        &[
+            ("sides", words.say(&format!("choice-sides-{}", session.sides.name())).into()),
+            ("time", words.clock(&started).into()),
+        ],
+    );
+    let mut frame = view.frame(&Place::Now, title, subtitle)?;
+    frame.ask_again_milliseconds = Some(1000);
+    let asked = moment(&fields, "asked").map(|m| m.instant());
+    if view.now.since(asked.unwrap_or(started.instant())) >= ASKS_ABOUT_LONG {
+        frame.notices.push(ask_when_ended(view, &session, started.instant())?);
+    }
+    let levels = match session.pump.as_deref() {
+        Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+        None => None,
+    };
+    let phase = session.phase_at(view.now);
+    let caption = match phase {
+        Some((phase, from)) => words.with(
+            "running-phase",
+            &[
+                ("phase", words.say(&format!("phase-{}", phase.name())).into()),
+                ("span", words.span(view.now.since(from)).into()),
+            ],
+        ),
+        None => words.say("running-no-phase"),
+    };
+    let figure = words.running(elapsed);
+    Ok(Screen::Running {
+        frame,
+        running: RunningScreen {
+            spoken: words.with(
+                "running-spoken",
+                &[("span", words.span(elapsed).into()), ("phase", caption.clone().into())],
+            ),
+            figure,
+            caption,
+            strip: strip::draw(view, &session, view.now),
+            dials: dials(view, &session, levels),
+            marks: marks(view, &session, phase.map(|(p, _)| p)),
+            pain: pain(view, &session),
+            finish: Action::new("finish", words.say("finish"), Event::Finish).weight(Weight::Main).sign(Sign::Finish),
+        },
+    })
+}
+
+fn mark(view: &View<'_>, key: &str, deed: Deed, sign: Sign) -> Action {
+    let words = view.words();
+    Action::new(format!("mark-{key}"), words.say(&format!("mark-{key}")), Event::Mark { deed })
+        .spoken(words.say(&format!("mark-{key}-spoken")))
+        .sign(sign)
+}
+
+fn marks(view: &View<'_>, session: &Session, phase: Option<Phase>) -> Vec<Action> {
+    let mut marks = vec![mark(view, "letdown", Deed::Letdown, Sign::Letdown)];
+    if session.method.as_deref() == Some("electric_pump") {
+        marks.push(match phase {
+            Some(Phase::Letdown) => mark(view, "expression-phase", Deed::ExpressionPhase, Sign::Later),
+            _ => mark(view, "letdown-phase", Deed::LetdownPhase, Sign::Later),
+        });
+    }
+    marks.push(mark(view, "hurts", Deed::Hurts, Sign::Hurts));
+    marks.push(match phase {
+        Some(Phase::Rest) => mark(view, "resume", Deed::ExpressionPhase, Sign::Start),
+        _ => mark(view, "rest", Deed::Rest, Sign::Rest),
+    });
+    marks
+}
+
+fn dials(view: &View<'_>, session: &Session, levels: Option<u32>) -> Vec<Dial> {
+    if session.method.as_deref() != Some("electric_pump") {
+        return Vec::new();
+    }
+    let words = view.words();
+    let setting = session.setting_at(view.now);
+    let unset = || words.say("dial-unset");
+    let dial = |key: &str, value: String, less: Action, more: Action| Dial {
+        key: key.to_owned(),
+        label: words.say(&format!("dial-{key}")),
+        spoken: words.with(&format!("dial-{key}-spoken"), &[("value", value.clone().into())]),
+        value,
+        less,
+        more,
+    };
+    let level = setting.level.map(|l| l.get());
+    let vacuum = setting.vacuum.as_ref().filter(|_| level.is_none());
+    let cycles = setting.cycles.as_ref();
+    vec![
+        dial(
+            "vacuum",
+            match (level, vacuum) {
+                (Some(level), _) => level.to_string(),
+                (None, Some(vacuum)) => words.entered(vacuum, view.settings.vacuum),
+                (None, None) => unset(),
+            },
+            mark(view, "softer", Deed::Softer, Sign::Softer).open(level.is_some_and(|l| l > 1) || vacuum.is_some()),
+            mark(view, "stronger", Deed::Stronger, Sign::Stronger)
+                .open(level.is_none_or(|l| levels.is_none_or(|most| l < most))),
+        ),
+        dial(
+            "cycles",
+            cycles.map_or_else(unset, |c| c.say_in(SpeedUnit::PerMinute)),
+            mark(view, "slower", Deed::Slower, Sign::Slower).open(cycles.is_some()),
+            mark(view, "faster", Deed::Faster, Sign::Faster),
+        ),
+    ]
+}
+
+fn pain(view: &View<'_>, session: &Session) -> Option<ChoiceRow> {
+    let words = view.words();
+    let (field, mark) = session.last_mark(|does| matches!(does, Does::Pain { .. }))?;
+    let Does::Pain { score: None } = mark.does else { return None };
+    if view.now.since(mark.at.instant()) > ASKS_HOW_MUCH {
+        return None;
+    }
+    let mut options = Vec::new();
+    if session.method.as_deref() == Some("electric_pump") {
+        options.push(
+            Action::new("pain-turned-down", words.say("pain-turned-down"), Event::Mark { deed: Deed::TurnedDown })
+                .spoken(words.say("pain-turned-down-spoken"))
+                .sign(Sign::Softer),
+        );
+    }
+    if session.sides.left() && session.sides.right() {
+        options.extend(["left", "right"].map(|side| {
+            let event = Event::Enter { id: session.id.clone(), field: format!("{field}/side"), typed: side.to_owned() };
+            Action::new(format!("pain-{side}"), words.say(&format!("side-{side}")), event)
+                .chosen(mark.side.as_deref() == Some(side))
+        }));
+    }
+    options.extend((1..=10).map(|score| {
+        Action::new(format!("pain-{score}"), score.to_string(), Event::Pain { mark: field.clone(), score })
+            .spoken(words.with("pain-score-spoken", &[("score", score.into())]))
+    }));
+    Some(ChoiceRow { key: "pain".to_owned(), label: words.say("pain-how-much"), options })
+}
+
+/// Asks gently when a session ended that has run for hours.
+fn ask_when_ended(view: &View<'_>, session: &Session, started: Instant) -> Result<Notice, Trouble> {
+    let words = view.words();
+    let usual = usual_length(view)?;
+    let text = words.with("asks-ended", &[("span", words.span(view.now.since(started)).into())]);
+    let end_at = |key: &str, at: Instant, label_key: &str| {
+        let label = words.with(label_key, &[("time", words.clock(&Moment::new(at, view.zone)).into())]);
+        let event = Event::FinishAt { session: session.id.clone(), unix_milliseconds: at.unix_milliseconds() };
+        Action::new(key, label, event)
+    };
+    let mut actions = vec![end_at("ended-usual", started.plus(usual), "ended-usual")];
+    if let Some((_, last)) = session.marks.last() {
+        if last.at.instant() > started.plus(Span::minutes(2)) {
+            actions.push(end_at("ended-last-mark", last.at.instant(), "ended-last-mark"));
+        }
+    }
+    actions.push(
+        Action::new("still-running", words.say("still-running"), Event::StillRunning { session: session.id.clone() })
+            .weight(Weight::Quiet),
+    );
+    Ok(Notice { key: "asks-ended".to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions })
+}
+
+/// The middle length of the latest sessions.
+fn usual_length(view: &View<'_>) -> Result<Span, Trouble> {
+    let mut lengths: Vec<Span> = view
+        .journal
+        .latest_sessions(view.now, 15)?
+        .into_iter()
+        .filter_map(|row| Some(row.until?.since(row.at?)))
+        .collect();
+    lengths.sort();
+    Ok(lengths.get(lengths.len() / 2).copied().unwrap_or(USUAL_LENGTH))
+}

@@ -1,0 +1,148 @@
+//! The scale along a column: how much its top stands for, and how fine a step is.
+
+use super::shapes::{Part, Tick};
+use super::View;
+use crate::quantity::{say_decimal, Quantity, Unit, Volume, VolumeUnit};
+use crate::record::{Amount, Session};
+use crate::trouble::Trouble;
+
+/// Tops a column can have, in the unit that is read.
+fn tops(unit: VolumeUnit) -> &'static [f64] {
+    match unit {
+        VolumeUnit::Milliliter => &[10.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 200.0, 300.0, 400.0, 600.0, 1000.0, 2000.0],
+        VolumeUnit::FluidOunce => &[0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 40.0, 64.0],
+    }
+}
+
+/// The top where nothing is known yet.
+fn usual_top(unit: VolumeUnit) -> f64 {
+    match unit {
+        VolumeUnit::Milliliter => 120.0,
+        VolumeUnit::FluidOunce => 4.0,
+    }
+}
+
+/// How many earlier sessions the scale looks at.
+const LOOKS_BACK: u32 = 12;
+/// Room above the largest of them.
+const ROOM: f64 = 1.25;
+
+/// What one press of a fine step changes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FineStep {
+    /// The step in `unit`.
+    pub by: f64,
+    /// The unit.
+    pub unit: VolumeUnit,
+}
+
+/// The scale of a column.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct AmountScale {
+    top: f64,
+    unit: VolumeUnit,
+}
+
+impl AmountScale {
+    /// A scale that holds these volumes with room above.
+    pub fn for_volumes(volumes: impl Iterator<Item = Volume>, unit: VolumeUnit) -> Self {
+        let largest = volumes.map(|v| v.in_unit(unit)).fold(f64::NEG_INFINITY, f64::max);
+        let wanted = if largest.is_finite() { largest * ROOM } else { usual_top(unit) };
+        let top = tops(unit).iter().copied().find(|t| *t >= wanted);
+        Self { top: top.or_else(|| tops(unit).last().copied()).unwrap_or(wanted), unit }
+    }
+
+    /// The scale for a session's columns: as wide as the latest sessions need.
+    pub fn for_session(view: &View<'_>, session: &Session) -> Result<Self, Trouble> {
+        let mut volumes = Vec::new();
+        let by = session.started.as_ref().map_or(view.now, |m| m.instant());
+        for row in view.journal.latest_sessions(by, LOOKS_BACK)? {
+            let other = if row.subject == session.id { session.clone() } else { view.session(&row.subject)? };
+            let same_container = session.together.is_some();
+            let amounts = if same_container {
+                vec![other.together.clone(), sum(&other)]
+            } else {
+                vec![other.left.clone(), other.right.clone(), half(&other)]
+            };
+            volumes.extend(amounts.into_iter().flatten().filter_map(|a| a.known()));
+        }
+        Ok(Self::for_volumes(volumes.into_iter(), view.settings.volume))
+    }
+
+    /// Where a volume stands, 0 to 1.
+    pub fn height(&self, volume: Volume) -> f32 {
+        ((volume.in_unit(self.unit) / self.top) as f32).clamp(0.0, 1.0)
+    }
+
+    /// The amount at a height, rounded to what a thumb can mean.
+    pub fn at_height(&self, height: f32) -> (f64, VolumeUnit) {
+        let height = if height.is_finite() { f64::from(height.clamp(0.0, 1.0)) } else { 0.0 };
+        let step = self.drawn_step();
+        ((height * self.top / step).round() * step, self.unit)
+    }
+
+    /// What the column reads at each height a thumb can mean, from the ground up.
+    pub fn readings(&self, view: &View<'_>) -> Vec<Tick> {
+        let words = view.words();
+        let step = self.drawn_step();
+        (0..)
+            .map(|n| f64::from(n) * step)
+            .take_while(|value| *value <= self.top + step / 2.0)
+            .map(|value| Tick {
+                at: ((value / self.top) as f32).clamp(0.0, 1.0),
+                label: words.with_unit(say_decimal(value, 2), self.unit),
+            })
+            .collect()
+    }
+
+    fn drawn_step(&self) -> f64 {
+        let steps: &[f64] = match self.unit {
+            VolumeUnit::Milliliter => &[0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0],
+            VolumeUnit::FluidOunce => &[0.05, 0.1, 0.25, 0.5, 1.0, 2.0],
+        };
+        steps.iter().copied().find(|s| self.top / s <= 40.0).or_else(|| steps.last().copied()).unwrap_or(1.0)
+    }
+
+    /// The fine step beside the column.
+    pub fn fine_step(&self) -> FineStep {
+        let by = match self.unit {
+            VolumeUnit::Milliliter if self.top <= 20.0 => 0.5,
+            VolumeUnit::Milliliter => 1.0,
+            VolumeUnit::FluidOunce => 0.1,
+        };
+        FineStep { by, unit: self.unit }
+    }
+
+    /// Labels along the height.
+    pub fn ticks(&self, view: &View<'_>) -> Vec<Tick> {
+        let words = view.words();
+        [0.25, 0.5, 0.75, 1.0_f64]
+            .iter()
+            .map(|at| {
+                let figure = say_decimal(self.top * at, self.unit.places() + 1);
+                let label = if *at == 1.0 { words.with_unit(figure, self.unit) } else { figure };
+                Tick { at: *at as f32, label }
+            })
+            .collect()
+    }
+}
+
+fn sum(session: &Session) -> Option<Amount> {
+    let (left, right) = (session.left.as_ref()?.known()?, session.right.as_ref()?.known()?);
+    let sum = left.canonical() + right.canonical();
+    Some(Amount::Known(crate::quantity::Entered::of(sum, VolumeUnit::Milliliter)))
+}
+
+fn half(session: &Session) -> Option<Amount> {
+    let both = session.together.as_ref()?.known()?;
+    Some(Amount::Known(crate::quantity::Entered::of(both.canonical() / 2.0, VolumeUnit::Milliliter)))
+}
+
+/// The amount of one part of a session.
+pub(super) fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
+    match part {
+        Part::Left => session.left.as_ref(),
+        Part::Right => session.right.as_ref(),
+        Part::Together => session.together.as_ref(),
+    }
+}

@@ -1,0 +1,77 @@
+//! What a screen looks from: the journal, the present, the settings, the words.
+
+use super::frame::Said;
+use super::Words;
+use crate::journal::Journal;
+use crate::record::{Fields, Kind, Session, Settings, SETTINGS};
+use crate::share::exchange::Report;
+use crate::text::Texts;
+use crate::time::{Instant, LocalDay, Moment, Zone};
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+/// Everything a screen may look at.
+pub struct View<'a> {
+    /// The record.
+    pub journal: &'a Journal,
+    /// The sentences.
+    pub texts: &'a Texts,
+    /// The present.
+    pub now: Instant,
+    /// The zone the person is in, or has chosen.
+    pub zone: Zone,
+    /// How the person wants things.
+    pub settings: Settings,
+    /// Whether this is the invented family's record.
+    pub look_around: bool,
+    /// What was said after the last event, if anything.
+    pub said: &'a [Said],
+    /// What came of the last file, if one was brought in.
+    pub report: Option<&'a Report>,
+}
+
+impl<'a> View<'a> {
+    /// A view at a moment, in the device's zone unless another was chosen.
+    pub fn new(
+        journal: &'a Journal,
+        texts: &'a Texts,
+        now: Instant,
+        device_zone: Zone,
+    ) -> Result<Self, Trouble> {
+        let settings = Settings::read(&journal.record(SETTINGS)?.map(|(_, f)| f).unwrap_or_default());
+        Ok(Self {
+            journal,
+            texts,
+            now,
+            zone: settings.zone.unwrap_or(device_zone),
+            settings,
+            look_around: false,
+            said: &[],
+            report: None,
+        })
+    }
+
+    /// The words of this view.
+    pub fn words(&self) -> Words<'_> {
+        Words::new(self.texts, &self.settings)
+    }
+
+    /// The present as a moment.
+    pub fn present(&self) -> Moment {
+        Moment::new(self.now, self.zone)
+    }
+
+    /// Today.
+    pub fn today(&self) -> LocalDay {
+        LocalDay::of(&self.present(), self.settings.day_start)
+    }
+
+    /// A record that is there.
+    pub fn record(&self, id: &str) -> Result<(Kind, Fields), Trouble> {
+        self.journal.record(id)?.ok_or_else(|| Trouble::new(TroubleKind::Missing, "trouble-no-such-record"))
+    }
+
+    /// A session that is there.
+    pub fn session(&self, id: &str) -> Result<Session, Trouble> {
+        Ok(Session::read(id, &self.record(id)?.1))
+    }
+}

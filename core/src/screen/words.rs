@@ -1,0 +1,134 @@
+//! Figures and moments, as the person reads them.
+
+use chrono::{Datelike, Timelike};
+
+use crate::quantity::{say_decimal, Entered, Quantity, Unit, Volume};
+use crate::record::{Amount, Settings};
+use crate::text::{Need, Texts};
+use crate::time::{LocalDay, Moment, Span};
+
+/// Says things in the person's language and units.
+#[derive(Clone, Copy)]
+pub struct Words<'a> {
+    texts: &'a Texts,
+    settings: &'a Settings,
+}
+
+impl<'a> Words<'a> {
+    /// Words in a language, by settings.
+    pub fn new(texts: &'a Texts, settings: &'a Settings) -> Self {
+        Self { texts, settings }
+    }
+
+    /// A sentence that needs nothing.
+    pub fn say(&self, key: &str) -> String {
+        self.texts.say(key)
+    }
+
+    /// A sentence with what it needs.
+    pub fn with(&self, key: &str, needs: &[Need<'_>]) -> String {
+        self.texts.say_with(key, needs)
+    }
+
+    /// Whether there is a sentence of this key.
+    pub fn has(&self, key: &str) -> bool {
+        self.texts.has(key)
+    }
+
+    /// The time of day.
+    pub fn clock(&self, moment: &Moment) -> String {
+        let wall = moment.on_the_wall();
+        if self.settings.twelve_hours {
+            let (pm, hour) = wall.hour12();
+            let key = if pm { "clock-pm" } else { "clock-am" };
+            self.with(key, &[("time", format!("{hour}:{:02}", wall.minute()).into())])
+        } else {
+            format!("{:02}:{:02}", wall.hour(), wall.minute())
+        }
+    }
+
+    /// An hour of the day along an axis.
+    pub fn hour(&self, hour: u32) -> String {
+        if self.settings.twelve_hours {
+            let key = if hour % 24 >= 12 { "clock-pm" } else { "clock-am" };
+            let shown = if hour % 12 == 0 { 12 } else { hour % 12 };
+            self.with(key, &[("time", shown.to_string().into())])
+        } else {
+            format!("{:02}", hour % 24)
+        }
+    }
+
+    /// A date with its weekday.
+    pub fn date(&self, day: LocalDay) -> String {
+        let date = day.date();
+        let weekday = self.say(&format!("weekday-{}", date.weekday().number_from_monday()));
+        let month = self.say(&format!("month-{}", date.month()));
+        self.with("date-long", &[("weekday", weekday.into()), ("day", date.day().to_string().into()), ("month", month.into())])
+    }
+
+    /// A date as `3 March 2026`.
+    pub fn plain_date(&self, date: chrono::NaiveDate) -> String {
+        let month = self.say(&format!("month-{}", date.month()));
+        self.with(
+            "date-plain",
+            &[("day", date.day().to_string().into()), ("month", month.into()), ("year", date.year().to_string().into())],
+        )
+    }
+
+    /// A length of time: `12 min`, `3 h 10`, `2 days`.
+    pub fn span(&self, span: Span) -> String {
+        let minutes = span.in_minutes().max(0);
+        match minutes {
+            0..60 => self.with("span-minutes", &[("minutes", minutes.into())]),
+            60..2880 if minutes % 60 == 0 => self.with("span-hours", &[("hours", (minutes / 60).into())]),
+            60..2880 => self.with(
+                "span-hours-minutes",
+                &[("hours", (minutes / 60).into()), ("minutes", format!("{:02}", minutes % 60).into())],
+            ),
+            _ => self.with("span-days", &[("days", (minutes / 1440).into())]),
+        }
+    }
+
+    /// A running time: `04:09`, `1:04:09`.
+    pub fn running(&self, span: Span) -> String {
+        let seconds = span.in_seconds().max(0);
+        let (hours, minutes, rest) = (seconds / 3600, seconds / 60 % 60, seconds % 60);
+        match hours {
+            0 => format!("{minutes:02}:{rest:02}"),
+            _ => format!("{hours}:{minutes:02}:{rest:02}"),
+        }
+    }
+
+    /// A volume with its unit, in the unit that was chosen.
+    pub fn volume(&self, volume: Volume) -> String {
+        let unit = self.settings.volume;
+        let places = if volume.in_unit(unit).abs() < 10.0 { unit.places().max(1) } else { unit.places() };
+        self.with_unit(say_decimal(volume.in_unit(unit), places), unit)
+    }
+
+    /// An entered quantity with its unit: as typed where it was typed in it.
+    pub fn entered<Q: Quantity>(&self, entered: &Entered<Q>, unit: Q::Unit) -> String {
+        self.with_unit(entered.say_in(unit), unit)
+    }
+
+    /// A figure with its unit.
+    pub fn with_unit<U: Unit>(&self, figure: String, unit: U) -> String {
+        self.with("quantity", &[("figure", figure.into()), ("unit", self.unit(unit).into())])
+    }
+
+    /// A unit as it is written.
+    pub fn unit<U: Unit>(&self, unit: U) -> String {
+        let name: String = unit.ucum().chars().filter(char::is_ascii_alphanumeric).collect();
+        self.say(&format!("unit-{name}"))
+    }
+
+    /// An amount, or what is not known of it.
+    pub fn amount(&self, amount: Option<&Amount>) -> String {
+        match amount {
+            Some(Amount::Known(entered)) => self.entered(entered, self.settings.volume),
+            Some(Amount::Unknown) => self.say("amount-unknown"),
+            Some(Amount::Later) => self.say("amount-later"),
+            None => self.say("amount-unsaid"),
+        }
+    }
+}

@@ -1,0 +1,190 @@
+//! A file, in: every line that can be taken is, and the others are told.
+
+use std::collections::BTreeMap;
+use std::io::{BufRead, Read};
+
+use serde_json::Value;
+
+use super::line::{self, Line};
+use super::VERSION;
+use crate::journal::{Journal, Writing};
+use crate::record::{check, text, whole, Kind};
+use crate::time::Instant;
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+/// How many wrong lines are told one by one; the rest are counted.
+pub const MOST_WRONG_LINES_TOLD: usize = 50;
+
+/// Longest line that is read: beyond it, it is no fact.
+const LONGEST_LINE: u64 = 8 << 20;
+
+/// A line that was not taken.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WrongLine {
+    /// Its number, from 1.
+    pub line: u64,
+    /// Why.
+    pub why: Trouble,
+}
+
+/// What came of a file.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Report {
+    /// Records that were new or changed something.
+    pub taken: u64,
+    /// Records that said nothing new.
+    pub unchanged: u64,
+    /// Lines that were not taken, the first ones.
+    pub wrong: Vec<WrongLine>,
+    /// How many lines were not taken in all.
+    pub wrong_count: u64,
+    /// The latest moment any record tells of.
+    pub latest: Option<Instant>,
+}
+
+/// Brings a file in, as one act that can be taken back. A record that is known
+/// gets the fields the file gives it and keeps the others. `now` is the
+/// present: what lies ahead of it is not taken.
+///
+/// # Errors
+/// Only where nothing at all could be done: the file can't be read, it is of a
+/// newer version, or the journal can't be written. Then nothing was changed.
+pub fn bring_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
+    journal.act("bring-in", "", now, |writing| {
+        let mut taking = Taking { writing, now, levels: BTreeMap::new(), report: Report::default() };
+        let mut number = 0;
+        let mut bytes = Vec::new();
+        loop {
+            bytes.clear();
+            let read = file
+                .take(LONGEST_LINE)
+                .read_until(b'\n', &mut bytes)
+                .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
+            if read == 0 {
+                return Ok(taking.report);
+            }
+            number += 1;
+            let whole_line = bytes.ends_with(b"\n") || (read as u64) < LONGEST_LINE;
+            let outcome = if whole_line {
+                taking.take(number, &bytes)
+            } else {
+                pass_over(file)?;
+                Err(Trouble::bad("", "line-too-long"))
+            };
+            match outcome {
+                Ok(()) => {}
+                Err(why) if why.kind == TroubleKind::BadInput => taking.tell(number, why),
+                Err(fatal) => return Err(fatal),
+            }
+        }
+    })
+}
+
+fn pass_over(file: &mut dyn BufRead) -> Result<(), Trouble> {
+    let mut rest = Vec::new();
+    loop {
+        rest.clear();
+        let read = file
+            .take(LONGEST_LINE)
+            .read_until(b'\n', &mut rest)
+            .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
+        if read == 0 || rest.ends_with(b"\n") {
+            return Ok(());
+        }
+    }
+}
+
+struct Taking<'w, 'j> {
+    writing: &'w mut Writing<'j>,
+    now: Instant,
+    /// Levels of each pump that was asked for.
+    levels: BTreeMap<String, Option<u32>>,
+    report: Report,
+}
+
+impl Taking<'_, '_> {
+    fn tell(&mut self, line: u64, why: Trouble) {
+        self.report.wrong_count += 1;
+        if self.report.wrong.len() < MOST_WRONG_LINES_TOLD {
+            self.report.wrong.push(WrongLine { line, why });
+        }
+    }
+
+    fn take(&mut self, number: u64, bytes: &[u8]) -> Result<(), Trouble> {
+        let text = std::str::from_utf8(bytes).map_err(|_| Trouble::bad("", "line-not-utf8"))?;
+        let text = text.trim_start_matches('\u{feff}').trim();
+        if text.is_empty() || (number == 1 && is_header(text)?) {
+            return Ok(());
+        }
+        let Line { kind, id, fields } = line::read(text)?;
+        let known = self.writing.knows(&id)?;
+        let merged = if known {
+            let (there, mut all) = match self.writing.record(&id)? {
+                Some(found) => found,
+                None => (kind, Default::default()),
+            };
+            if there != kind {
+                return Err(Trouble::bad("id", "line-other-kind"));
+            }
+            all.extend(fields.clone());
+            Some(all)
+        } else {
+            None
+        };
+        let whole_record = merged.as_ref().unwrap_or(&fields);
+        let levels = match (kind, text_of_pump(whole_record)) {
+            (Kind::Session, Some(pump)) => self.levels_of(pump)?,
+            _ => None,
+        };
+        check::whole_record(kind, whole_record, Some(self.now), levels)?;
+        if let Some(at) = kind.time_field().and_then(|key| crate::record::moment(whole_record, key)) {
+            self.report.latest = self.report.latest.max(Some(at.instant()));
+        }
+        if kind == Kind::Pump {
+            self.levels.remove(&id);
+        }
+        let before = self.writing.sequence();
+        if known {
+            self.writing.set(&id, "kind", &Value::from(kind.name()))?;
+            for (key, value) in &fields {
+                self.writing.set(&id, key, value)?;
+            }
+        } else {
+            self.writing.set_first(&id, "kind", &Value::from(kind.name()))?;
+            for (key, value) in &fields {
+                self.writing.set_first(&id, key, value)?;
+            }
+        }
+        if self.writing.sequence() > before {
+            self.report.taken += 1;
+        } else {
+            self.report.unchanged += 1;
+        }
+        Ok(())
+    }
+
+    fn levels_of(&mut self, pump: &str) -> Result<Option<u32>, Trouble> {
+        if let Some(known) = self.levels.get(pump) {
+            return Ok(*known);
+        }
+        let levels = self.writing.record(pump)?.and_then(|(_, fields)| whole(&fields, "levels"));
+        self.levels.insert(pump.to_owned(), levels);
+        Ok(levels)
+    }
+}
+
+fn text_of_pump(fields: &crate::record::Fields) -> Option<&str> {
+    text(fields, "pump")
+}
+
+/// Whether the first line is the header; a newer version's file is refused.
+fn is_header(text: &str) -> Result<bool, Trouble> {
+    let Ok(value) = serde_json::from_str::<Value>(text) else { return Ok(false) };
+    if value.get("drawwell").is_none() {
+        return Ok(false);
+    }
+    match value.get("version").and_then(Value::as_u64) {
+        Some(version) if version <= VERSION => Ok(true),
+        _ => Err(Trouble::new(TroubleKind::Newer, "trouble-newer-file")),
+    }
+}

@@ -1,0 +1,19 @@
+//! When: instants, zones, local days with a day-start hour.
+//!
+//! In: an instant and an IANA zone, or a local time as typed. Out: [`Moment`]
+//! (UTC milliseconds, offset and zone, as each fact keeps them), [`LocalDay`],
+//! and spans of elapsed time. There is no clock here. Read [`Moment`] first.
+
+mod day;
+mod instant;
+mod local;
+mod moment;
+mod typed;
+mod zone;
+
+pub use day::{DayStart, LocalDay};
+pub use instant::{Instant, Span};
+pub use local::{resolve, Resolved, Surprise};
+pub use moment::{Moment, NotAMoment};
+pub use typed::{parse_clock_time, parse_date, ClockTime};
+pub use zone::{UnknownZone, Zone};
