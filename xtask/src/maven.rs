@@ -9,7 +9,7 @@ use crate::{
     place::{Build, Places},
     process,
     stop::Stop,
-    tool::{self, Tool},
+    tool::Tool,
 };
 
 /// Maven itself, or the wrapper that stands in `app-shell`.
@@ -19,7 +19,9 @@ pub(crate) fn program(app_shell: &Path) -> Option<PathBuf> {
     if wrapper.is_file() {
         return Some(wrapper);
     }
-    tool::answers(Command::new(installed).arg("--version")).then(|| installed.into())
+    // Looked for, not asked: it can't answer where Java is missing, and that is another line.
+    let path = std::env::var_os("PATH")?;
+    std::env::split_paths(&path).map(|folder| folder.join(installed)).find(|program| program.is_file())
 }
 
 /// Maven on the whole of `app-shell`, knowing where the native library lies.
