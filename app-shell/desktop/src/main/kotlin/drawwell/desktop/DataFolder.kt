@@ -12,7 +12,7 @@ class DataFolder(private val folder: File) {
         val file = folder.resolve("device")
         if (!file.exists()) {
             folder.mkdirs()
-            file.writeText(UUID.randomUUID().toString())
+            file.writeText(UUID.randomUUID().toString().replace("-", ""))
         }
         return file.readText().trim()
     }

@@ -5,6 +5,7 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
@@ -12,31 +13,43 @@ import drawwell.surface.Event
 import drawwell.surface.FieldKind
 import drawwell.surface.FieldRow
 import drawwell.ui.Told
+import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.ChoiceChips
+import drawwell.ui.parts.HandRow
+import drawwell.ui.parts.Readable
 import drawwell.ui.parts.Words
+import drawwell.ui.parts.on
 
 /** One field under its label, filled in the way of its kind. */
 @Composable
 internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit) {
-    val lettering = LocalLettering.current
     Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(6.dp)) {
-        Words(row.label, lettering.label, soft = true)
+        FieldHead(row, send)
         when (row.kind) {
-            FieldKind.CHOICE -> Chosen(row, send)
+            FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
             FieldKind.NUMBER, FieldKind.TIME -> Stepped(row, trouble, send)
             FieldKind.TEXT, FieldKind.LONG_TEXT -> TypedField(row, trouble, send, Modifier.fillMaxWidth())
             FieldKind.FACT -> Words(
                 row.value.ifEmpty { row.hint },
-                lettering.body,
+                LocalLettering.current.body,
                 Modifier.semantics { contentDescription = row.spoken },
             )
         }
-        FieldFoot(row, trouble, send)
+        if (trouble != null) FieldTrouble(trouble)
     }
 }
 
+/** The label, and how to empty the field. The voice hears the label from the field itself, but for choices. */
 @Composable
-private fun Chosen(row: FieldRow, send: (Event) -> Unit) {
-    ChoiceChips(row.options, send, Modifier.fillMaxWidth())
+private fun FieldHead(row: FieldRow, send: (Event) -> Unit) {
+    val colours = LocalColours.current
+    val silent = if (row.kind == FieldKind.CHOICE) Modifier else Modifier.clearAndSetSemantics {}
+    HandRow {
+        Readable {
+            Words(row.label, LocalLettering.current.label, Modifier.weight(1f).then(silent), soft = true)
+        }
+        row.clear?.let { ActionButton(it, send, tone = colours.on(colours.sheet, it)) }
+    }
 }

@@ -5,14 +5,13 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.unit.dp
 import drawwell.ui.look.Measures
 
 /** What never scrolls away: the acts of the screen, back and undo, and the places. */
 @Composable
 internal fun Foot(pane: Pane, pinned: @Composable () -> Unit) {
     Column(
-        Modifier.padding(horizontal = Measures.margin).padding(top = Measures.apart, bottom = 4.dp),
+        Modifier.padding(horizontal = Measures.margin).padding(vertical = Measures.apart),
         Arrangement.spacedBy(Measures.apart),
     ) {
         pinned()

@@ -1,0 +1,33 @@
+package drawwell.desktop
+
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertNotEquals
+import org.junit.Rule
+import org.junit.Test
+import org.junit.rules.TemporaryFolder
+import java.io.File
+
+class DataFolderTest {
+    @get:Rule
+    val temporary = TemporaryFolder()
+
+    private fun record(system: String, vararg variables: Pair<String, String>) =
+        DataFolder.ofPlatform(system, "/home/p", variables.toMap()::get).record
+
+    @Test
+    fun liesWhereThePlatformKeepsData() {
+        assertEquals(File("/home/p/.local/share/drawwell/record.drawwell"), record("Linux"))
+        assertEquals(File("/data/drawwell/record.drawwell"), record("Linux", "XDG_DATA_HOME" to "/data"))
+        assertEquals(File("/home/p/.local/share/drawwell/record.drawwell"), record("Linux", "XDG_DATA_HOME" to "here"))
+        assertEquals(File("/home/p/Library/Application Support/Drawwell/record.drawwell"), record("Mac OS X"))
+        assertEquals(File("/roaming/Drawwell/record.drawwell"), record("Windows 11", "APPDATA" to "/roaming"))
+    }
+
+    @Test
+    fun theDeviceIsMadeOnceAndAtRandom() {
+        val one = DataFolder(temporary.newFolder("one"))
+        val other = DataFolder(temporary.newFolder("other"))
+        assertEquals(one.device(), one.device())
+        assertNotEquals(one.device(), other.device())
+    }
+}

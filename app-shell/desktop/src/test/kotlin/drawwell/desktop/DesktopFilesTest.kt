@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.FilesContract
+
+class DesktopFilesTest : FilesContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}

@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.LargeTypeContract
+
+class DesktopLargeTypeTest : LargeTypeContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}

@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.LifeContract
+
+class DesktopLifeTest : LifeContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}

@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.SpokenContract
+
+class DesktopSpokenTest : SpokenContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}

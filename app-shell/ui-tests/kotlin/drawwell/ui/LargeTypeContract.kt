@@ -1,0 +1,85 @@
+package drawwell.ui
+
+import androidx.compose.ui.semantics.SemanticsActions
+import androidx.compose.ui.semantics.SemanticsNode
+import androidx.compose.ui.semantics.SemanticsProperties
+import androidx.compose.ui.semantics.getOrNull
+import androidx.compose.ui.test.SemanticsMatcher
+import androidx.compose.ui.test.onNodeWithTag
+import androidx.compose.ui.test.performScrollTo
+import drawwell.surface.Event
+import drawwell.surface.Place
+import org.junit.Assert.assertTrue
+import org.junit.Test
+
+/** At twice the type, all that is tapped can be come by, and what ends or starts a session never scrolls away. */
+abstract class LargeTypeContract : ShellContract() {
+    @Test
+    fun welcome() {
+        val stage = Stage(rule, host(), 2f)
+        stage.open()
+        reachable(stage, "begin")
+    }
+
+    @Test
+    fun beforeASession() = reachable(begun(2f), "start")
+
+    @Test
+    fun whileItRuns() {
+        val stage = begun(2f)
+        stage.tap("start")
+        stage.say(Event.Mark(drawwell.surface.Deed.HURTS))
+        reachable(stage, "finish")
+    }
+
+    @Test
+    fun forAmounts() {
+        val stage = begun(2f)
+        stage.tap("start")
+        stage.host.pass(600)
+        stage.tap("finish")
+        reachable(stage, "amounts-later", "amounts-done")
+    }
+
+    @Test
+    fun dayKitAndFamily() {
+        val stage = begun(2f)
+        stage.tap("start")
+        stage.host.pass(600)
+        stage.tap("finish")
+        listOf(Place.Day(0u), Place.Kit, Place.Family).forEach {
+            stage.say(Event.Go(it))
+            reachable(stage, "place-now")
+        }
+    }
+
+    private fun reachable(stage: Stage, vararg pinned: String) {
+        pinned.forEach { seen(stage, it) }
+        val keys = rule.onAllNodes(clickable).fetchSemanticsNodes().mapNotNull { it.tag() }
+        assertTrue("nothing to tap", keys.size > 2)
+        keys.distinct().forEach { key ->
+            if (scrolls(key)) rule.onNodeWithTag(key).performScrollTo()
+            seen(stage, key)
+        }
+    }
+
+    private fun seen(stage: Stage, key: String) {
+        val node = rule.onNodeWithTag(key).fetchSemanticsNode()
+        val whole = stage.place(node)
+        val bounds = node.boundsInRoot
+        val shown = bounds.width * bounds.height / (node.size.width * node.size.height.toFloat())
+        val within = whole.left >= -0.5f && whole.right <= Stage.WIDE + 0.5f && whole.top >= -0.5f && whole.bottom <= Stage.TALL + 0.5f
+        assertTrue("$key lies outside the window: $whole", within)
+        assertTrue("$key is cut off: ${shown * 100} % of $whole is seen", shown > 0.98f)
+    }
+
+    private fun scrolls(key: String): Boolean =
+        generateSequence(rule.onNodeWithTag(key).fetchSemanticsNode().parent) { it.parent }
+            .any { it.config.contains(SemanticsActions.ScrollBy) }
+
+    private fun SemanticsNode.tag() = config.getOrNull(SemanticsProperties.TestTag)
+
+    private companion object {
+        val clickable = SemanticsMatcher("can be tapped") { it.config.contains(SemanticsActions.OnClick) }
+    }
+}

@@ -1,0 +1,67 @@
+package drawwell.ui
+
+import androidx.compose.ui.test.assertIsDisplayed
+import androidx.compose.ui.test.onNodeWithTag
+import androidx.compose.ui.test.performImeAction
+import androidx.compose.ui.test.performScrollTo
+import androidx.compose.ui.test.performTextReplacement
+import drawwell.surface.Event
+import drawwell.surface.Place
+import drawwell.surface.Screen
+import org.junit.Assert.assertEquals
+import org.junit.Assert.assertNotNull
+import org.junit.Assert.assertTrue
+import org.junit.Test
+
+/** What cannot be done is said calmly, and changes nothing. */
+abstract class TroubleContract : ShellContract() {
+    @Test
+    fun whatCannotBeTakenIsSaidAndTheRecordStays() {
+        val stage = entry()
+        val before = (stage.screen as Screen.Form).form
+        type("amount_left", "plenty")
+        stage.settle()
+        rule.onNodeWithTag("trouble").assertIsDisplayed()
+        assertEquals("amount_left", stage.conversation.trouble?.field)
+        assertEquals(before, (stage.screen as Screen.Form).form)
+        stage.tap("dismiss-trouble")
+        rule.onNodeWithTag("trouble").assertDoesNotExist()
+    }
+
+    @Test
+    fun whatIsTypedAndDoneIsKept() {
+        val stage = entry()
+        type("amount_left", "65")
+        stage.settle()
+        assertEquals(null, stage.conversation.trouble)
+        val rows = (stage.screen as Screen.Form).form.groups.flatMap { it.rows }
+        assertTrue(rows.first { it.field == "amount_left" }.value.startsWith("65"))
+    }
+
+    @Test
+    fun aRecordThatCannotBeOpenedIsSaidOverTheFirstFrame() {
+        folder.root.resolve("record.drawwell").mkdirs()
+        val stage = Stage(rule, host())
+        stage.open()
+        assertEquals(null, stage.conversation.screen)
+        assertNotNull(stage.conversation.trouble)
+        rule.onNodeWithTag("trouble").assertIsDisplayed()
+        folder.root.resolve("record.drawwell").deleteRecursively()
+        stage.tap("dismiss-trouble")
+        assertTrue(stage.screen is Screen.Welcome)
+    }
+
+    private fun entry(): Stage = begun().apply {
+        tap("start")
+        host.pass(600)
+        tap("finish")
+        say(Event.Go(Place.Day(0u)))
+        say((screen as Screen.Day).day.entries.first().open.event)
+    }
+
+    private fun type(field: String, words: String) {
+        rule.onNodeWithTag("type-$field").performScrollTo()
+        rule.onNodeWithTag("type-$field").performTextReplacement(words)
+        rule.onNodeWithTag("type-$field").performImeAction()
+    }
+}
