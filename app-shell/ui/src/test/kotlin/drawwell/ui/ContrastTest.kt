@@ -30,6 +30,8 @@ class ContrastTest {
             stands("$name pain on the page", colours.careful.ink, colours.page.ground, SHAPES)
             stands("$name present moment on the strip", colours.running.edge, colours.shaft.ground, SHAPES)
             stands("$name feeds on the page", colours.page.ink, colours.page.ground, SHAPES)
+            stands("$name texture on the strip", colours.texture, colours.shaft.ground, SHAPES)
+            stands("$name texture on the page", colours.texture, colours.page.ground, SHAPES)
             stands("$name strip in a row", colours.careful.ink, colours.sheet.ground, SHAPES)
         }
         stands("water in the shaft", Colours.Light.water.ground, Colours.Light.shaft.ground, SHAPES)

@@ -3,6 +3,8 @@ package drawwell.ui.forms
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.clearAndSetSemantics
@@ -25,7 +27,7 @@ import drawwell.ui.parts.on
 /** One field under its label, filled in the way of its kind. */
 @Composable
 internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit) {
-    Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(6.dp)) {
+    Column(Modifier.fillMaxWidth().padding(bottom = 6.dp), Arrangement.spacedBy(2.dp)) {
         FieldHead(row, send)
         when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
@@ -46,7 +48,7 @@ internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit) 
 private fun FieldHead(row: FieldRow, send: (Event) -> Unit) {
     val colours = LocalColours.current
     val silent = if (row.kind == FieldKind.CHOICE) Modifier else Modifier.clearAndSetSemantics {}
-    HandRow {
+    HandRow(Modifier.heightIn(min = 40.dp)) {
         Readable {
             Words(row.label, LocalLettering.current.label, Modifier.weight(1f).then(silent), soft = true)
         }

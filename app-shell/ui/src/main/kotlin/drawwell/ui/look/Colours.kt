@@ -24,6 +24,9 @@ data class Colours(
     /** A filled column, and what is drawn over it. */
     val water: Tone,
 ) {
+    /** The pen for textures: fine lines that must be seen without a fill behind them. */
+    val texture: Color get() = if (night) shaft.edge else water.ground
+
     /** Every tone with its name, for the tests. */
     val tones: Map<String, Tone>
         get() = mapOf(

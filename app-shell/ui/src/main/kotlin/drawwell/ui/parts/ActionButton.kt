@@ -8,15 +8,21 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.alpha
+import androidx.compose.ui.draw.drawBehind
+import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Action
 import drawwell.surface.Event
+import drawwell.surface.Sign
 import drawwell.surface.Weight
 import drawwell.ui.look.Colours
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Tone
 import drawwell.ui.pictures.SignPicture
 
@@ -70,8 +76,16 @@ private fun Upright(action: Action, style: TextStyle) {
 
 @Composable
 private fun WordsOf(action: Action, style: TextStyle, align: TextAlign) {
-    Words(action.label, style, align = align)
+    val edge = LocalTone.current.edge
+    val line = if (action.weight == Weight.QUIET && action.sign == Sign.NONE) Modifier.underlined(edge) else Modifier
+    Words(action.label, style, line, align = align)
     Words(action.detail, LocalLettering.current.label, soft = true, align = align)
+}
+
+/** The water line under a word that can be tapped. */
+private fun Modifier.underlined(colour: Color) = drawBehind {
+    val y = size.height + 2.dp.toPx()
+    drawLine(colour, Offset(0f, y), Offset(size.width, y), 2.dp.toPx(), StrokeCap.Round)
 }
 
 /** The tone that an action's weight asks for. */

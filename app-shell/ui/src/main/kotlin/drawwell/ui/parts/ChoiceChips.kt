@@ -1,6 +1,8 @@
 package drawwell.ui.parts
 
+import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
@@ -44,13 +46,16 @@ private fun Chip(action: Action, send: (Event) -> Unit) {
                 val y = size.height - 2.dp.toPx()
                 drawLine(tone.edge, Offset(2.dp.toPx(), y), Offset(size.width - 2.dp.toPx(), y), 2.5.dp.toPx(), StrokeCap.Round)
             } else Modifier
-            Column(
+            Row(
                 Modifier.padding(horizontal = 14.dp, vertical = 6.dp).then(line).padding(bottom = 5.dp, top = 3.dp),
-                horizontalAlignment = Alignment.CenterHorizontally,
+                Arrangement.spacedBy(8.dp),
+                Alignment.CenterVertically,
             ) {
-                SignPicture(action.sign)
-                Words(action.label, LocalLettering.current.action, align = TextAlign.Center)
-                Words(action.detail, LocalLettering.current.tick, soft = true, align = TextAlign.Center)
+                SignPicture(action.sign, size = 20.dp)
+                Column(horizontalAlignment = Alignment.CenterHorizontally) {
+                    Words(action.label, LocalLettering.current.action, align = TextAlign.Center)
+                    Words(action.detail, LocalLettering.current.tick, soft = true, align = TextAlign.Center)
+                }
             }
         }
     }

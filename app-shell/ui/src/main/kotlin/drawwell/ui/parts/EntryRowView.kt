@@ -9,6 +9,7 @@ import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
 import drawwell.surface.EntryRow
@@ -28,7 +29,7 @@ internal fun EntryRowView(entry: EntryRow, send: (Event) -> Unit) {
         Ground(tone, Modifier.fillMaxWidth().touch(opens, tone.ink, send), Rounded) {
             Column(Modifier.padding(horizontal = 14.dp, vertical = 10.dp), Arrangement.spacedBy(6.dp)) {
                 Told(entry)
-                entry.strip?.let { StripPicture(it, Modifier.height(34.dp), small = true) }
+                entry.strip?.let { StripPicture(it, Modifier.height(42.dp), small = true) }
                 Care(entry.care)
             }
         }
@@ -39,13 +40,24 @@ internal fun EntryRowView(entry: EntryRow, send: (Event) -> Unit) {
 @Composable
 private fun Told(entry: EntryRow) {
     val lettering = LocalLettering.current
+    if (LocalDensity.current.fontScale > LARGE_TYPE) {
+        Column {
+            Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
+                Words(entry.time, lettering.action)
+                Words(entry.amount, lettering.action, Modifier.weight(1f), align = TextAlign.End)
+            }
+            Words(entry.title, lettering.body)
+            Words(entry.detail, lettering.label, soft = true)
+        }
+        return
+    }
     Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp), Alignment.Top) {
         Words(entry.time, lettering.action)
         Column(Modifier.weight(1f)) {
             Words(entry.title, lettering.body)
             Words(entry.detail, lettering.label, soft = true)
         }
-        Words(entry.amount, lettering.action, Modifier.weight(0.6f, fill = false), align = TextAlign.End)
+        Words(entry.amount, lettering.action, Modifier.weight(0.6f), align = TextAlign.End)
     }
 }
 
@@ -57,3 +69,6 @@ private fun Care(care: String) {
         Words(care, LocalLettering.current.label)
     }
 }
+
+/** From here on, a row has no room for three things abreast. */
+private const val LARGE_TYPE = 1.3f

@@ -7,15 +7,15 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import drawwell.ui.look.Measures
 
-/** What never scrolls away: the acts of the screen, back and undo, and the places. */
+/** What never scrolls away: the acts of the screen, back and undo with what stands beside them, and the places. */
 @Composable
-internal fun Foot(pane: Pane, pinned: @Composable () -> Unit) {
+internal fun Foot(pane: Pane, pinned: @Composable () -> Unit = {}, beside: @Composable () -> Unit = {}) {
     Column(
-        Modifier.padding(horizontal = Measures.margin).padding(vertical = Measures.apart),
+        Modifier.padding(horizontal = Measures.margin, vertical = Measures.apart),
         Arrangement.spacedBy(Measures.apart),
     ) {
         pinned()
-        ThumbRow(pane.frame, pane.send)
+        ThumbRow(pane.frame, pane.send, beside)
     }
     PlacesBar(pane.frame.places, pane.send)
 }

@@ -22,7 +22,7 @@ internal fun MarkGrid(marks: List<Action>, send: (Event) -> Unit) {
     Column(verticalArrangement = Arrangement.spacedBy(Measures.apart)) {
         marks.chunked(abreast).forEach { row ->
             HandRow(Modifier.height(IntrinsicSize.Min)) {
-                row.forEach { ActionButton(it, send, Modifier.weight(1f).fillMaxHeight().heightIn(min = 64.dp)) }
+                row.forEach { ActionButton(it, send, Modifier.weight(1f).fillMaxHeight().heightIn(min = 60.dp)) }
                 repeat(abreast - row.size) { Spacer(Modifier.weight(1f)) }
             }
         }

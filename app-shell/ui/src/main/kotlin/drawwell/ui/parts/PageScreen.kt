@@ -1,15 +1,11 @@
 package drawwell.ui.parts
 
-import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.fillMaxSize
-import androidx.compose.foundation.layout.padding
-import androidx.compose.foundation.rememberScrollState
-import androidx.compose.foundation.verticalScroll
+import androidx.compose.foundation.layout.PaddingValues
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.unit.dp
 import drawwell.ui.look.Measures
 
@@ -17,20 +13,16 @@ import drawwell.ui.look.Measures
 @Composable
 internal fun PageScreen(
     pane: Pane,
-    pinned: @Composable () -> Unit = {},
+    beside: @Composable () -> Unit = {},
     content: @Composable ColumnScope.() -> Unit,
 ) {
     Column(Modifier.fillMaxSize()) {
-        Column(
-            Modifier.weight(1f).testTag("scroll").verticalScroll(rememberScrollState())
-                .padding(horizontal = Measures.margin).padding(top = 12.dp, bottom = 16.dp),
-            Arrangement.spacedBy(Measures.apart),
-        ) {
+        Scrolling(Modifier.weight(1f), PaddingValues(Measures.margin, 12.dp, Measures.margin, 16.dp)) {
             Heading(pane.frame)
             pane.frame.notices.forEach { NoticeView(it, pane.send) }
             content()
         }
         Trouble(pane)
-        Foot(pane, pinned)
+        Foot(pane, beside = beside)
     }
 }

@@ -3,13 +3,17 @@ package drawwell.ui.parts
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.Row
-import androidx.compose.foundation.layout.Spacer
+import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
+import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Action
 import drawwell.surface.Event
@@ -19,22 +23,37 @@ import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 import drawwell.ui.pictures.SignPicture
 
-/** Back, and what can be taken back, where the thumb is. Keeps its place when there is nothing in it. */
+/**
+ * Back, and what can be taken back, where the thumb is. Keeps its place when
+ * there is nothing in it, so that nothing moves under the thumb.
+ */
 @Composable
-internal fun ThumbRow(frame: Frame, send: (Event) -> Unit) {
-    HandRow(Modifier.heightIn(min = Measures.target)) {
-        frame.back?.let { Line(it, send, Modifier) }
-        Spacer(Modifier.weight(1f))
-        frame.redo?.let { Line(it, send, Modifier) }
-        frame.undo?.let { Line(it, send, Modifier) }
+internal fun ThumbRow(frame: Frame, send: (Event) -> Unit, beside: @Composable () -> Unit = {}) {
+    val kept = if (LocalDensity.current.fontScale > KEEPS) Modifier else Modifier.heightIn(min = Measures.target)
+    CompositionLocalProvider(LocalLayoutDirection provides handDirection()) {
+        FlowRow(
+            kept.fillMaxWidth(),
+            Arrangement.SpaceBetween,
+            Arrangement.spacedBy(Measures.apart),
+        ) {
+            Row(horizontalArrangement = Arrangement.spacedBy(Measures.apart)) {
+                frame.back?.let { ThumbLine(it, send) }
+                beside()
+            }
+            Row(horizontalArrangement = Arrangement.spacedBy(Measures.apart)) {
+                frame.redo?.let { ThumbLine(it, send) }
+                frame.undo?.let { ThumbLine(it, send) }
+            }
+        }
     }
 }
 
+/** A small act in that row. */
 @Composable
-private fun Line(action: Action, send: (Event) -> Unit, modifier: Modifier) {
-    Box(modifier.touch(action, LocalTone.current.ink, send), contentAlignment = Alignment.Center) {
+internal fun ThumbLine(action: Action, send: (Event) -> Unit) {
+    Box(Modifier.touch(action, LocalTone.current.ink, send), contentAlignment = Alignment.Center) {
         Readable {
-            Row(Modifier.padding(horizontal = 12.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {
+            Row(Modifier.padding(horizontal = 10.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {
                 SignPicture(action.sign, size = 22.dp)
                 Column {
                     Words(action.label, LocalLettering.current.label)
@@ -44,3 +63,5 @@ private fun Line(action: Action, send: (Event) -> Unit, modifier: Modifier) {
         }
     }
 }
+
+private const val KEEPS = 1.3f

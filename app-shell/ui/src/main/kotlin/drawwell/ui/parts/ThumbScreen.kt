@@ -1,19 +1,16 @@
 package drawwell.ui.parts
 
-import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.PaddingValues
 import androidx.compose.foundation.layout.padding
-import androidx.compose.foundation.rememberScrollState
-import androidx.compose.foundation.verticalScroll
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.platform.LocalDensity
-import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.ui.look.Measures
@@ -41,15 +38,16 @@ internal fun ThumbScreen(
                 ) { reading(Modifier.weight(1f)) }
             }
             Trouble(pane)
+            val notices = pane.frame.notices
+            val pinnedNotices = if (flows) 0 else 1
+            notices.take(pinnedNotices).forEach {
+                NoticeView(it, pane.send, Modifier.padding(horizontal = Measures.margin).padding(bottom = 2.dp))
+            }
             BoxWithConstraints(Modifier.weight(1f)) {
                 val room = if (flows) PICTURE * 2 else maxHeight - EDGE * 2
-                Column(
-                    Modifier.fillMaxWidth().testTag("scroll").verticalScroll(rememberScrollState())
-                        .padding(horizontal = Measures.margin).padding(vertical = EDGE),
-                    Arrangement.spacedBy(Measures.apart),
-                ) {
+                Scrolling(Modifier.fillMaxSize(), PaddingValues(Measures.margin, EDGE)) {
                     if (flows) reading(Modifier.height(PICTURE))
-                    pane.frame.notices.forEach { NoticeView(it, pane.send) }
+                    notices.drop(pinnedNotices).forEach { NoticeView(it, pane.send) }
                     controls(room)
                 }
             }

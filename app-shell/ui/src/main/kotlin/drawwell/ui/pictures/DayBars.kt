@@ -42,10 +42,9 @@ internal object DayBars {
                 val step = 4.dp.toPx()
                 var y = area.bottom - step / 2
                 while (y > area.top) {
-                    drawLine(water, Offset(area.left, y), Offset(area.right, y), step / 2)
+                    drawLine(colours.texture, Offset(area.left, y), Offset(area.right, y), step / 2)
                     y -= step
                 }
-                drawRect(water, area.topLeft, area.size, style = Stroke(line / 2))
             }
             Part.TOGETHER -> {
                 val half = (area.width - 2.dp.toPx()) / 2
@@ -53,6 +52,7 @@ internal object DayBars {
                 drawRect(water, Offset(area.right - half, area.top), Size(half, area.height))
             }
         }
+        drawRect(colours.texture, area.topLeft, area.size, style = Stroke(line * 0.7f))
         drawLine(colours.shaft.edge, area.topLeft, area.topRight, line * 1.4f)
     }
 
@@ -64,5 +64,5 @@ internal object DayBars {
         }
     }
 
-    private val WIDE = 12.dp
+    private val WIDE = 14.dp
 }

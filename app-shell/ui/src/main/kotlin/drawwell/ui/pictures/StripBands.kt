@@ -7,6 +7,7 @@ import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.PathEffect
 import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.graphics.drawscope.DrawScope
+import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Band
 import drawwell.surface.Phase
@@ -40,7 +41,7 @@ internal object StripBands {
         val tall = part.height * FILL
         var x = part.left + step / 2
         while (x < part.right - 1) {
-            drawLine(colours.water.ground, Offset(x, part.bottom), Offset(x, part.bottom - tall), 2.dp.toPx())
+            drawLine(colours.texture, Offset(x, part.bottom), Offset(x, part.bottom - tall), 2.dp.toPx())
             x += step
         }
     }
@@ -48,12 +49,10 @@ internal object StripBands {
     /** Full and slow. */
     private fun DrawScope.calm(part: Rect, colours: Colours) {
         val tall = part.height * FILL
-        drawRoundRect(
-            colours.water.ground,
-            Offset(part.left, part.bottom - tall),
-            Size(part.width, tall),
-            CornerRadius(minOf(4.dp.toPx(), part.width / 2)),
-        )
+        val from = Offset(part.left, part.bottom - tall)
+        val corner = CornerRadius(minOf(4.dp.toPx(), part.width / 2))
+        drawRoundRect(colours.water.ground, from, Size(part.width, tall), corner)
+        drawRoundRect(colours.texture, from, Size(part.width, tall), corner, Stroke(1.dp.toPx()))
     }
 
     private fun DrawScope.bed(part: Rect, colours: Colours) {

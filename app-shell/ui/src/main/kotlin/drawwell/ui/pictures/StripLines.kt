@@ -8,6 +8,7 @@ import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.graphics.StrokeJoin
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Notch
 import drawwell.surface.StepPoint
@@ -16,7 +17,7 @@ import drawwell.ui.look.Colours
 /** What was set, as step lines, and the letdowns, as notches from above. */
 internal object StripLines {
     /** From each point on, its height. The thick line is the vacuum, the thin broken one the cycles. */
-    fun DrawScope.steps(points: List<StepPoint>, area: Rect, colours: Colours, thin: Boolean) {
+    fun DrawScope.steps(points: List<StepPoint>, area: Rect, end: Float, colours: Colours, thick: Dp, broken: Boolean) {
         if (points.isEmpty()) return
         val inset = if (area.height > 40.dp.toPx()) 8.dp.toPx() else 3.dp.toPx()
         fun x(point: StepPoint) = area.left + point.at * area.width
@@ -28,13 +29,12 @@ internal object StripLines {
                 lineTo(x(point), currentY(points, point, ::y))
                 lineTo(x(point), y(point))
             }
-            lineTo(area.right, y(points.last()))
+            lineTo(maxOf(end, x(points.last())), y(points.last()))
         }
-        val thick = if (thin) 2.dp.toPx() else 3.5.dp.toPx()
-        val dashes = if (thin) PathEffect.dashPathEffect(floatArrayOf(4.dp.toPx(), 5.dp.toPx())) else null
-        val halo = Stroke(thick + 3.dp.toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round)
+        val dashes = if (broken) PathEffect.dashPathEffect(floatArrayOf(4.dp.toPx(), 5.dp.toPx())) else null
+        val halo = Stroke((thick + 3.dp).toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round)
         drawPath(line, colours.shaft.ground, style = halo)
-        drawPath(line, colours.shaft.edge, style = Stroke(thick, cap = StrokeCap.Round, join = StrokeJoin.Round, pathEffect = dashes))
+        drawPath(line, colours.shaft.edge, style = Stroke(thick.toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round, pathEffect = dashes))
     }
 
     private fun currentY(points: List<StepPoint>, point: StepPoint, y: (StepPoint) -> Float): Float =

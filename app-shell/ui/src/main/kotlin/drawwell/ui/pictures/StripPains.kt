@@ -10,25 +10,27 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.PainMark
 import drawwell.ui.look.Colours
 
-/** Pain, under the strip: the longer the worse; an arrow where the pump was turned down; a ring where it was not said. */
+/** Pain, under the strip: a pin, the longer the worse; a ring where it was not said; below them an arrow where the pump was turned down. */
 internal object StripPains {
     fun DrawScope.pains(pains: List<PainMark>, top: Float, room: Float, colours: Colours) {
         val colour = colours.careful.ink
-        val pen = 2.5.dp.toPx()
+        val small = room < 16.dp.toPx()
+        val pen = if (small) 1.5.dp.toPx() else 2.5.dp.toPx()
+        val half = if (small) 2.dp.toPx() else 4.dp.toPx()
+        val from = top + pen
+        val arrows = top + room - half
         pains.forEach { pain ->
-            val half = minOf(4.dp.toPx(), room / 4)
             val x = (pain.at * size.width).coerceIn(half + pen, size.width - half - pen)
-            val from = top + 2.dp.toPx()
             val score = pain.height
-            if (score == null) {
-                drawCircle(colour, half, Offset(x, from + half + pen / 2), style = Stroke(pen * 0.8f))
-            } else {
-                val to = from + half * 2 + (room - half * 2 - pen) * score.coerceIn(0f, 1f)
-                drawLine(colour, Offset(x, from), Offset(x, to), pen, StrokeCap.Round)
-                if (!pain.turnedDown) drawCircle(colour, half * 0.8f, Offset(x, to - half / 2))
-                if (pain.turnedDown) arrow(x, to, half * 1.3f, pen, colours)
+            when {
+                pain.turnedDown -> arrow(x, arrows, half, pen, colours)
+                score == null -> drawCircle(colour, half - pen / 2, Offset(x, from + half), style = Stroke(pen * 0.7f))
+                else -> {
+                    val to = from + half + (arrows - half * 2.5f - from) * score.coerceIn(0f, 1f)
+                    drawLine(colour, Offset(x, from), Offset(x, to), pen, StrokeCap.Round)
+                    drawCircle(colour, half * 0.8f, Offset(x, to))
+                }
             }
-            if (score == null && pain.turnedDown) arrow(x, from + half * 4, half * 1.3f, pen, colours)
         }
     }
 

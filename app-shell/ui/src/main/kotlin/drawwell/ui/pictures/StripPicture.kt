@@ -28,21 +28,27 @@ internal fun StripPicture(strip: Strip, modifier: Modifier = Modifier, small: Bo
         },
     ) {
         val ticks = if (small) 0f else words.line()
-        val pains = if (small) 8.dp.toPx() else 18.dp.toPx()
+        val pains = if (small) 11.dp.toPx() else 26.dp.toPx()
         val notches = if (small) 5.dp.toPx() else 9.dp.toPx()
         val bands = Rect(0f, notches, size.width, (size.height - pains - ticks).coerceAtLeast(notches + 6.dp.toPx()))
+        val end = bands.width * (strip.bands.maxOfOrNull { it.to } ?: 1f)
+        drawLine(colours.page.edge, bands.bottomLeft, bands.bottomRight, 1.dp.toPx())
         with(StripBands) { bands(strip.bands, bands, colours, if (small) null else words) }
         with(StripLines) {
-            if (!small) steps(strip.cycles, bands, colours, thin = true)
-            steps(strip.vacuum, bands, colours, thin = small)
+            if (!small) steps(strip.cycles, bands, end, colours, CYCLES, broken = true)
+            steps(strip.vacuum, bands, end, colours, if (small) SMALL_VACUUM else VACUUM, broken = false)
             notches(strip.notches, bands, colours)
         }
         with(StripPains) { pains(strip.pains, bands.bottom, pains, colours) }
         if (!small) words.run { ticks(strip.ticks, bands.bottom + pains) }
         if (running) {
-            val x = bands.right - 2.dp.toPx()
-            drawLine(colours.running.edge, Offset(x, 0f), Offset(x, bands.bottom), 3.dp.toPx())
-            drawCircle(colours.running.edge, 5.dp.toPx(), Offset(x - 3.dp.toPx(), 5.dp.toPx()))
+            val x = (end + 1.dp.toPx()).coerceAtMost(size.width - 5.dp.toPx())
+            drawLine(colours.running.edge, Offset(x, 5.dp.toPx()), Offset(x, bands.bottom), 3.dp.toPx())
+            drawCircle(colours.running.edge, 5.dp.toPx(), Offset(x, 5.dp.toPx()))
         }
     }
 }
+
+private val VACUUM = 3.5.dp
+private val SMALL_VACUUM = 2.dp
+private val CYCLES = 2.dp

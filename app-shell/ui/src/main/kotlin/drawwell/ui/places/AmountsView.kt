@@ -10,6 +10,7 @@ import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.mutableStateMapOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.heading
@@ -45,8 +46,9 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
     ThumbScreen(
         pane,
         pinned = {
+            val large = LocalDensity.current.fontScale > LARGE_TYPE
             HandRow {
-                ActionButton(amounts.later, pane.send, Modifier.weight(2f))
+                ActionButton(amounts.later, pane.send, Modifier.weight(if (large) 3f else 2f))
                 ActionButton(amounts.done, pane.send, Modifier.weight(3f).heightIn(min = 72.dp))
             }
         },
@@ -78,7 +80,8 @@ private fun Head(amount: AmountColumn, height: Float?, modifier: Modifier) {
     val text = height?.let { amount.readings.at(it) } ?: amount.column.text
     Column(modifier.clearAndSetSemantics { contentDescription = amount.column.spoken }) {
         Words(amount.column.label, lettering.label, soft = true)
-        OneLine(text, lettering.amount)
+        val said = height != null || amount.column.height != null
+        OneLine(text, if (said) lettering.amount else lettering.headline, soft = !said)
     }
 }
 
@@ -102,5 +105,6 @@ private fun Drawable(
 
 /** What stands below the columns: the steps, and how it is measured. */
 private val BELOW = (Measures.target + Measures.apart) * 2
-private val LOWEST = 150.dp
+private val LOWEST = 112.dp
 private val TALLEST = 360.dp
+private const val LARGE_TYPE = 1.3f

@@ -3,25 +3,27 @@ package drawwell.ui.places
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Row
-import androidx.compose.foundation.layout.Spacer
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.DayScreen
 import drawwell.surface.SideTotal
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.LocalReading
 import drawwell.ui.look.Measures
-import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.AddRow
 import drawwell.ui.parts.EntryRowView
 import drawwell.ui.parts.Figure
 import drawwell.ui.parts.PageScreen
 import drawwell.ui.parts.Pane
+import drawwell.ui.parts.ThumbLine
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.DayPictureView
 import drawwell.ui.pictures.PartSwatch
@@ -31,7 +33,7 @@ import drawwell.ui.pictures.Sides
 @Composable
 internal fun DayView(pane: Pane, day: DayScreen) {
     val lettering = LocalLettering.current
-    PageScreen(pane, pinned = { Days(pane, day) }) {
+    PageScreen(pane, beside = { Days(pane, day) }) {
         Figure(day.figure, day.caption, "")
         Sides(Modifier.padding(top = 8.dp)) { day.sides.forEach { Side(it, Modifier.weight(1f)) } }
         DayPictureView(day.picture, Modifier.height(190.dp).padding(top = 4.dp, bottom = 8.dp))
@@ -45,13 +47,14 @@ internal fun DayView(pane: Pane, day: DayScreen) {
     }
 }
 
-/** The days before and after, one at each side, as time runs. */
+/** The days before and after, as time runs in either hand. */
 @Composable
 private fun Days(pane: Pane, day: DayScreen) {
-    if (day.earlier == null && day.later == null) return
-    Sides {
-        day.earlier?.let { ActionButton(it, pane.send, Modifier.weight(1f)) } ?: Spacer(Modifier.weight(1f))
-        day.later?.let { ActionButton(it, pane.send, Modifier.weight(1f)) } ?: Spacer(Modifier.weight(1f))
+    CompositionLocalProvider(LocalLayoutDirection provides LocalReading.current) {
+        Row(horizontalArrangement = Arrangement.spacedBy(Measures.apart)) {
+            day.earlier?.let { ThumbLine(it, pane.send) }
+            day.later?.let { ThumbLine(it, pane.send) }
+        }
     }
 }
 

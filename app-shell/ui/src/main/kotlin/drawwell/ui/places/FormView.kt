@@ -45,7 +45,7 @@ private fun Group(pane: Pane, group: FieldGroup) {
         Modifier.padding(top = 12.dp).semantics { heading() },
     )
     Ground(LocalColours.current.sheet, Modifier.fillMaxWidth(), Rounded) {
-        Column(Modifier.padding(14.dp), Arrangement.spacedBy(18.dp)) {
+        Column(Modifier.padding(horizontal = 14.dp).padding(bottom = 14.dp)) {
             group.rows.forEach { row ->
                 key(row.id, row.field) {
                     FieldRowView(row, pane.trouble?.takeIf { it.field == row.field && row.field.isNotEmpty() }, pane.send)

@@ -27,7 +27,7 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
     ThumbScreen(
         pane,
         pinned = {
-            ActionButton(running.finish, pane.send, Modifier.fillMaxWidth().heightIn(min = 72.dp), colours.now)
+            ActionButton(running.finish, pane.send, Modifier.fillMaxWidth().heightIn(min = 64.dp), colours.now)
         },
         reading = { picture ->
             Heading(pane.frame)
