@@ -7,6 +7,7 @@
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
+use std::io::Write;
 use std::process::ExitCode;
 
 use drawwell::{Drawwell, Trouble};
@@ -90,7 +91,8 @@ fn main() -> ExitCode {
     };
     match run(&asked) {
         Ok(Ok(json)) => {
-            println!("{json}");
+            // A reader that has seen enough, such as `head`, is no fault.
+            writeln!(std::io::stdout(), "{json}").ok();
             ExitCode::SUCCESS
         }
         Ok(Err(_)) | Err(Failed::Usage) => {

@@ -4,4 +4,5 @@
 #![forbid(unsafe_code)]
 
 pub mod demo_family;
+pub mod person;
 pub mod place;

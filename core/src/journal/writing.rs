@@ -40,9 +40,10 @@ impl<'a> Writing<'a> {
     }
 
     /// The id of a new record; unique, since no other device has this name and
-    /// this device never uses a number twice.
+    /// this device never uses a number twice. Ids of one device sort as they
+    /// were made.
     pub fn new_id(&self) -> String {
-        format!("{}-{}", self.device, self.sequence + 1)
+        format!("{}-{:08}", self.device, self.sequence + 1)
     }
 
     /// Gives a field a value; `Value::Null` makes it say nothing. A value that

@@ -44,29 +44,42 @@ pub struct AmountScale {
 }
 
 impl AmountScale {
-    /// A scale that holds these volumes with room above.
+    /// A scale that holds these volumes with room above; the usual one where
+    /// there are none.
     pub fn for_volumes(volumes: impl Iterator<Item = Volume>, unit: VolumeUnit) -> Self {
-        let largest = volumes.map(|v| v.in_unit(unit)).fold(f64::NEG_INFINITY, f64::max);
-        let wanted = if largest.is_finite() { largest * ROOM } else { usual_top(unit) };
+        Self::with_room_for(volumes.map(|v| v.in_unit(unit)).reduce(f64::max).unwrap_or(usual_top(unit) / ROOM), unit)
+    }
+
+    fn with_room_for(largest: f64, unit: VolumeUnit) -> Self {
+        let wanted = largest * ROOM;
         let top = tops(unit).iter().copied().find(|t| *t >= wanted);
         Self { top: top.or_else(|| tops(unit).last().copied()).unwrap_or(wanted), unit }
     }
 
-    /// The scale for a session's columns: as wide as the latest sessions need.
+    /// The scale for a session's columns: as wide as the sessions before it
+    /// need, and never narrower while its own amounts are being drawn.
     pub fn for_session(view: &View<'_>, session: &Session) -> Result<Self, Trouble> {
+        let unit = view.settings.volume;
         let mut volumes = Vec::new();
         let by = session.started.as_ref().map_or(view.now, |m| m.instant());
         for row in view.journal.latest_sessions(by, LOOKS_BACK)? {
-            let other = if row.subject == session.id { session.clone() } else { view.session(&row.subject)? };
-            let same_container = session.together.is_some();
-            let amounts = if same_container {
+            if row.subject == session.id {
+                continue;
+            }
+            let other = view.session(&row.subject)?;
+            let amounts = if session.together.is_some() {
                 vec![other.together.clone(), sum(&other)]
             } else {
                 vec![other.left.clone(), other.right.clone(), half(&other)]
             };
             volumes.extend(amounts.into_iter().flatten().filter_map(|a| a.known()));
         }
-        Ok(Self::for_volumes(volumes.into_iter(), view.settings.volume))
+        let scale = Self::for_volumes(volumes.into_iter(), unit);
+        let own = [&session.left, &session.right, &session.together].into_iter().flatten().filter_map(Amount::known);
+        match own.map(|v| v.in_unit(unit)).reduce(f64::max) {
+            Some(own) if own >= scale.top => Ok(Self::with_room_for(own, unit)),
+            _ => Ok(scale),
+        }
     }
 
     /// Where a volume stands, 0 to 1.

@@ -1,0 +1,16 @@
+//! What goes wrong, and that nothing is lost by it.
+
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test that meets what it did not expect stops there"
+)]
+
+mod bad_input;
+mod damaged_file;
+mod every_step_fails;
+mod exchange_file;
+mod killed;
+mod locked_full_newer;

@@ -1,0 +1,20 @@
+//! A person's day, through the reducer: what is pressed, and what is then seen.
+
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test that meets what it did not expect stops there"
+)]
+
+mod comfort;
+mod day_and_entry;
+mod first_screen;
+mod kit_and_family;
+mod left_running;
+mod pictures_in_words;
+mod session_in_taps;
+mod sentences;
+mod travel_and_clock_changes;
+mod undo;

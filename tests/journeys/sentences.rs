@@ -1,0 +1,110 @@
+//! Every sentence that is asked for is there, and none of them blames.
+
+use std::collections::BTreeSet;
+
+use drawwell_core::record::{kinds::Kind, Takes};
+use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::text::Texts;
+use drawwell_tests::person::Person;
+
+/// Marks a sentence that was asked for and is not there.
+const GAP: char = '\u{27e8}';
+
+fn demo() -> Person {
+    let mut person = Person::at("2026-08-14T12:40:00+02:00", "Europe/Berlin").unwrap();
+    let family = std::fs::read(drawwell_tests::place::demo_data("family.jsonl")).unwrap();
+    person.bring_in(&family).unwrap();
+    person
+}
+
+#[test]
+fn no_screen_of_five_months_asks_for_a_sentence_that_is_not_there() {
+    let mut person = demo();
+    let mut ids = BTreeSet::new();
+    for line in person.record().unwrap().lines().skip(1) {
+        let line: serde_json::Value = serde_json::from_str(line).unwrap();
+        ids.insert(line["id"].as_str().unwrap().to_owned());
+    }
+    let mut places = vec![Place::Now, Place::Kit, Place::Family, Place::Report];
+    places.extend((0..160).map(|days_back| Place::Day { days_back }));
+    places.extend(ids.into_iter().map(|id| Place::Entry { id }));
+    for place in places {
+        let shown = serde_json::to_string(&person.show(&place).unwrap()).unwrap();
+        assert!(!shown.contains(GAP), "{place:?}: {}", shown.split(GAP).nth(1).unwrap_or_default());
+    }
+}
+
+#[test]
+fn every_field_and_choice_of_every_form_has_its_words() {
+    let mut person = demo();
+    for kind in ["session", "feed", "sign", "note", "child", "pump", "part", "flange"] {
+        person.send(Event::Add { kind: kind.to_owned(), days_back: 0 }).unwrap();
+        for method in ["electric_pump", "hand_pump", "by_hand", "at_breast"] {
+            if kind == "session" {
+                person.enter("method", method).unwrap();
+            }
+            assert!(!person.reads().unwrap().contains(GAP), "{kind} {method}");
+        }
+    }
+    let texts = Texts::new("en");
+    for kind in Kind::ALL {
+        for spec in kind.fields().iter().filter(|s| !s.group.is_empty()) {
+            let key = format!("field-{}", spec.key.replace('_', "-"));
+            assert!(texts.has(&key), "{key}");
+            if let Takes::Choice(words) = spec.takes {
+                assert!(!words.is_empty());
+            }
+        }
+    }
+}
+
+#[test]
+fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core");
+    let mut source = String::new();
+    let mut folders = vec![root.join("src")];
+    while let Some(folder) = folders.pop() {
+        for entry in std::fs::read_dir(folder).unwrap().map(Result::unwrap) {
+            match entry.path() {
+                path if path.is_dir() => folders.push(path),
+                path => source.push_str(&std::fs::read_to_string(path).unwrap()),
+            }
+        }
+    }
+    let locale = std::fs::read_to_string(root.join("locales/en.ftl")).unwrap();
+    let keys: Vec<&str> = locale
+        .lines()
+        .filter(|l| l.starts_with(|c: char| c.is_ascii_lowercase()))
+        .filter_map(|l| l.split_once(" =").map(|(key, _)| key))
+        .collect();
+    assert_eq!(keys.len(), keys.iter().collect::<BTreeSet<_>>().len(), "a key stands once");
+    // Keys that are put together from a word and a name.
+    let made = [
+        "act-", "place-", "field-", "hint-", "choice-", "group-", "kind-", "kinds-", "none-", "add-", "unit-", "weekday-",
+        "month-", "phase-", "side-", "mark-", "dial-", "amount-", "amounts-", "step-", "day-",
+    ];
+    for key in &keys {
+        let used = source.contains(&format!("\"{key}\"")) || made.iter().any(|m| key.starts_with(m)) || key.ends_with("-do");
+        assert!(used, "{key} is used nowhere");
+    }
+    let texts = Texts::new("en");
+    for trouble in source.split("Trouble::bad(").skip(1).chain(source.split("Trouble::new(").skip(1)) {
+        let Some(call) = trouble.split([')', ';']).next() else { continue };
+        for literal in call.split('"').skip(1).step_by(2).filter(|l| l.contains('-')) {
+            assert!(texts.has(literal), "{literal}");
+            assert!(texts.has(&format!("{literal}-do")), "{literal}-do: every trouble says what to do");
+        }
+    }
+}
+
+#[test]
+fn no_sentence_blames_or_urges() {
+    let locale = std::fs::read_to_string(
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/locales/en.ftl"),
+    )
+    .unwrap()
+    .to_lowercase();
+    for word in ["failed", "poor", "insufficient", "goal not reached", "should have", "you forgot", "bad mother", "too little"] {
+        assert!(!locale.contains(word), "{word}");
+    }
+}

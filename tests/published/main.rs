@@ -1,0 +1,13 @@
+//! One file an outside source: values that others published, held here.
+
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "a test that meets what it did not expect stops there"
+)]
+
+mod iana_zones;
+mod rfc5545_local_time;
+mod ucum_factors;

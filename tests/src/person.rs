@@ -1,0 +1,250 @@
+//! A person with the program in hand: presses what a screen offers, by its key.
+
+use std::path::{Path, PathBuf};
+
+use drawwell_core::{
+    app::App,
+    screen::shapes::{Action, Clock, Effect, Event, Frame, Opening, Place, Screen, Update},
+    time::{Instant, Moment, Span},
+    trouble::Trouble,
+};
+use serde_json::Value;
+use tempfile::TempDir;
+
+/// A person, their record, and the time it is for them.
+pub struct Person {
+    app: Option<App>,
+    path: PathBuf,
+    clock: Clock,
+    screen: Option<Screen>,
+    /// What the host was asked for, in order.
+    pub effects: Vec<Effect>,
+    /// How often they touched the screen.
+    pub taps: u32,
+    _folder: Option<TempDir>,
+}
+
+impl Person {
+    /// A person with an empty record, at a moment such as
+    /// `2026-03-01T02:00:00+01:00` in `Europe/Berlin`.
+    pub fn at(moment: &str, zone: &str) -> Result<Self, Trouble> {
+        let folder = tempfile::tempdir().map_err(|_| trouble("trouble-cannot-open"))?;
+        let path = folder.path().join("record.drawwell");
+        let mut person = Self::with_record(&path, moment, zone)?;
+        person._folder = Some(folder);
+        Ok(person)
+    }
+
+    /// A person with a record at a path.
+    pub fn with_record(path: &Path, moment: &str, zone: &str) -> Result<Self, Trouble> {
+        let at = Moment::from_parts(moment, zone).map_err(|_| trouble("bad-moment"))?;
+        let clock = Clock { unix_milliseconds: at.instant().unix_milliseconds(), zone: zone.to_owned() };
+        let mut person = Self {
+            app: None,
+            path: path.to_owned(),
+            clock,
+            screen: None,
+            effects: Vec::new(),
+            taps: 0,
+            _folder: None,
+        };
+        person.open()?;
+        Ok(person)
+    }
+
+    /// As [`Self::at`], past the first screen.
+    pub fn welcomed(moment: &str, zone: &str) -> Result<Self, Trouble> {
+        let mut person = Self::at(moment, zone)?;
+        person.press("begin")?;
+        person.taps = 0;
+        Ok(person)
+    }
+
+    fn open(&mut self) -> Result<(), Trouble> {
+        let opening = Opening { device: "thumb".to_owned(), language: "en".to_owned(), look_around: false };
+        let mut app = App::open(self.path.clone(), opening, &self.clock)?;
+        self.screen = Some(app.here(&self.clock)?);
+        self.app = Some(app);
+        Ok(())
+    }
+
+    /// The program is killed and opened again.
+    pub fn killed_and_opened(&mut self) -> Result<(), Trouble> {
+        drop(self.app.take());
+        self.open()
+    }
+
+    /// Where the record lies.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Time passes.
+    pub fn wait(&mut self, span: Span) -> Result<(), Trouble> {
+        self.clock.unix_milliseconds += span.in_milliseconds();
+        self.look()
+    }
+
+    /// They travel.
+    pub fn travel(&mut self, zone: &str) -> Result<(), Trouble> {
+        self.clock.zone = zone.to_owned();
+        self.look()
+    }
+
+    /// The time it is.
+    pub fn now(&self) -> Instant {
+        Instant::from_unix_milliseconds(self.clock.unix_milliseconds)
+    }
+
+    /// The clock as the host reads it.
+    pub fn clock(&self) -> &Clock {
+        &self.clock
+    }
+
+    /// The program itself.
+    pub fn app(&mut self) -> Result<&mut App, Trouble> {
+        self.app.as_mut().ok_or_else(|| trouble("trouble-fault"))
+    }
+
+    fn look(&mut self) -> Result<(), Trouble> {
+        let clock = self.clock.clone();
+        self.screen = Some(self.app()?.here(&clock)?);
+        Ok(())
+    }
+
+    /// What they see.
+    pub fn screen(&self) -> Result<&Screen, Trouble> {
+        self.screen.as_ref().ok_or_else(|| trouble("trouble-fault"))
+    }
+
+    /// Another place, without going there.
+    pub fn show(&mut self, place: &Place) -> Result<Screen, Trouble> {
+        let clock = self.clock.clone();
+        self.app()?.show(place, &clock)
+    }
+
+    /// Sends an event, as a touch does.
+    pub fn send(&mut self, event: Event) -> Result<(), Trouble> {
+        let clock = self.clock.clone();
+        let Update { screen, effects } = self.app()?.update(event, &clock)?;
+        self.taps += 1;
+        self.screen = Some(screen);
+        self.effects.extend(effects);
+        Ok(())
+    }
+
+    /// Presses the action of a key on the screen they see.
+    pub fn press(&mut self, key: &str) -> Result<(), Trouble> {
+        let action = self.find(key)?.ok_or_else(|| trouble("bad-field").with("field", key))?;
+        if !action.open {
+            return Err(trouble("bad-choice").with("words", format!("{key} can't be tapped")));
+        }
+        self.send(action.event)
+    }
+
+    /// The action of a key on the screen they see.
+    pub fn find(&self, key: &str) -> Result<Option<Action>, Trouble> {
+        let value = serde_json::to_value(self.screen()?).map_err(|_| trouble("trouble-fault"))?;
+        Ok(find_action(&value, key))
+    }
+
+    /// Everything that can be read on the screen they see.
+    pub fn reads(&self) -> Result<String, Trouble> {
+        let value = serde_json::to_value(self.screen()?).map_err(|_| trouble("trouble-fault"))?;
+        let mut out = Vec::new();
+        collect_texts(&value, &mut out);
+        Ok(out.join("\n"))
+    }
+
+    /// The frame of the screen they see.
+    pub fn frame(&self) -> Result<&Frame, Trouble> {
+        Ok(match self.screen()? {
+            Screen::Welcome { frame, .. }
+            | Screen::Ready { frame, .. }
+            | Screen::Running { frame, .. }
+            | Screen::Amounts { frame, .. }
+            | Screen::Day { frame, .. }
+            | Screen::Form { frame, .. }
+            | Screen::List { frame, .. } => frame,
+        })
+    }
+
+    /// Fills a field of the entry they have open.
+    pub fn enter(&mut self, field: &str, typed: &str) -> Result<(), Trouble> {
+        let id = self.opened()?;
+        self.send(Event::Enter { id, field: field.to_owned(), typed: typed.to_owned() })
+    }
+
+    /// The id of the entry they have open.
+    pub fn opened(&self) -> Result<String, Trouble> {
+        match self.screen()? {
+            Screen::Form { form, .. } => Ok(form.id.clone()),
+            _ => Err(trouble("trouble-no-such-record")),
+        }
+    }
+
+    /// The whole record in the exchange form.
+    pub fn record(&mut self) -> Result<String, Trouble> {
+        let clock = self.clock.clone();
+        let mut out = Vec::new();
+        self.app()?.take_out(&mut out, &clock)?;
+        String::from_utf8(out).map_err(|_| trouble("trouble-fault"))
+    }
+
+    /// Brings a text of the exchange form in.
+    pub fn bring_in(&mut self, text: &[u8]) -> Result<(), Trouble> {
+        let clock = self.clock.clone();
+        let update = self.app()?.bring_in(&mut &*text, &clock)?;
+        self.screen = Some(update.screen);
+        Ok(())
+    }
+
+    /// The one record of a kind, as JSON.
+    pub fn only(&mut self, fact: &str) -> Result<Value, Trouble> {
+        let record = self.record()?;
+        let mut found = record
+            .lines()
+            .filter_map(|line| serde_json::from_str::<Value>(line).ok())
+            .filter(|line| line.get("fact").and_then(Value::as_str) == Some(fact));
+        let first = found.next().ok_or_else(|| trouble("trouble-no-such-record"))?;
+        match found.next() {
+            None => Ok(first),
+            Some(_) => Err(trouble("bad-choice")),
+        }
+    }
+}
+
+fn trouble(key: &'static str) -> Trouble {
+    Trouble::bad("", key)
+}
+
+fn find_action(value: &Value, key: &str) -> Option<Action> {
+    match value {
+        Value::Object(map) => {
+            if map.get("key").and_then(Value::as_str) == Some(key) && map.contains_key("event") {
+                return serde_json::from_value(value.clone()).ok();
+            }
+            map.values().find_map(|v| find_action(v, key))
+        }
+        Value::Array(all) => all.iter().find_map(|v| find_action(v, key)),
+        _ => None,
+    }
+}
+
+fn collect_texts(value: &Value, out: &mut Vec<String>) {
+    match value {
+        Value::Object(map) => {
+            for (key, inner) in map {
+                match inner {
+                    Value::String(text) if !matches!(key.as_str(), "key" | "id" | "field" | "event") => {
+                        out.push(text.clone());
+                    }
+                    _ if key == "event" => {}
+                    _ => collect_texts(inner, out),
+                }
+            }
+        }
+        Value::Array(all) => all.iter().for_each(|v| collect_texts(v, out)),
+        _ => {}
+    }
+}
