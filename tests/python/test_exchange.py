@@ -25,7 +25,7 @@ def facts(file):
 
 
 def test_the_family_comes_out_as_it_went_in(open_record, present, tmp_path):
-    record = open_record("family", look_around=True)
+    record = open_record("family")
     screen = record.bring_in(str(FAMILY), present.clock()).screen
     assert [group.key for group in screen.list.groups] == ["taken"], "no line was wrong"
     out = tmp_path / "out.jsonl"

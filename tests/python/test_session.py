@@ -41,7 +41,7 @@ def test_what_was_answered_is_there_when_it_is_opened_again(open_record, present
     present.passes(minutes=7)
     screen = open_record().here(present.clock())
     assert screen.is_running(), "the session still runs"
-    assert screen.running.figure.startswith("7:"), screen.running.figure
+    assert screen.running.figure.startswith("07:"), screen.running.figure
 
 
 def test_undo_takes_a_session_out_and_redo_brings_it_back(open_record, present):

@@ -1,7 +1,7 @@
 """Bad input through the surface: a kind, a field, and what to do."""
 
 import pytest
-from drawwell import Clock, Drawwell, Event, Opening, Place, Trouble, TroubleKind
+from drawwell import Clock, Drawwell, Event, Opening, Trouble, TroubleKind
 
 
 def test_a_field_that_is_typed_wrong_is_named(open_record, present):
@@ -28,9 +28,9 @@ def test_a_folder_that_is_not_there_is_missing(present, tmp_path):
     assert told.value.kind == TroubleKind.MISSING
 
 
-def test_a_zone_that_does_not_exist_is_bad_input_and_changes_nothing(open_record, present):
+def test_a_zone_that_is_not_known_keeps_the_tap_and_says_so(open_record, present):
     record = open_record()
-    with pytest.raises(Trouble.Told) as told:
-        record.update(Event.START(), Clock(unix_milliseconds=present.clock().unix_milliseconds, zone="Nowhere/At_All"))
-    assert told.value.kind == TroubleKind.BAD_INPUT
-    assert record.show(Place.DAY(days_back=0), present.clock()).day.entries == []
+    somewhere = Clock(unix_milliseconds=present.clock().unix_milliseconds, zone="Nowhere/At_All")
+    screen = record.update(Event.START(), somewhere).screen
+    assert screen.is_running(), "the tap is kept"
+    assert "zone-unknown" in [notice.key for notice in screen.frame.notices]
