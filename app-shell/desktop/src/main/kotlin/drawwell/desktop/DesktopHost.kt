@@ -14,12 +14,20 @@ class DesktopHost(
     private val dialogs: FileDialogs,
 ) : Host {
     private var own: OpenRecord? = null
+    private var ahead: Result<OpenRecord>? = null
 
-    override val reducedMotion: Boolean = false
+    override val reducedMotion: Boolean = Motion.reduced()
 
     override val recordThread: CoroutineDispatcher get() = thread.dispatcher
 
-    override fun openOwnRecord(): OpenRecord = records.open().also { own = it }
+    /** Opens the record while the window is still being made. What goes wrong is said when the window asks. */
+    fun openAhead() = thread.begin { ahead = runCatching { records.open() } }
+
+    override fun openOwnRecord(): OpenRecord {
+        val opened = ahead ?: runCatching { records.open() }
+        ahead = null
+        return opened.getOrThrow().also { own = it }
+    }
 
     override fun openLookAround(): OpenRecord = LookAroundRecord.open()
 

@@ -1,12 +1,10 @@
 package drawwell.desktop
 
-import androidx.compose.foundation.layout.fillMaxSize
-import androidx.compose.ui.ImageComposeScene
-import androidx.compose.ui.Modifier
 import androidx.compose.ui.graphics.toAwtImage
 import androidx.compose.ui.graphics.toComposeImageBitmap
-import androidx.compose.ui.unit.Density
-import drawwell.ui.pictures.WellMark
+import org.jetbrains.skia.Data
+import org.jetbrains.skia.Surface
+import org.jetbrains.skia.svg.SVGDOM
 import java.awt.Image
 
 /** The mark as a picture for the window and the tray. */
@@ -14,11 +12,12 @@ object Icon {
     private const val SIDE = 256
 
     fun picture(): Image {
-        val scene = ImageComposeScene(SIDE, SIDE, Density(1f)) { WellMark(Modifier.fillMaxSize()) }
-        return try {
-            scene.render().toComposeImageBitmap().toAwtImage()
-        } finally {
-            scene.close()
+        val mark = checkNotNull(javaClass.getResourceAsStream("/drawwell/mark.svg")) { "the mark is not bundled" }
+        val drawing = SVGDOM(Data.makeFromBytes(mark.use { it.readBytes() }))
+        drawing.setContainerSize(SIDE.toFloat(), SIDE.toFloat())
+        return Surface.makeRasterN32Premul(SIDE, SIDE).use { surface ->
+            drawing.render(surface.canvas)
+            surface.makeImageSnapshot().toComposeImageBitmap().toAwtImage()
         }
     }
 }

@@ -4,6 +4,7 @@ import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.DisposableEffect
+import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.drawWithContent
 import androidx.compose.ui.unit.dp
@@ -14,6 +15,8 @@ import androidx.compose.ui.window.rememberWindowState
 import drawwell.ui.Conversation
 import drawwell.ui.Shell
 import drawwell.ui.Told
+import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.withContext
 import java.awt.EventQueue
 import java.awt.Frame
 import java.awt.event.WindowEvent
@@ -36,6 +39,7 @@ class MainWindow(private val options: Options) {
     private val conversation: Conversation = Conversation(host)
 
     fun show() {
+        host.openAhead()
         application {
             Window(
                 onCloseRequest = ::exitApplication,
@@ -52,9 +56,9 @@ class MainWindow(private val options: Options) {
     /** Knows the window, and looks at the record again when it comes to the front. */
     @Composable
     private fun FrameWindowScope.Front() {
+        LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {
             frame = window
-            window.iconImage = Icon.picture()
             val listener = object : WindowFocusListener {
                 override fun windowGainedFocus(event: WindowEvent) = conversation.wake()
                 override fun windowLostFocus(event: WindowEvent) = Unit

@@ -10,6 +10,8 @@ class RecordThread {
 
     val dispatcher = thread.asCoroutineDispatcher()
 
+    fun begin(work: () -> Unit) = thread.execute(work)
+
     /** Lets what was begun end, does this last, and stops. */
     fun close(last: () -> Unit) {
         thread.execute(last)

@@ -24,9 +24,10 @@ class Pictures(private val folder: File) {
     }
 
     private fun take(name: String, screen: Screen, look: Look, fontScale: Float = 1f, scrolled: Boolean = false) {
-        Rendering.write(File(folder, "$name.png"), fontScale, scrolled) {
+        val image = Rendering.image(fontScale, scrolled) {
             ScreenView(screen.dressed(look), typefaces, reducedMotion = true) {}
         }
+        Rendering.write(File(folder, "$name.png"), image)
     }
 
     private fun Screen.scrolls() = this is Screen.Day || this is Screen.Form || this is Screen.List

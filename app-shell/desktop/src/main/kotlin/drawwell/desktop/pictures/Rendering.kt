@@ -6,34 +6,39 @@ import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.input.pointer.PointerEventType
 import androidx.compose.ui.unit.Density
 import org.jetbrains.skia.EncodedImageFormat
+import org.jetbrains.skia.Image
 import java.io.File
 
-/** Draws a screen into a picture file, at the size of a phone, without a display. */
-object Rendering {
+/** Draws a screen at the size of a phone, without a display. */
+internal object Rendering {
     private const val WIDE = 412
     private const val TALL = 892
     private const val DENSITY = 2f
+    private const val TURNS = 40
+    private const val FRAME = 16_000_000L
+    private const val LATER = 2_000_000_000L
+
+    fun write(file: File, image: Image) {
+        file.absoluteFile.parentFile.mkdirs()
+        file.writeBytes(checkNotNull(image.encodeToData(EncodedImageFormat.PNG)) { "no picture for $file" }.bytes)
+    }
 
     /** `scrolled` turns the wheel to the end of what scrolls before the picture is taken. */
-    fun write(file: File, fontScale: Float = 1f, scrolled: Boolean = false, content: @Composable () -> Unit) {
+    fun image(fontScale: Float = 1f, scrolled: Boolean = false, content: @Composable () -> Unit): Image {
         val wide = (WIDE * DENSITY).toInt()
         val tall = (TALL * DENSITY).toInt()
         val scene = ImageComposeScene(wide, tall, Density(DENSITY, fontScale), content = content)
         try {
             scene.render(0)
-            if (scrolled) {
-                val middle = Offset(wide / 2f, tall / 2f)
-                repeat(40) { turn ->
-                    scene.sendPointerEvent(PointerEventType.Scroll, middle, scrollDelta = Offset(0f, 12f))
-                    scene.render(turn * 16_000_000L)
-                }
-            }
-            scene.render(1_000_000_000L)
-            val image = scene.render(2_000_000_000L)
-            file.parentFile.mkdirs()
-            file.writeBytes(checkNotNull(image.encodeToData(EncodedImageFormat.PNG)).bytes)
+            if (scrolled) scene.scroll(Offset(wide / 2f, tall / 2f))
+            return scene.render(LATER)
         } finally {
             scene.close()
         }
+    }
+
+    private fun ImageComposeScene.scroll(middle: Offset) = repeat(TURNS) { turn ->
+        sendPointerEvent(PointerEventType.Scroll, middle, scrollDelta = Offset(0f, 12f))
+        render((turn + 1) * FRAME)
     }
 }

@@ -11,7 +11,7 @@ class Lettering(letters: FontFamily) {
     private val base = TextStyle(fontFamily = letters, fontFeatureSettings = "tnum")
 
     /** The one large thing on a screen. */
-    val figure = base.sized(88.sp, 84.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
+    val figure = base.sized(88.sp, 78.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
 
     /** An amount at the head of its column. */
     val amount = base.sized(40.sp, 44.sp, FontWeight.Bold).copy(letterSpacing = (-0.5).sp)

@@ -57,8 +57,9 @@ private fun Level(action: Action, style: TextStyle) {
         Arrangement.spacedBy(12.dp),
         Alignment.CenterVertically,
     ) {
-        SignPicture(action.sign)
+        if (action.sign != Sign.LATER) SignPicture(action.sign)
         Column(Modifier.weight(1f, fill = false)) { WordsOf(action, style, TextAlign.Unspecified) }
+        if (action.sign == Sign.LATER) SignPicture(action.sign)
     }
 }
 

@@ -9,7 +9,6 @@ import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.text.style.TextAlign
 import androidx.compose.ui.unit.dp
 import drawwell.surface.EntryRow
@@ -17,6 +16,7 @@ import drawwell.surface.Event
 import drawwell.surface.Sign
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.largeType
 import drawwell.ui.pictures.SignPicture
 import drawwell.ui.pictures.StripPicture
 
@@ -40,7 +40,7 @@ internal fun EntryRowView(entry: EntryRow, send: (Event) -> Unit) {
 @Composable
 private fun Told(entry: EntryRow) {
     val lettering = LocalLettering.current
-    if (LocalDensity.current.fontScale > LARGE_TYPE) {
+    if (largeType()) {
         Column {
             Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
                 Words(entry.time, lettering.action)
@@ -69,6 +69,3 @@ private fun Care(care: String) {
         Words(care, LocalLettering.current.label)
     }
 }
-
-/** From here on, a row has no room for three things abreast. */
-private const val LARGE_TYPE = 1.3f

@@ -8,7 +8,6 @@ import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.LiveRegionMode
 import androidx.compose.ui.semantics.contentDescription
@@ -21,6 +20,7 @@ import drawwell.surface.Sign
 import drawwell.surface.Tone
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.largeType
 import drawwell.ui.pictures.SignPicture
 
 /** A quiet line, with what can be done about it: beside it where that is one thing, below it where it is more. */
@@ -28,7 +28,7 @@ import drawwell.ui.pictures.SignPicture
 internal fun NoticeView(notice: Notice, send: (Event) -> Unit, modifier: Modifier = Modifier) {
     val colours = LocalColours.current
     val ground = if (notice.tone == Tone.CAUTION) colours.caution else colours.sheet
-    val beside = notice.actions.size == 1 && LocalDensity.current.fontScale <= BESIDE
+    val beside = notice.actions.size == 1 && !largeType()
     Ground(ground, modifier.fillMaxWidth().testTag(notice.key), Rounded) {
         Column {
             HandRow {
@@ -60,5 +60,3 @@ private fun Said(notice: Notice, modifier: Modifier) {
         Words(notice.text, LocalLettering.current.label)
     }
 }
-
-private const val BESIDE = 1.3f

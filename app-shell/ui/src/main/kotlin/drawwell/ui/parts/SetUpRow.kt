@@ -3,16 +3,16 @@ package drawwell.ui.parts
 import androidx.compose.foundation.layout.width
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.unit.dp
 import drawwell.surface.ChoiceRow
 import drawwell.surface.Event
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.largeType
 
 /** Choices beside their label, so that a whole set-up lies under one thumb; under it where type is large. */
 @Composable
 internal fun SetUpRow(row: ChoiceRow, send: (Event) -> Unit) {
-    if (LocalDensity.current.fontScale > BESIDE) {
+    if (largeType()) {
         ChoiceRowView(row, send)
         return
     }
@@ -24,5 +24,4 @@ internal fun SetUpRow(row: ChoiceRow, send: (Event) -> Unit) {
     }
 }
 
-private const val BESIDE = 1.3f
 private val LABEL = 68.dp

@@ -12,15 +12,16 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Action
 import drawwell.surface.Event
 import drawwell.surface.Frame
+import drawwell.surface.Sign
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 import drawwell.ui.pictures.SignPicture
 
 /**
@@ -29,7 +30,7 @@ import drawwell.ui.pictures.SignPicture
  */
 @Composable
 internal fun ThumbRow(frame: Frame, send: (Event) -> Unit, beside: @Composable () -> Unit = {}) {
-    val kept = if (LocalDensity.current.fontScale > KEEPS) Modifier else Modifier.heightIn(min = Measures.target)
+    val kept = if (largeType()) Modifier else Modifier.heightIn(min = Measures.target)
     CompositionLocalProvider(LocalLayoutDirection provides handDirection()) {
         FlowRow(
             kept.fillMaxWidth(),
@@ -54,14 +55,13 @@ internal fun ThumbLine(action: Action, send: (Event) -> Unit) {
     Box(Modifier.touch(action, LocalTone.current.ink, send), contentAlignment = Alignment.Center) {
         Readable {
             Row(Modifier.padding(horizontal = 10.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {
-                SignPicture(action.sign, size = 22.dp)
+                if (action.sign != Sign.LATER) SignPicture(action.sign, size = 22.dp)
                 Column {
                     Words(action.label, LocalLettering.current.label)
                     Words(action.detail, LocalLettering.current.tick, soft = true)
                 }
+                if (action.sign == Sign.LATER) SignPicture(action.sign, size = 22.dp)
             }
         }
     }
 }
-
-private const val KEEPS = 1.3f

@@ -10,10 +10,10 @@ import androidx.compose.foundation.layout.PaddingValues
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 
 /**
  * A screen for one thumb: above, what the eye reads; below, all that is
@@ -29,7 +29,7 @@ internal fun ThumbScreen(
 ) {
     BoxWithConstraints(Modifier.fillMaxSize()) {
         val whole = maxHeight
-        val flows = LocalDensity.current.fontScale > LARGE_TYPE || whole < LOW_WINDOW
+        val flows = largeType() || whole < LOW_WINDOW
         Column(Modifier.fillMaxSize()) {
             if (!flows) {
                 Column(
@@ -63,7 +63,6 @@ internal fun Trouble(pane: Pane) {
     }
 }
 
-private const val LARGE_TYPE = 1.3f
 private val LOW_WINDOW = 640.dp
 private val PICTURE = 170.dp
 private val EDGE = 6.dp

@@ -8,6 +8,7 @@ import androidx.compose.ui.graphics.StrokeCap
 import androidx.compose.ui.graphics.StrokeJoin
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
+import androidx.compose.ui.graphics.drawscope.clipRect
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Notch
@@ -33,8 +34,10 @@ internal object StripLines {
         }
         val dashes = if (broken) PathEffect.dashPathEffect(floatArrayOf(4.dp.toPx(), 5.dp.toPx())) else null
         val halo = Stroke((thick + 3.dp).toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round)
-        drawPath(line, colours.shaft.ground, style = halo)
-        drawPath(line, colours.shaft.edge, style = Stroke(thick.toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round, pathEffect = dashes))
+        clipRect(area.left, 0f, end.coerceAtLeast(area.left), size.height) {
+            drawPath(line, colours.shaft.ground, style = halo)
+            drawPath(line, colours.shaft.edge, style = Stroke(thick.toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round, pathEffect = dashes))
+        }
     }
 
     private fun currentY(points: List<StepPoint>, point: StepPoint, y: (StepPoint) -> Float): Float =

@@ -15,7 +15,7 @@ import drawwell.ui.look.LocalColours
 
 /** The sign of Drawwell: looking into a round well, two columns of water, each at its own line. */
 @Composable
-fun WellMark(modifier: Modifier = Modifier) {
+internal fun WellMark(modifier: Modifier = Modifier) {
     val colours = LocalColours.current
     Canvas(modifier) { wellMark(colours) }
 }

@@ -10,7 +10,6 @@ import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.mutableStateMapOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.heading
@@ -22,6 +21,7 @@ import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.AmountSteps
 import drawwell.ui.parts.HandRow
@@ -46,7 +46,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
     ThumbScreen(
         pane,
         pinned = {
-            val large = LocalDensity.current.fontScale > LARGE_TYPE
+            val large = largeType()
             HandRow {
                 ActionButton(amounts.later, pane.send, Modifier.weight(if (large) 3f else 2f))
                 ActionButton(amounts.done, pane.send, Modifier.weight(3f).heightIn(min = 72.dp))
@@ -107,4 +107,3 @@ private fun Drawable(
 private val BELOW = (Measures.target + Measures.apart) * 2
 private val LOWEST = 112.dp
 private val TALLEST = 360.dp
-private const val LARGE_TYPE = 1.3f

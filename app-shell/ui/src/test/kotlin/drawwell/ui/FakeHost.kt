@@ -1,0 +1,46 @@
+package drawwell.ui
+
+import androidx.compose.ui.text.font.FontFamily
+import drawwell.surface.Clock
+import drawwell.ui.look.Typefaces
+import kotlinx.coroutines.CoroutineDispatcher
+import kotlinx.coroutines.Dispatchers
+
+/** A host that remembers what it was asked for. */
+internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore = FakeCore("other")) : Host {
+    val asked = mutableListOf<String>()
+    var opens: () -> FakeCore = { own }
+
+    override val typefaces = Typefaces(FontFamily.Default)
+    override val reducedMotion = true
+    override val recordThread: CoroutineDispatcher = Dispatchers.Default
+
+    override fun openOwnRecord() = OpenRecord(opens()) { CLOCK }
+
+    override fun openLookAround() = OpenRecord(other) { CLOCK }
+
+    override fun buzz() {
+        asked += "buzz"
+    }
+
+    override fun keepScreenOn(on: Boolean) {
+        asked += "screen $on"
+    }
+
+    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) {
+        asked += "alarm $key"
+    }
+
+    override fun clearAlarm(key: String) {
+        asked += "no alarm $key"
+    }
+
+    override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) =
+        write("folder/$fileName")
+
+    override suspend fun pickFile(contentTypes: List<String>): String = "picked"
+
+    private companion object {
+        val CLOCK = Clock(0, "UTC")
+    }
+}
