@@ -22,9 +22,9 @@ class NightTest {
     fun noScreenLightsTheRoom() {
         val screens = Walk.screens()
         assertTrue("the walk saw only ${screens.keys}", screens.size >= 12)
-        screens.forEach { (name, screen) ->
+        screens.forEach { (name, shown) ->
             val night = Look(Hand.RIGHT, Palette.NIGHT)
-            val image = Rendering.image { ScreenView(screen.dressed(night), typefaces, reducedMotion = true) {} }
+            val image = Rendering.image { ScreenView(shown.screen.dressed(night), typefaces, reducedMotion = true, shown.trouble) {} }
             val lights = lights(image)
             assertTrue("$name glares: ${lights.max()}", lights.max() <= BRIGHTEST)
             assertTrue("$name shines: ${lights.average()}", lights.average() <= WHOLE)

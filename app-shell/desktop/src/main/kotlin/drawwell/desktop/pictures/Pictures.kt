@@ -13,19 +13,19 @@ class Pictures(private val folder: File) {
     private val typefaces = DesktopTypefaces.load()
 
     fun take() {
-        Walk.screens().forEach { (name, screen) ->
-            take("$name.light", screen, Look(Hand.RIGHT, Palette.LIGHT))
-            take("$name.night", screen, Look(Hand.RIGHT, Palette.NIGHT))
-            take("$name.left-hand", screen, Look(Hand.LEFT, Palette.LIGHT))
-            take("$name.large", screen, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
-            take("$name.large-end", screen, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
-            if (screen.scrolls()) take("$name.light-end", screen, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
+        Walk.screens().forEach { (name, shown) ->
+            take("$name.light", shown, Look(Hand.RIGHT, Palette.LIGHT))
+            take("$name.night", shown, Look(Hand.RIGHT, Palette.NIGHT))
+            take("$name.left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
+            take("$name.large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
+            take("$name.large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
+            if (shown.screen.scrolls()) take("$name.light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
         }
     }
 
-    private fun take(name: String, screen: Screen, look: Look, fontScale: Float = 1f, scrolled: Boolean = false) {
+    private fun take(name: String, shown: Shown, look: Look, fontScale: Float = 1f, scrolled: Boolean = false) {
         val image = Rendering.image(fontScale, scrolled) {
-            ScreenView(screen.dressed(look), typefaces, reducedMotion = true) {}
+            ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, shown.trouble) {}
         }
         Rendering.write(File(folder, "$name.png"), image)
     }

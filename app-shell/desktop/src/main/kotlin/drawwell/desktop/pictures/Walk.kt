@@ -10,6 +10,8 @@ import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.surface.Trouble
+import drawwell.ui.Told
 import java.io.File
 import java.nio.file.Files
 
@@ -17,7 +19,7 @@ import java.nio.file.Files
 internal class Walk private constructor(private val core: DrawwellInterface, start: Clock) {
     private val zone = start.zone
     private var milliseconds = start.unixMilliseconds
-    private val seen = linkedMapOf<String, Screen>()
+    private val seen = linkedMapOf<String, Shown>()
 
     private fun now() = Clock(milliseconds, zone)
 
@@ -33,14 +35,24 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
     }
 
     private fun keep(name: String, screen: Screen = core.here(now())) {
-        seen[name] = screen
+        seen[name] = Shown(screen)
     }
 
     private fun days() {
         keep("day-today", does(Event.Go(Place.Day(0u))))
         keep("day-yesterday", does(Event.Go(Place.Day(1u))))
         val day = core.here(now()) as Screen.Day
-        day.day.entries.maxByOrNull { it.strip?.bands?.size ?: 0 }?.let { keep("entry", does(it.open.event)) }
+        day.day.entries.maxByOrNull { it.strip?.bands?.size ?: 0 }?.let { entry(does(it.open.event) as Screen.Form) }
+    }
+
+    private fun entry(opened: Screen.Form) {
+        keep("entry", opened)
+        val amount = opened.form.groups.flatMap { it.rows }.first { it.field == "amount_left" }
+        try {
+            does(Event.Enter(amount.id, amount.field, "plenty"))
+        } catch (trouble: Trouble) {
+            seen["entry-trouble"] = Shown(opened, Told.of(trouble))
+        }
     }
 
     private fun lists() {
@@ -48,6 +60,8 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         keep("kit", kit)
         kit.list.groups.first().rows.first().open?.let { keep("pump", does(it.event)) }
         keep("family", does(Event.Go(Place.Family)))
+        keep("settings", does(Event.Go(Place.Entry("settings"))))
+        keep("report", does(Event.Go(Place.Report)))
     }
 
     private fun session() {
@@ -90,8 +104,18 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.AmountsDone(session))
     }
 
+    private fun first() {
+        keep("welcome")
+        keep("now-first", does(Event.SetUp("welcomed", "true")))
+        does(Event.Start)
+        pass(FORGOTTEN)
+        keep("now-running-long")
+    }
+
     companion object {
-        fun screens(): Map<String, Screen> {
+        private const val FORGOTTEN = 4 * 3600
+
+        fun screens(): Map<String, Shown> {
             val folder = Files.createTempDirectory("drawwell-pictures").toFile()
             try {
                 return empty(folder.resolve("empty").apply { mkdirs() }) + family(folder.resolve("family").apply { mkdirs() })
@@ -100,13 +124,13 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             }
         }
 
-        private fun empty(folder: File): Map<String, Screen> {
+        private fun empty(folder: File): Map<String, Shown> {
             val now = Clock(System.currentTimeMillis(), "Europe/Berlin")
             val core = Drawwell.open(folder.resolve("record.drawwell").path, Opening("pictures", "en", false), now)
-            return core.use { Walk(it, now).apply { keep("welcome") }.seen }
+            return core.use { Walk(it, now).apply { first() }.seen }
         }
 
-        private fun family(folder: File): Map<String, Screen> {
+        private fun family(folder: File): Map<String, Shown> {
             val record = LookAroundRecord.openIn(folder)
             val walk = Walk(record.core, record.now())
             walk.session()

@@ -19,11 +19,11 @@ import androidx.compose.ui.semantics.setProgress
 import drawwell.surface.AmountColumn
 import drawwell.surface.Tick
 
-/** A column whose line goes where the thumb is. `drawing` hears every height, `drawn` the last. */
+/** A column whose line goes where the thumb is, and is `held` there. `drawing` hears every height, `drawn` the last. */
 @Composable
 internal fun DrawnColumn(
     amount: AmountColumn,
-    height: Float?,
+    held: Float?,
     drawing: (Float) -> Unit,
     drawn: (Float) -> Unit,
     modifier: Modifier = Modifier,
@@ -31,6 +31,7 @@ internal fun DrawnColumn(
     val readings by rememberUpdatedState(amount.readings)
     val hears by rememberUpdatedState(drawing)
     val ends by rememberUpdatedState(drawn)
+    val height = held ?: amount.column.height
     Box(
         modifier
             .testTag("column-${amount.column.part.name.lowercase()}")
@@ -54,7 +55,7 @@ internal fun DrawnColumn(
                 }
             },
     ) {
-        Shaft(height, amount.column.ghost, Modifier.fillMaxSize())
+        Shaft(height, amount.column.ghost, Modifier.fillMaxSize(), held != null)
     }
 }
 

@@ -60,11 +60,11 @@ private fun WaterColumn(column: ColumnData, modifier: Modifier) {
     }
 }
 
-/** One column with its water line, as tall as its place. */
+/** One column with its water line, as tall as its place; `held` while a thumb draws it. */
 @Composable
-internal fun Shaft(height: Float?, ghost: Float?, modifier: Modifier = Modifier) {
+internal fun Shaft(height: Float?, ghost: Float?, modifier: Modifier = Modifier, held: Boolean = false) {
     val colours = LocalColours.current
-    val risen = rising(height ?: 0f)
+    val risen = rising(height ?: 0f, held)
     Canvas(modifier.fillMaxWidth()) {
         val wall = 1.dp.toPx()
         val area = Rect(Offset(wall, wall), Offset(size.width - wall, size.height - wall))

@@ -96,7 +96,7 @@ private fun Drawable(
     val part = amount.column.part
     DrawnColumn(
         amount,
-        drawing[part] ?: amount.column.height,
+        drawing[part],
         drawing = { drawing[part] = it },
         drawn = { send(Event.DrawAmount(amounts.session, part, it)) },
         modifier = modifier.fillMaxHeight(),
