@@ -61,7 +61,18 @@ impl Trouble {
 
 impl From<rusqlite::Error> for Trouble {
     fn from(error: rusqlite::Error) -> Self {
-        use rusqlite::ErrorCode as Code;
+        use rusqlite::{Error, ErrorCode as Code};
+        if matches!(
+            error,
+            Error::InvalidColumnType(..)
+                | Error::FromSqlConversionFailure(..)
+                | Error::IntegralValueOutOfRange(..)
+                | Error::Utf8Error(..)
+                | Error::QueryReturnedNoRows
+        ) {
+            // Tables are STRICT: what is not of its column's type was not written by us.
+            return Self::new(Kind::Damaged, "trouble-damaged");
+        }
         let (kind, key) = match error.sqlite_error_code() {
             Some(Code::DatabaseBusy | Code::DatabaseLocked) => (Kind::Busy, "trouble-busy"),
             Some(Code::ReadOnly | Code::PermissionDenied | Code::AuthorizationForStatementDenied) => {

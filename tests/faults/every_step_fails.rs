@@ -1,1 +1,136 @@
-//! .
+//! Every step of the store failed in turn: the record is unchanged, or changed
+//! whole, and goes on.
+//!
+//! SQLite's progress handler interrupts after the N-th instruction, for every
+//! N until the act goes through; the commit hook fails the last step.
+
+use drawwell_core::journal::Journal;
+use drawwell_core::time::Instant;
+use drawwell_core::trouble::Trouble;
+use serde_json::json;
+
+const NOW: Instant = Instant::from_unix_milliseconds(1_772_000_000_000);
+
+fn journal(folder: &tempfile::TempDir) -> Journal {
+    let mut journal = Journal::open(&folder.path().join("j"), "one", NOW).unwrap().journal;
+    act(&mut journal, 60).unwrap();
+    journal
+}
+
+/// An act that touches everything: a record, its row, a day.
+fn act(journal: &mut Journal, milliliters: u32) -> Result<(), Trouble> {
+    let at = json!({ "at": "2026-02-25T07:13:20+01:00", "zone": "Europe/Berlin" });
+    journal.act("start", "s", NOW, |w| {
+        w.set("s", "kind", &json!("session"))?;
+        w.set("s", "started", &at)?;
+        w.set("s", "ended", &at)?;
+        w.set("s", "amount_left", &json!({ "value": milliliters, "unit": "mL" }))?;
+        w.set("s", "marks/a", &json!({ "at": "2026-02-25T07:13:20+01:00", "zone": "Europe/Berlin", "does": "letdown" }))
+    })
+}
+
+fn whole_state(journal: &Journal) -> String {
+    format!("{}\n{:?}\n{:?}", journal.projection_text().unwrap(), journal.changes().unwrap(), journal.undoable().unwrap())
+}
+
+/// Fails each instruction in turn; how many there were.
+fn fail_each(journal: &mut Journal, mut deed: impl FnMut(&mut Journal) -> Result<(), Trouble>) -> u32 {
+    let before = whole_state(journal);
+    let after = {
+        let folder = tempfile::tempdir().unwrap();
+        let twin = folder.path().join("twin");
+        journal.connection().execute("VACUUM INTO ?1", [twin.to_str().unwrap()]).unwrap();
+        let mut twin = Journal::open(&twin, "one", NOW).unwrap().journal;
+        deed(&mut twin).unwrap();
+        whole_state(&twin)
+    };
+    assert_ne!(before, after);
+    for n in 1.. {
+        let mut left = i64::from(n);
+        let handler = move || {
+            left -= 1;
+            left == 0
+        };
+        journal.connection_mut().progress_handler(1, Some(handler)).unwrap();
+        let outcome = deed(journal);
+        journal.connection_mut().progress_handler(0, None::<fn() -> bool>).unwrap();
+        let state = whole_state(journal);
+        if outcome.is_ok() || state == after {
+            // The very last instruction fails after the commit: changed whole.
+            assert_eq!(state, after);
+            return n;
+        }
+        assert_eq!(state, before, "failed at instruction {n}");
+    }
+    0
+}
+
+#[test]
+fn an_act_is_done_whole_or_not_at_all() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = journal(&folder);
+    let steps = fail_each(&mut journal, |j| act(j, 75));
+    assert!(steps > 100, "{steps} steps were failed");
+    let after = journal.projection_text().unwrap();
+    assert!(after.contains("75"));
+    journal.rebuild().unwrap();
+    assert_eq!(journal.projection_text().unwrap(), after);
+}
+
+#[test]
+fn undo_is_done_whole_or_not_at_all() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = journal(&folder);
+    act(&mut journal, 75).unwrap();
+    let steps = fail_each(&mut journal, |j| j.undo(NOW).map(drop));
+    assert!(steps > 100, "{steps} steps were failed");
+    assert!(journal.projection_text().unwrap().contains("60"));
+}
+
+#[test]
+fn a_merge_is_done_whole_or_not_at_all() {
+    let other = tempfile::tempdir().unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    let changes = {
+        let mut journal = Journal::open(&other.path().join("j"), "two", NOW).unwrap().journal;
+        act(&mut journal, 90).unwrap();
+        journal.changes().unwrap()
+    };
+    let mut journal = journal(&folder);
+    let steps = fail_each(&mut journal, |j| j.merge(&changes, NOW).map(drop));
+    assert!(steps > 100, "{steps} steps were failed");
+}
+
+#[test]
+fn a_commit_that_fails_leaves_everything_as_it_was() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = journal(&folder);
+    let before = whole_state(&journal);
+    journal.connection_mut().commit_hook(Some(|| true)).unwrap();
+    assert!(act(&mut journal, 75).is_err());
+    journal.connection_mut().commit_hook(None::<fn() -> bool>).unwrap();
+    assert_eq!(whole_state(&journal), before);
+    act(&mut journal, 75).unwrap();
+}
+
+#[test]
+fn a_migration_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-1.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    // The last table the migration makes is there already: it stops at it.
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    in_the_way("CREATE TABLE day_rollup(in_the_way TEXT)");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    let tables: Vec<String> = {
+        let store = rusqlite::Connection::open(&path).unwrap();
+        let mut statement = store.prepare("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY 1").unwrap();
+        let names = statement.query_map([], |r| r.get(0)).unwrap().collect::<Result<_, _>>().unwrap();
+        names
+    };
+    assert_eq!(tables, ["act", "change", "clock", "day_rollup"], "nothing of it is left");
+    in_the_way("DROP TABLE day_rollup");
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert_eq!(journal.rollup(drawwell_core::time::LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 25).unwrap())).unwrap().sessions.get(), 1);
+}

@@ -1,1 +1,130 @@
-//! .
+//! A journal that can't be written, or may not be.
+
+use std::path::Path;
+
+use drawwell_core::journal::Journal;
+use drawwell_core::time::{Instant, LocalDay};
+use drawwell_core::trouble::{Kind, Trouble};
+use rusqlite::Connection;
+use serde_json::json;
+
+const NOW: Instant = Instant::from_unix_milliseconds(1_772_000_000_000);
+
+fn note(journal: &mut Journal, id: &str, text: &str) -> Result<(), Trouble> {
+    journal.act("add", id, NOW, |w| {
+        w.set(id, "kind", &json!("note"))?;
+        w.set(id, "text", &json!(text))
+    })
+}
+
+fn with_a_note(path: &Path) {
+    note(&mut Journal::open(path, "one", NOW).unwrap().journal, "n", "kept").unwrap();
+}
+
+fn text(journal: &Journal) -> String {
+    journal.record("n").unwrap().unwrap().1["text"].to_string()
+}
+
+#[test]
+fn locked_by_another_process_it_is_busy_and_then_goes_on() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let other = Connection::open(&path).unwrap();
+    other.execute_batch("BEGIN IMMEDIATE").unwrap();
+    let trouble = note(&mut journal, "n", "lost?").unwrap_err();
+    assert_eq!((trouble.kind, trouble.key), (Kind::Busy, "trouble-busy"));
+    assert_eq!(text(&journal), "\"kept\"");
+    other.execute_batch("ROLLBACK").unwrap();
+    note(&mut journal, "n", "written").unwrap();
+}
+
+#[test]
+fn on_a_full_disk_nothing_is_lost_and_nothing_half_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let pages: i64 = journal.connection().query_row("PRAGMA page_count", [], |r| r.get(0)).unwrap();
+    journal.connection().query_row(&format!("PRAGMA max_page_count = {pages}"), [], |_| Ok(())).unwrap();
+    let before = journal.projection_text().unwrap();
+    let trouble = (0..200).find_map(|i| note(&mut journal, &format!("m{i}"), &"x".repeat(3000)).err()).unwrap();
+    assert_eq!((trouble.kind, trouble.key), (Kind::Full, "trouble-full"));
+    assert!(journal.projection_text().unwrap().starts_with(before.lines().next().unwrap_or_default()) || !before.is_empty());
+    assert_eq!(text(&journal), "\"kept\"");
+    journal.connection().query_row("PRAGMA max_page_count = 100000", [], |_| Ok(())).unwrap();
+    note(&mut journal, "n", "room again").unwrap();
+    let whole = journal.projection_text().unwrap();
+    journal.rebuild().unwrap();
+    assert_eq!(journal.projection_text().unwrap(), whole);
+}
+
+#[test]
+fn read_only_is_told_as_such() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    journal.connection().pragma_update(None, "query_only", true).unwrap();
+    let trouble = note(&mut journal, "n", "x").unwrap_err();
+    assert_eq!((trouble.kind, trouble.key), (Kind::ReadOnly, "trouble-read-only"));
+    assert_eq!(text(&journal), "\"kept\"");
+}
+
+#[test]
+fn a_folder_that_is_not_there_is_told_and_nothing_is_made() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("nowhere").join("j");
+    let trouble = Journal::open(&path, "one", NOW).unwrap_err();
+    assert_eq!((trouble.kind, trouble.key), (Kind::Missing, "trouble-cannot-open"));
+    assert!(!path.exists());
+}
+
+#[test]
+fn a_newer_file_is_refused_and_not_a_byte_of_it_changes() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    Connection::open(&path).unwrap().pragma_update(None, "user_version", 99).unwrap();
+    let before = std::fs::read(&path).unwrap();
+    let trouble = Journal::open(&path, "one", NOW).unwrap_err();
+    assert_eq!(trouble.kind, Kind::Newer);
+    assert_eq!(std::fs::read(&path).unwrap(), before);
+}
+
+#[test]
+fn a_file_of_another_program_is_refused_and_not_a_byte_of_it_changes() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    Connection::open(&path).unwrap().execute_batch("CREATE TABLE recipe(name TEXT)").unwrap();
+    let before = std::fs::read(&path).unwrap();
+    let trouble = Journal::open(&path, "one", NOW).unwrap_err();
+    assert_eq!((trouble.kind, trouble.key), (Kind::BadInput, "trouble-not-a-record"));
+    assert_eq!(std::fs::read(&path).unwrap(), before);
+}
+
+#[test]
+fn a_file_of_the_first_schema_is_brought_up_to_date_and_says_the_same() {
+    let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-1.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let day = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 25).unwrap());
+    let rollup = journal.rollup(day).unwrap();
+    assert_eq!((rollup.sessions.get(), rollup.left.known.get(), rollup.right.unknown.get()), (1, 1, 1));
+    assert_eq!(text(&journal), "\"from the first schema\"");
+    assert_eq!(journal.undoable().unwrap().unwrap().name, "enter");
+}
+
+#[test]
+fn a_device_that_takes_over_a_file_writes_under_its_own_name() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    let mut journal = Journal::open(&path, "two", NOW).unwrap().journal;
+    note(&mut journal, "n", "from two").unwrap();
+    let devices: Vec<String> = journal.changes().unwrap().into_iter().map(|c| c.dot.device).collect();
+    assert_eq!(devices, ["one", "one", "two"]);
+}

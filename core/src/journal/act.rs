@@ -118,7 +118,6 @@ impl Journal {
             }
             set_undone(store, act.number, true)
         })?;
-        self.forget_if_empty(act.number)?;
         Ok(Some(act))
     }
 
@@ -138,13 +137,6 @@ impl Journal {
             Ok(())
         })?;
         Ok(Some(act))
-    }
-
-    /// An act whose fields were all set back by other means leaves nothing to
-    /// undo; it is passed over so that the one before it can be reached.
-    fn forget_if_empty(&mut self, act: i64) -> Result<(), Trouble> {
-        self.connection.prepare_cached("UPDATE act SET undone = 1 WHERE number = ?1")?.execute(params![act])?;
-        Ok(())
     }
 }
 

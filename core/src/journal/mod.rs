@@ -56,4 +56,10 @@ impl Journal {
     pub fn connection(&self) -> &rusqlite::Connection {
         &self.connection
     }
+
+    /// As [`Self::connection`], to set its hooks.
+    #[doc(hidden)]
+    pub fn connection_mut(&mut self) -> &mut rusqlite::Connection {
+        &mut self.connection
+    }
 }

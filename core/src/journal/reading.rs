@@ -204,7 +204,7 @@ impl Journal {
 
     /// Builds the projection anew from the changes.
     pub fn rebuild(&mut self) -> Result<(), Trouble> {
-        let store = self.connection.transaction()?;
+        let store = self.begin()?;
         projection::rebuild(&store)?;
         store.commit()?;
         Ok(())

@@ -65,6 +65,8 @@ pub(super) fn read_changes(path: &Path) -> Vec<Change> {
     let Ok(connection) = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE) else {
         return Vec::new();
     };
+    // Lets SQLite read a file that is shorter than its header says.
+    connection.pragma_update(None, "writable_schema", true).ok();
     let mut found = Vec::new();
     let last = forward(&connection, &mut found).unwrap_or(0);
     // Past the first page that can't be read, row by row: each goes down the

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{params, Connection, TransactionBehavior};
+use rusqlite::{params, Connection, Transaction, TransactionBehavior};
 use serde_json::Value;
 
 use super::act::ActKind;
@@ -166,11 +166,12 @@ impl Journal {
         now: Instant,
         deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
     ) -> Result<T, Trouble> {
-        let store = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let store = self.begin()?;
         let mut writing = Writing::begin(&store, now)?;
         let first = writing.sequence + 1;
         let result = deed(&mut writing)?;
-        if writing.sequence >= first {
+        // Taking back an act that changed nothing is still to be remembered.
+        if writing.sequence >= first || matches!(kind, ActKind::Undo(_) | ActKind::Redo) {
             writing.project()?;
             writing.keep_clock()?;
             super::act::keep(&store, kind, name, subject, &writing, first)?;
@@ -179,9 +180,18 @@ impl Journal {
         Ok(result)
     }
 
+    /// Begins to write. A beginning that was interrupted before may have left
+    /// the store in a transaction that nobody holds: it is let go first.
+    pub(super) fn begin(&mut self) -> Result<Transaction<'_>, Trouble> {
+        if !self.connection.is_autocommit() {
+            self.connection.execute_batch("ROLLBACK")?;
+        }
+        Ok(self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?)
+    }
+
     /// Takes in changes from another device or a copy of this journal.
     pub fn merge(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
-        let store = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let store = self.begin()?;
         let mut writing = Writing::begin(&store, now)?;
         let mut merged = Merged::default();
         let mut ahead = Span::milliseconds(0);
