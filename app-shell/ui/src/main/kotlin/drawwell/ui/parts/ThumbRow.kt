@@ -56,7 +56,7 @@ internal fun ThumbLine(action: Action, send: (Event) -> Unit) {
         Readable {
             Row(Modifier.padding(horizontal = 10.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {
                 if (action.sign != Sign.LATER) SignPicture(action.sign, size = 22.dp)
-                Column {
+                Column(Modifier.weight(1f, fill = false)) {
                     Words(action.label, LocalLettering.current.label)
                     Words(action.detail, LocalLettering.current.tick, soft = true)
                 }

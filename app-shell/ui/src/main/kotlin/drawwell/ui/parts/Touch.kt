@@ -2,7 +2,6 @@ package drawwell.ui.parts
 
 import androidx.compose.foundation.clickable
 import androidx.compose.foundation.interaction.MutableInteractionSource
-import androidx.compose.foundation.interaction.collectIsFocusedAsState
 import androidx.compose.foundation.interaction.collectIsPressedAsState
 import androidx.compose.foundation.layout.defaultMinSize
 import androidx.compose.runtime.Composable
@@ -28,7 +27,7 @@ import drawwell.ui.look.Measures
 internal fun Modifier.touch(action: Action, ink: Color, send: (Event) -> Unit, oneOf: Boolean = false): Modifier {
     val source = remember { MutableInteractionSource() }
     val pressed by source.collectIsPressedAsState()
-    val focused by source.collectIsFocusedAsState()
+    val focused by source.keyboardFocus()
     return this
         .defaultMinSize(Measures.target, Measures.target)
         .testTag(action.key)

@@ -5,8 +5,10 @@ import androidx.compose.foundation.layout.width
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.geometry.Offset
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.text.drawText
 import androidx.compose.ui.text.rememberTextMeasurer
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Tick
 import drawwell.ui.look.LocalLettering
@@ -16,11 +18,8 @@ import drawwell.ui.look.LocalTone
 @Composable
 internal fun Scale(ticks: List<Tick>, modifier: Modifier = Modifier) {
     val measurer = rememberTextMeasurer()
-    val tone = LocalTone.current
-    val style = LocalLettering.current.tick.copy(color = tone.soft)
-    val widest = ticks.maxOfOrNull { measurer.measure(it.label, style).size.width } ?: 0
-    val density = androidx.compose.ui.platform.LocalDensity.current
-    Canvas(modifier.width(with(density) { widest.toDp() } + 4.dp)) {
+    val style = LocalLettering.current.tick.copy(color = LocalTone.current.soft)
+    Canvas(modifier.width(scaleWidth(ticks))) {
         var free = size.height
         ticks.sortedBy { it.at }.forEach { tick ->
             val words = measurer.measure(tick.label, style)
@@ -32,4 +31,13 @@ internal fun Scale(ticks: List<Tick>, modifier: Modifier = Modifier) {
             }
         }
     }
+}
+
+/** How wide the scale is drawn, so that what stands over the columns can stand over them. */
+@Composable
+internal fun scaleWidth(ticks: List<Tick>): Dp {
+    val measurer = rememberTextMeasurer()
+    val style = LocalLettering.current.tick
+    val widest = ticks.maxOfOrNull { measurer.measure(it.label, style).size.width } ?: 0
+    return with(LocalDensity.current) { widest.toDp() } + 4.dp
 }

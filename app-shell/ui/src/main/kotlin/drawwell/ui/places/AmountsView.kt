@@ -1,10 +1,12 @@
 package drawwell.ui.places
 
 import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.Spacer
 import androidx.compose.foundation.layout.fillMaxHeight
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
+import androidx.compose.foundation.layout.width
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.mutableStateMapOf
@@ -35,6 +37,7 @@ import drawwell.ui.pictures.Scale
 import drawwell.ui.pictures.Sides
 import drawwell.ui.pictures.StripPicture
 import drawwell.ui.pictures.at
+import drawwell.ui.pictures.scaleWidth
 
 /** After a session: the thumb draws the water up to what came. */
 @Composable
@@ -56,7 +59,12 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
             Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
             Words(amounts.caption, lettering.caption, soft = true)
             StripPicture(amounts.strip, picture.padding(vertical = 10.dp))
-            Sides { amounts.columns.forEach { Head(it, drawing[it.column.part], Modifier.weight(1f)) } }
+            Sides {
+                amounts.columns.forEachIndexed { place, column ->
+                    if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))
+                    Head(column, drawing[column.column.part], Modifier.weight(1f))
+                }
+            }
         },
         controls = { room ->
             val tall = (room - BELOW).coerceIn(LOWEST, TALLEST)
