@@ -25,9 +25,7 @@ impl Tool {
             Self::Formatter => "rustfmt is missing: rustup component add rustfmt".into(),
             Self::Linter => "clippy is missing: rustup component add clippy".into(),
             Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
-            Self::Python => {
-                "Python 3 with venv is missing: install python3 and python3-venv, or Python from python.org".into()
-            }
+            Self::Python => "Python 3 with venv is missing: install python3 and python3-venv".into(),
             Self::Java => {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
             }
