@@ -6,3 +6,4 @@
 pub mod demo_family;
 pub mod person;
 pub mod place;
+pub mod ten_years;

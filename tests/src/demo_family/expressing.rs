@@ -89,7 +89,12 @@ fn how_it_ran(fact: Fact, doing: &Doing, seconds: i64, chance: &mut Chance) -> F
         let fact = fact.when("ended", &ended).yes("afterwards");
         return if doing.day > 2 && chance.happens(0.6) { fact.says("letdowns", chance.whole(2, 4)) } else { fact };
     }
-    let care = if chance.happens(if doing.day < 40 { 0.42 } else { 0.30 }) { Care::Full } else { Care::Plain };
+    let closely = match doing.day {
+        early if early < 40 => 0.42,
+        late if late >= story::WATCHING_AGAIN => 0.75,
+        _ => 0.30,
+    };
+    let care = if chance.happens(closely) { Care::Full } else { Care::Plain };
     let fact = marks::add(fact.when("ended", &ended), doing, seconds, care, strength(doing, chance), chance);
     let fact = if chance.happens(0.22) { fact.yes("hands_on") } else { fact };
     if care == Care::Plain && chance.happens(0.08) {

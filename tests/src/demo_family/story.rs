@@ -19,6 +19,7 @@ pub(super) const HOME_TOGETHER: i64 = 58;
 pub(super) const FEVER: i64 = 74;
 pub(super) const NEW_VALVE: i64 = 107;
 pub(super) const BACK_TO_WORK: i64 = 125;
+pub(super) const WATCHING_AGAIN: i64 = 148;
 pub(super) const LAST: i64 = 155;
 
 /// The last session lies before this minute of the last day.

@@ -4,7 +4,7 @@ use drawwell_core::record::Kind;
 
 use super::{
     fact::Fact,
-    story::{self, BACK_TO_WORK, BETTER_FLANGE, FEVER, HOME_TOGETHER, NEW_VALVE},
+    story::{self, BACK_TO_WORK, BETTER_FLANGE, FEVER, HOME_TOGETHER, NEW_VALVE, WATCHING_AGAIN},
 };
 
 /// Everything that was noted, in no order.
@@ -62,6 +62,7 @@ fn notes() -> Vec<Fact> {
         note(NEW_VALVE + 3, 11.0, "Left is back."),
         note(BACK_TO_WORK, 20.9, "First day at work. The room with the key is at the end of the corridor."),
         note(136, 21.6, "The bottles here are marked in ounces."),
+        note(WATCHING_AGAIN, 7.2, "A week of writing everything down again, for the visit."),
         note(150, 22.9, "Five times a day is what I can do, and it holds."),
     ]
 }
