@@ -26,9 +26,9 @@ fn the_table() {
     let note = "x".repeat(5_000_000);
     let table: Vec<(&str, Event, &str, &str)> = vec![
         ("negative", enter("s", "amount_left", "-5"), "bad-range", "amount_left"),
-        ("not a number", enter("s", "amount_left", "lots"), "bad-unit", "amount_left"),
+        ("not a number", enter("s", "amount_left", "lots"), "bad-number", "amount_left"),
         ("no figure", enter("s", "amount_left", "."), "bad-number", "amount_left"),
-        ("not a number, in letters", enter("s", "amount_left", "NaN"), "bad-unit", "amount_left"),
+        ("not a number, in letters", enter("s", "amount_left", "NaN"), "bad-number", "amount_left"),
         ("4,000 mL", enter("s", "amount_left", "4,000"), "bad-number-ambiguous", "amount_left"),
         ("4000 mL", enter("s", "amount_left", "4000"), "bad-range", "amount_left"),
         ("2000.1 mL", enter("s", "amount_left", "2000.1"), "bad-range", "amount_left"),
@@ -60,10 +60,25 @@ fn the_table() {
         ("settings taken out", Event::TakeOut { id: "settings".into() }, "bad-field", ""),
         ("finish with none running", Event::Finish, "no-session-running", ""),
         ("pain with none running", Event::Pain { mark: "marks/m1".into(), score: 3 }, "no-session-running", ""),
-        ("an end before the start", Event::FinishAt { session: "s".into(), unix_milliseconds: 0 }, "bad-ends-before", "ended"),
-        ("a set-up that is none", Event::SetUp { field: "next_method".into(), value: "steam".into() }, "bad-choice", "next_method"),
+        (
+            "an end before the start",
+            Event::FinishAt { session: "s".into(), unix_milliseconds: 0 },
+            "bad-ends-before",
+            "ended",
+        ),
+        (
+            "a set-up that is none",
+            Event::SetUp { field: "next_method".into(), value: "steam".into() },
+            "bad-choice",
+            "next_method",
+        ),
         ("a set-up of another field", Event::SetUp { field: "hand".into(), value: "left".into() }, "bad-field", "hand"),
-        ("an amount of no session", Event::DrawAmount { session: "x".into(), part: Part::Left, height: 0.5 }, "trouble-no-such-record", ""),
+        (
+            "an amount of no session",
+            Event::DrawAmount { session: "x".into(), part: Part::Left, height: 0.5 },
+            "trouble-no-such-record",
+            "",
+        ),
         ("a place that is not there", Event::Go { place: Place::Entry { id: "nobody".into() } }, "", ""),
     ];
     let mut person = person();

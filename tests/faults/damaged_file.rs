@@ -53,7 +53,11 @@ fn truncated_what_is_left_is_kept() {
     let opened = Journal::open(&path, "one", NOW).unwrap();
     let salvaged = opened.salvaged.unwrap();
     assert!(salvaged.from_file > 100, "{salvaged:?}");
-    assert_eq!(std::fs::read(&salvaged.set_aside).unwrap().len(), bytes.len() / 2, "the damaged file is kept as it was");
+    assert_eq!(
+        std::fs::read(&salvaged.set_aside).unwrap().len(),
+        bytes.len() / 2,
+        "the damaged file is kept as it was"
+    );
     assert!(kept(&opened.journal) > 50);
     assert_eq!(opened.journal.verify().unwrap(), Health::Sound);
 }
@@ -92,7 +96,8 @@ fn a_flipped_letter_in_a_change_is_seen_and_not_believed() {
     notes(&path);
     let mut bytes = std::fs::read(&path).unwrap();
     let needle = b"note number 17 ";
-    let places: Vec<usize> = bytes.windows(needle.len()).enumerate().filter(|(_, w)| w == needle).map(|(i, _)| i).collect();
+    let places: Vec<usize> =
+        bytes.windows(needle.len()).enumerate().filter(|(_, w)| w == needle).map(|(i, _)| i).collect();
     for at in places {
         bytes[at] = b'N';
     }
@@ -113,7 +118,10 @@ fn a_flipped_letter_in_the_projection_is_seen_and_built_anew() {
     notes(&path);
     let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
     let sound = journal.projection_text().unwrap();
-    journal.connection().execute("UPDATE field SET value = '\"other\"' WHERE subject = 'n0003' AND field = 'text'", []).unwrap();
+    journal
+        .connection()
+        .execute("UPDATE field SET value = '\"other\"' WHERE subject = 'n0003' AND field = 'text'", [])
+        .unwrap();
     assert_eq!(journal.verify().unwrap(), Health::ProjectionWrong);
     journal.rebuild().unwrap();
     assert_eq!(journal.projection_text().unwrap(), sound);

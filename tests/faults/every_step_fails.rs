@@ -30,7 +30,12 @@ fn act(journal: &mut Journal, milliliters: u32) -> Result<(), Trouble> {
 }
 
 fn whole_state(journal: &Journal) -> String {
-    format!("{}\n{:?}\n{:?}", journal.projection_text().unwrap(), journal.changes().unwrap(), journal.undoable().unwrap())
+    format!(
+        "{}\n{:?}\n{:?}",
+        journal.projection_text().unwrap(),
+        journal.changes().unwrap(),
+        journal.undoable().unwrap()
+    )
 }
 
 /// Fails each instruction in turn; how many there were.
@@ -129,8 +134,15 @@ fn a_migration_stopped_half_way_can_be_begun_again() {
         let names = statement.query_map([], |r| r.get(0)).unwrap().collect::<Result<_, _>>().unwrap();
         names
     };
-    assert_eq!(tables, ["act", "change", "clock", "day_rollup"], "nothing of it is left");
+    assert_eq!(tables, ["act", "change", "clock", "day_rollup", "device"], "nothing of it is left");
     in_the_way("DROP TABLE day_rollup");
     let journal = Journal::open(&path, "one", NOW).unwrap().journal;
-    assert_eq!(journal.rollup(drawwell_core::time::LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 25).unwrap())).unwrap().sessions.get(), 1);
+    assert_eq!(
+        journal
+            .rollup(drawwell_core::time::LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 25).unwrap()))
+            .unwrap()
+            .sessions
+            .get(),
+        1
+    );
 }

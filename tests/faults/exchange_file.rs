@@ -1,8 +1,8 @@
 //! Files of the exchange form that are not as they should be: what can be taken
 //! is, and the report says which lines were not and why.
 
-use drawwell_core::share::exchange::{Report, MOST_WRONG_LINES_TOLD};
 use drawwell_core::screen::shapes::Screen;
+use drawwell_core::share::exchange::{Report, MOST_WRONG_LINES_TOLD};
 use drawwell_tests::person::Person;
 
 fn person() -> Person {
@@ -19,7 +19,9 @@ fn wrong(report: &Report) -> Vec<(u64, &str, &str)> {
 }
 
 fn note(id: &str, text: &str) -> String {
-    format!(r#"{{"fact":"note","id":"{id}","at":{{"at":"2026-03-01T09:00:00+01:00","zone":"Europe/Berlin"}},"text":"{text}"}}"#)
+    format!(
+        r#"{{"fact":"note","id":"{id}","at":{{"at":"2026-03-01T09:00:00+01:00","zone":"Europe/Berlin"}},"text":"{text}"}}"#
+    )
 }
 
 #[test]
@@ -126,7 +128,11 @@ fn a_mark_keeps_what_is_not_known_of_it_when_it_is_amended() {
     let mut person = person();
     person.bring_in(line.as_bytes()).unwrap();
     person
-        .send(drawwell_core::screen::shapes::Event::Enter { id: "s".into(), field: "marks/m/side".into(), typed: "left".into() })
+        .send(drawwell_core::screen::shapes::Event::Enter {
+            id: "s".into(),
+            field: "marks/m/side".into(),
+            typed: "left".into(),
+        })
         .unwrap();
     assert!(person.record().unwrap().contains(r#""glow":7,"side":"left""#));
 }

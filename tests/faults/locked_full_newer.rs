@@ -51,7 +51,9 @@ fn on_a_full_disk_nothing_is_lost_and_nothing_half_written() {
     let before = journal.projection_text().unwrap();
     let trouble = (0..200).find_map(|i| note(&mut journal, &format!("m{i}"), &"x".repeat(3000)).err()).unwrap();
     assert_eq!((trouble.kind, trouble.key), (Kind::Full, "trouble-full"));
-    assert!(journal.projection_text().unwrap().starts_with(before.lines().next().unwrap_or_default()) || !before.is_empty());
+    assert!(
+        journal.projection_text().unwrap().starts_with(before.lines().next().unwrap_or_default()) || !before.is_empty()
+    );
     assert_eq!(text(&journal), "\"kept\"");
     journal.connection().query_row("PRAGMA max_page_count = 100000", [], |_| Ok(())).unwrap();
     note(&mut journal, "n", "room again").unwrap();

@@ -58,7 +58,8 @@ fn turning_down_for_discomfort_is_a_fact_of_its_own() {
 
 #[test]
 fn the_score_is_asked_for_three_minutes_and_then_left_alone() {
-    let asks = |person: &Person| matches!(person.screen().unwrap(), Screen::Running { running, .. } if running.pain.is_some());
+    let asks =
+        |person: &Person| matches!(person.screen().unwrap(), Screen::Running { running, .. } if running.pain.is_some());
     let mut person = running();
     person.press("mark-hurts").unwrap();
     person.wait(Span::minutes(3)).unwrap();

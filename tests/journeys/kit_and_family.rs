@@ -23,7 +23,10 @@ fn a_pump_is_written_down_in_the_units_of_the_family() {
     person.press("place-kit").unwrap();
     assert!(person.reads().unwrap().contains("Personal grade · 9 levels · 33.3 to 40 kPa · since 3 January 2026"));
     let pump = person.only("pump").unwrap();
-    assert_eq!((pump["maximum_vacuum_low"]["typed"].as_str(), pump["maximum_vacuum_low"]["typed_unit"].as_str()), (Some("33.3"), Some("kPa")));
+    assert_eq!(
+        (pump["maximum_vacuum_low"]["typed"].as_str(), pump["maximum_vacuum_low"]["typed_unit"].as_str()),
+        (Some("33.3"), Some("kPa"))
+    );
 }
 
 #[test]
@@ -78,7 +81,9 @@ fn the_hour_at_which_a_day_begins_moves_sessions_between_days() {
         _ => panic!("a day"),
     };
     assert_eq!(count(&mut person, 0), 1);
-    person.send(Event::Enter { id: "settings".to_owned(), field: "day_start".to_owned(), typed: "4".to_owned() }).unwrap();
+    person
+        .send(Event::Enter { id: "settings".to_owned(), field: "day_start".to_owned(), typed: "4".to_owned() })
+        .unwrap();
     // At ten past two the day that began at four yesterday still goes on.
     assert_eq!(count(&mut person, 0), 1);
     person.wait(drawwell_core::time::Span::hours(3)).unwrap();
@@ -88,7 +93,9 @@ fn the_hour_at_which_a_day_begins_moves_sessions_between_days() {
 #[test]
 fn a_zone_that_was_chosen_goes_before_the_devices() {
     let mut person = person();
-    person.send(Event::Enter { id: "settings".to_owned(), field: "zone".to_owned(), typed: "Asia/Kathmandu".to_owned() }).unwrap();
+    person
+        .send(Event::Enter { id: "settings".to_owned(), field: "zone".to_owned(), typed: "Asia/Kathmandu".to_owned() })
+        .unwrap();
     person.press("place-now").unwrap();
     person.press("start").unwrap();
     assert_eq!(person.only("session").unwrap()["started"]["at"], "2026-03-01T06:55:00.000+05:45");

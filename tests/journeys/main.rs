@@ -14,7 +14,7 @@ mod first_screen;
 mod kit_and_family;
 mod left_running;
 mod pictures_in_words;
-mod session_in_taps;
 mod sentences;
+mod session_in_taps;
 mod travel_and_clock_changes;
 mod undo;

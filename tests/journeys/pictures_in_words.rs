@@ -57,7 +57,8 @@ fn every_height_and_place_of_every_picture_is_within_the_unit() {
     let mut person = demo();
     for days_back in 0..160 {
         let Screen::Day { day, .. } = person.show(&Place::Day { days_back }).unwrap() else { panic!("a day") };
-        let mut all: Vec<f32> = day.picture.bars.iter().flat_map(|b| [Some(b.at), b.left, b.right, b.together]).flatten().collect();
+        let mut all: Vec<f32> =
+            day.picture.bars.iter().flat_map(|b| [Some(b.at), b.left, b.right, b.together]).flatten().collect();
         for strip in day.entries.iter().filter_map(|e| e.strip.as_ref()) {
             all.extend(strip.bands.iter().flat_map(|b| [b.from, b.to]));
             all.extend(strip.notches.iter().map(|n| n.at));

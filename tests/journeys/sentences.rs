@@ -80,11 +80,12 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
     assert_eq!(keys.len(), keys.iter().collect::<BTreeSet<_>>().len(), "a key stands once");
     // Keys that are put together from a word and a name.
     let made = [
-        "act-", "place-", "field-", "hint-", "choice-", "group-", "kind-", "kinds-", "none-", "add-", "unit-", "weekday-",
-        "month-", "phase-", "side-", "mark-", "dial-", "amount-", "amounts-", "step-", "day-",
+        "act-", "place-", "field-", "hint-", "choice-", "group-", "kind-", "kinds-", "none-", "add-", "unit-",
+        "weekday-", "month-", "phase-", "side-", "mark-", "dial-", "amount-", "amounts-", "step-", "day-",
     ];
     for key in &keys {
-        let used = source.contains(&format!("\"{key}\"")) || made.iter().any(|m| key.starts_with(m)) || key.ends_with("-do");
+        let used =
+            source.contains(&format!("\"{key}\"")) || made.iter().any(|m| key.starts_with(m)) || key.ends_with("-do");
         assert!(used, "{key} is used nowhere");
     }
     let texts = Texts::new("en");
@@ -99,12 +100,13 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
 
 #[test]
 fn no_sentence_blames_or_urges() {
-    let locale = std::fs::read_to_string(
-        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/locales/en.ftl"),
-    )
-    .unwrap()
-    .to_lowercase();
-    for word in ["failed", "poor", "insufficient", "goal not reached", "should have", "you forgot", "bad mother", "too little"] {
+    let locale =
+        std::fs::read_to_string(std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/locales/en.ftl"))
+            .unwrap()
+            .to_lowercase();
+    for word in
+        ["failed", "poor", "insufficient", "goal not reached", "should have", "you forgot", "bad mother", "too little"]
+    {
         assert!(!locale.contains(word), "{word}");
     }
 }

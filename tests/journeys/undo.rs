@@ -15,7 +15,8 @@ fn undo_says(person: &Person) -> Option<String> {
 /// A session, a correction and a pump: eight acts.
 fn eight_acts(person: &mut Person) -> Vec<String> {
     let mut states = vec![person.record().unwrap()];
-    for key in ["start", "mark-letdown", "mark-hurts", "pain-4", "mark-expression-phase", "finish", "amount-left-more"] {
+    for key in ["start", "mark-letdown", "mark-hurts", "pain-4", "mark-expression-phase", "finish", "amount-left-more"]
+    {
         person.press(key).unwrap();
         person.wait(Span::minutes(1)).unwrap();
         states.push(person.record().unwrap());

@@ -44,7 +44,9 @@ fn write(map: &mut Map, subject: usize, field: usize, value: u8) -> bool {
 fn given(field: usize, value: u8) -> Value {
     match field {
         0 => json!("note"),
-        3 => json!({ "at": format!("2026-02-25T07:{:02}:20+01:00", value % 60), "zone": "Europe/Berlin", "does": "letdown" }),
+        3 => {
+            json!({ "at": format!("2026-02-25T07:{:02}:20+01:00", value % 60), "zone": "Europe/Berlin", "does": "letdown" })
+        }
         _ => json!(value % 5),
     }
 }
@@ -171,12 +173,8 @@ impl StateMachineTest for Real {
         let journal = real.journal.as_ref().unwrap();
         for subject in 0..3 {
             let id = format!("s{subject}");
-            let expected: BTreeMap<String, Value> = model
-                .now
-                .iter()
-                .filter(|((s, _), _)| *s == id)
-                .map(|((_, f), v)| (f.clone(), v.clone()))
-                .collect();
+            let expected: BTreeMap<String, Value> =
+                model.now.iter().filter(|((s, _), _)| *s == id).map(|((_, f), v)| (f.clone(), v.clone())).collect();
             let found = journal.record(&id).unwrap().map(|(_, fields)| fields);
             assert_eq!(found, expected.contains_key("kind").then_some(expected));
         }

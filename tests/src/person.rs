@@ -39,15 +39,8 @@ impl Person {
     pub fn with_record(path: &Path, moment: &str, zone: &str) -> Result<Self, Trouble> {
         let at = Moment::from_parts(moment, zone).map_err(|_| trouble("bad-moment"))?;
         let clock = Clock { unix_milliseconds: at.instant().unix_milliseconds(), zone: zone.to_owned() };
-        let mut person = Self {
-            app: None,
-            path: path.to_owned(),
-            clock,
-            screen: None,
-            effects: Vec::new(),
-            taps: 0,
-            _folder: None,
-        };
+        let mut person =
+            Self { app: None, path: path.to_owned(), clock, screen: None, effects: Vec::new(), taps: 0, _folder: None };
         person.open()?;
         Ok(person)
     }

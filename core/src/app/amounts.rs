@@ -36,14 +36,26 @@ impl App {
         Ok(vec![buzz("amount")])
     }
 
-    pub(super) fn draw_amount(&mut self, id: &str, part: Part, height: f32, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn draw_amount(
+        &mut self,
+        id: &str,
+        part: Part,
+        height: f32,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
         let view = self.view(present)?;
         let scale = AmountScale::for_session(&view, &view.session(id)?)?;
         let (value, unit) = scale.at_height(height);
         self.say_amount(id, part, &Amount::Known(Entered::of(value, unit)), present)
     }
 
-    pub(super) fn step_amount(&mut self, id: &str, part: Part, steps: i32, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn step_amount(
+        &mut self,
+        id: &str,
+        part: Part,
+        steps: i32,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
         let view = self.view(present)?;
         let session = view.session(id)?;
         let step = AmountScale::for_session(&view, &session)?.fine_step();
@@ -86,7 +98,12 @@ impl App {
     }
 
     /// One container or two: what was said of the other way is set aside.
-    pub(super) fn measure_together(&mut self, id: &str, together: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn measure_together(
+        &mut self,
+        id: &str,
+        together: bool,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
         let session = self.view(present)?.session(id)?;
         if session.together.is_some() == together {
             return Ok(Vec::new());

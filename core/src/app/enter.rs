@@ -49,7 +49,13 @@ impl App {
         Ok(vec![buzz("add")])
     }
 
-    pub(super) fn enter(&mut self, id: &str, field: &str, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn enter(
+        &mut self,
+        id: &str,
+        field: &str,
+        typed: &str,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
         let view = self.view(present)?;
         let (kind, fields) = view.record(id)?;
         if typed.trim().is_empty() {
@@ -181,7 +187,8 @@ fn read_moment(view: &View<'_>, fields: &Fields, field: &str, typed: &str) -> Re
     let started = moment(fields, "started").filter(|_| field == "ended");
     let near = started.as_ref().or(before.as_ref());
     let zone = before.as_ref().or(near).and_then(Moment::zone).unwrap_or(view.zone);
-    let date = near.map_or_else(|| view.present().on_the_wall().date(), |m| Moment::new(m.instant(), zone).on_the_wall().date());
+    let date = near
+        .map_or_else(|| view.present().on_the_wall().date(), |m| Moment::new(m.instant(), zone).on_the_wall().date());
     let mut resolved = resolve(date.and_time(time.0), zone);
     if started.is_some_and(|s| resolved.instant < minute_of(s.instant())) {
         // It ended after midnight.

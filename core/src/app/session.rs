@@ -144,9 +144,8 @@ impl App {
                 .unwrap_or_else(|| Trouble::bad("score", "bad-number")));
         }
         let (id, mark) = (session.id, mark.to_owned());
-        self.journal_mut()?.act("pain", &id, present.now, |w| {
-            amend(w, &id, &mark, Does::Pain { score: Some(Score::new(score)) })
-        })?;
+        self.journal_mut()?
+            .act("pain", &id, present.now, |w| amend(w, &id, &mark, Does::Pain { score: Some(Score::new(score)) }))?;
         Ok(vec![buzz("pain")])
     }
 
@@ -247,11 +246,7 @@ fn phase_marks(view: &View<'_>, session: &Session, phase: Phase) -> Result<Vec<(
     }
     let now = session.setting_at(view.now);
     let own = setting_of_phase(session, phase, view.now);
-    let set_up = SetUp {
-        method: "electric_pump".to_owned(),
-        sides: session.sides,
-        pump: session.pump.clone(),
-    };
+    let set_up = SetUp { method: "electric_pump".to_owned(), sides: session.sides, pump: session.pump.clone() };
     let wanted = match own {
         Some(own) => own,
         None => last_setting(view, &set_up, phase)?,
@@ -302,11 +297,7 @@ fn written_setting(view: &View<'_>, id: &str, phase: Phase) -> Result<Option<Set
 }
 
 /// The setting mark that a press of a dial still belongs to.
-fn same_change(
-    session: &Session,
-    now: Instant,
-    is_same: impl Fn(&Does) -> bool,
-) -> Option<&(String, Mark)> {
+fn same_change(session: &Session, now: Instant, is_same: impl Fn(&Does) -> bool) -> Option<&(String, Mark)> {
     session.marks.last().filter(|(_, m)| now.since(m.at.instant()) <= ONE_CHANGE && is_same(&m.does))
 }
 

@@ -56,7 +56,8 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
             return Ok(moved(fields, field, at, false));
         }
         Takes::Date => {
-            let date = before.and_then(Value::as_str).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
+            let date =
+                before.and_then(Value::as_str).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
             let date = match date {
                 Some(date) => date + chrono::Duration::days(i64::from(steps)),
                 None => view.today().date(),
@@ -110,7 +111,10 @@ fn entered<Q: Quantity>(value: Option<&Value>) -> Option<Q> {
 /// One step of a unit.
 fn step_of(ucum: &str) -> f64 {
     let is = |u: &str| u == ucum;
-    if is(VolumeUnit::FluidOunce.ucum()) || is(TemperatureUnit::Celsius.ucum()) || is(TemperatureUnit::Fahrenheit.ucum()) {
+    if is(VolumeUnit::FluidOunce.ucum())
+        || is(TemperatureUnit::Celsius.ucum())
+        || is(TemperatureUnit::Fahrenheit.ucum())
+    {
         0.1
     } else if is(VacuumUnit::MillimeterOfMercury.ucum()) {
         5.0

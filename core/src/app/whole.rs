@@ -41,9 +41,13 @@ impl App {
     /// Brings a file of the exchange form in and shows what came of it.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
-        let report = self.mended(present, |app| exchange::bring_in(app.journal_mut()?, file, present.now))?;
+        let look_around = self.opening.look_around;
+        let report = self.mended(present, |app| match look_around {
+            true => exchange::begin_with(app.journal_mut()?, file, present.now),
+            false => exchange::bring_in(app.journal_mut()?, file, present.now),
+        })?;
         self.report = Some(report);
-        if !self.opening.look_around {
+        if !look_around {
             self.go(Place::Report);
         }
         let mut effects = self.session_effects(present)?;

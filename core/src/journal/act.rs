@@ -3,7 +3,7 @@
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
-use super::{Change, Journal, Writing};
+use super::{fold, row_number, Change, Journal, Writing};
 use crate::time::Instant;
 use crate::trouble::Trouble;
 
@@ -59,25 +59,24 @@ pub(super) fn keep(
 
 /// What an act changed: each field with its value before and after.
 fn changed(store: &Connection, act: i64) -> Result<Vec<(Change, Value)>, Trouble> {
-    let sql = format!(
-        "SELECT {} FROM change JOIN act ON change.device = act.device
-         AND device_seq BETWEEN first_seq AND last_seq WHERE act.number = ?1 ORDER BY device_seq",
-        Change::COLUMNS.replacen("device,", "change.device,", 1).replacen("subject,", "change.subject,", 1)
-    );
+    let (device, first, last): (String, i64, i64) = store
+        .prepare_cached("SELECT device, first_seq, last_seq FROM act WHERE number = ?1")?
+        .query_row(params![act], |r| Ok((r.get(0)?, r.get(1)?, r.get(2)?)))?;
+    let number = row_number::of_any_device(store, &device)?;
+    let sql = format!("SELECT {} FROM change WHERE row BETWEEN ?1 AND ?2 ORDER BY row", Change::COLUMNS);
     let mut statement = store.prepare_cached(&sql)?;
-    let changes: Vec<Change> =
-        statement.query_map(params![act], |r| Change::from_row(r).map(|(c, _)| c))?.collect::<Result<_, _>>()?;
-    let mut before = store.prepare_cached(
-        "SELECT value FROM change WHERE device = ?1 AND device_seq = ?2 ORDER BY stamp DESC LIMIT 1",
-    )?;
+    let changes: Vec<Change> = statement
+        .query_map(params![row_number::row(number, first), row_number::row(number, last)], |r| {
+            Change::from_row(r).map(|(c, _)| c)
+        })?
+        .collect::<Result<_, _>>()?;
     let mut out = Vec::with_capacity(changes.len());
     for change in changes {
-        let mut value = Value::Null;
-        if let Some(dot) = change.replaces.first() {
-            let text: Option<String> =
-                before.query_row(params![dot.device, dot.sequence], |r| r.get(0)).optional()?;
-            value = text.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or(Value::Null);
-        }
+        let before = match change.replaces.first() {
+            Some(dot) => fold::change(store, dot)?,
+            None => None,
+        };
+        let value = before.and_then(|c| serde_json::from_str(&c.value).ok()).unwrap_or(Value::Null);
         out.push((change, value));
     }
     Ok(out)
@@ -86,7 +85,9 @@ fn changed(store: &Connection, act: i64) -> Result<Vec<(Change, Value)>, Trouble
 impl Journal {
     /// The act that would be taken back next.
     pub fn undoable(&self) -> Result<Option<Act>, Trouble> {
-        self.find_act("SELECT number, name, subject FROM act WHERE undoes = 0 AND undone = 0 ORDER BY number DESC LIMIT 1")
+        self.find_act(
+            "SELECT number, name, subject FROM act WHERE undoes = 0 AND undone = 0 ORDER BY number DESC LIMIT 1",
+        )
     }
 
     /// The act that would be done again next. A new act makes an end of it.
@@ -131,9 +132,7 @@ impl Journal {
                 writing.set(&change.subject, &change.field, &value)?;
             }
             set_undone(store, act.number, false)?;
-            store
-                .prepare_cached("UPDATE act SET undone = 1 WHERE undoes = ?1")?
-                .execute(params![act.number])?;
+            store.prepare_cached("UPDATE act SET undone = 1 WHERE undoes = ?1")?.execute(params![act.number])?;
             Ok(())
         })?;
         Ok(Some(act))

@@ -54,8 +54,7 @@ pub(super) fn read_dots(text: &str) -> Vec<Dot> {
 
 impl Change {
     /// The columns of a change, in the order of [`Self::from_row`].
-    pub(super) const COLUMNS: &'static str =
-        "device, device_seq, stamp, subject, field, value, replaces, crc";
+    pub(super) const COLUMNS: &'static str = "device, device_seq, stamp, subject, field, value, replaces, crc";
 
     /// A sum over everything it says, so that a flipped bit is seen.
     pub fn checksum(&self) -> u32 {

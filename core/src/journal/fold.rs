@@ -5,65 +5,85 @@
 //! others are kept and shown. Heads depend on the set of changes alone, so any
 //! order and any repeats give the same record.
 
+//!
+//! A field keeps its heads beside its value, so that a change that comes in
+//! touches that field alone; a replaced change that has not come yet is
+//! awaited.
+
 use std::collections::HashSet;
 
 use rusqlite::{params, Connection, OptionalExtension};
 
-use super::change::write_dots;
-use super::{Change, Dot, Stamp};
+use super::change::{read_dots, write_dots};
+use super::{row_number, Change, Dot, Stamp};
 use crate::trouble::Trouble;
 
 /// A field as it stands.
 pub(super) struct Standing {
     pub(super) value: String,
+    /// The head that counts.
     pub(super) dot: Dot,
-    pub(super) heads: u32,
+    /// Heads beside it.
+    pub(super) others: Vec<Dot>,
+}
+
+impl Standing {
+    /// Every head, the one that counts first.
+    pub(super) fn heads(self) -> Vec<Dot> {
+        let mut heads = vec![self.dot];
+        heads.extend(self.others);
+        heads
+    }
 }
 
 pub(super) fn standing(store: &Connection, subject: &str, field: &str) -> Result<Option<Standing>, Trouble> {
     let found = store
-        .prepare_cached("SELECT value, device, device_seq, heads FROM field WHERE subject = ?1 AND field = ?2")?
+        .prepare_cached("SELECT value, device, device_seq, others FROM field WHERE subject = ?1 AND field = ?2")?
         .query_row(params![subject, field], |r| {
             Ok(Standing {
                 value: r.get(0)?,
                 dot: Dot { device: r.get(1)?, sequence: r.get(2)? },
-                heads: r.get(3)?,
+                others: read_dots(r.get_ref(3)?.as_str()?),
             })
         })
         .optional()?;
     Ok(found)
 }
 
-/// The heads of a field, the value that counts first.
-pub(super) fn heads(store: &Connection, subject: &str, field: &str) -> Result<Vec<Change>, Trouble> {
-    let sql = format!("SELECT {} FROM change WHERE subject = ?1 AND field = ?2", Change::COLUMNS);
-    let mut statement = store.prepare_cached(&sql)?;
-    let all: Vec<Change> = statement
-        .query_map(params![subject, field], |r| Change::from_row(r).map(|(c, _)| c))?
-        .collect::<Result<_, _>>()?;
-    Ok(heads_of(all))
+/// A change by its name.
+pub(super) fn change(store: &Connection, dot: &Dot) -> Result<Option<Change>, Trouble> {
+    let Some(row) = row_number::of(store, dot)? else { return Ok(None) };
+    let sql = format!("SELECT {} FROM change WHERE row = ?1", Change::COLUMNS);
+    let found =
+        store.prepare_cached(&sql)?.query_row(params![row], |r| Change::from_row(r).map(|(c, _)| c)).optional()?;
+    Ok(found)
 }
 
 /// The heads among all changes of one field, the value that counts first.
 pub(super) fn heads_of(all: Vec<Change>) -> Vec<Change> {
     let replaced: HashSet<Dot> = all.iter().flat_map(|c| c.replaces.iter().cloned()).collect();
     let mut heads: Vec<Change> = all.into_iter().filter(|c| !replaced.contains(&c.dot)).collect();
-    heads.sort_by(|a, b| rank(b).cmp(&rank(a)));
+    sort(&mut heads);
     heads
+}
+
+fn sort(heads: &mut [Change]) {
+    heads.sort_by(|a, b| rank(b).cmp(&rank(a)));
 }
 
 fn rank(change: &Change) -> (Stamp, &str, i64) {
     (change.stamp, &change.dot.device, change.dot.sequence)
 }
 
-/// Keeps a change. False where it was known already.
-pub(super) fn keep(store: &Connection, change: &Change) -> Result<bool, Trouble> {
+/// Keeps a change of the device of a number. False where it was known already.
+pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> Result<bool, Trouble> {
     let added = store
         .prepare_cached(
-            "INSERT INTO change(device, device_seq, stamp, subject, field, value, replaces, crc)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT(device, device_seq) DO NOTHING",
+            "INSERT INTO change(row, device, device_seq, stamp, subject, field, value, replaces, crc)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT(row) DO NOTHING",
         )?
         .execute(params![
+            row_number::row(device_number, change.dot.sequence),
             change.dot.device,
             change.dot.sequence,
             change.stamp.raw(),
@@ -76,28 +96,56 @@ pub(super) fn keep(store: &Connection, change: &Change) -> Result<bool, Trouble>
     Ok(added == 1)
 }
 
-/// Brings a field up to date with a change that was just kept.
-pub(super) fn fold(store: &Connection, change: &Change, before: Option<&Standing>) -> Result<(), Trouble> {
-    let simple = match before {
-        None => true,
-        Some(b) => b.heads == 1 && matches!(change.replaces.as_slice(), [only] if *only == b.dot),
-    };
-    if simple {
-        return stand(store, change, 1);
+/// Brings a field up to date with a change from elsewhere that was just kept.
+pub(super) fn fold(store: &Connection, new: &Change) -> Result<(), Trouble> {
+    let mut heads = standing(store, &new.subject, &new.field)?.map(Standing::heads).unwrap_or_default();
+    for replaced in &new.replaces {
+        match heads.iter().position(|head| head == replaced) {
+            Some(place) => drop(heads.remove(place)),
+            None => await_if_unknown(store, new, replaced)?,
+        }
     }
-    let heads = heads(store, &change.subject, &change.field)?;
-    match heads.first() {
-        Some(winner) => stand(store, winner, heads.len()),
+    let was_awaited = store
+        .prepare_cached("DELETE FROM awaited WHERE subject = ?1 AND field = ?2 AND device = ?3 AND device_seq = ?4")?
+        .execute(params![new.subject, new.field, new.dot.device, new.dot.sequence])?
+        > 0;
+    if !was_awaited {
+        heads.push(new.dot.clone());
+    }
+    if heads.as_slice() == [new.dot.clone()] {
+        return stand(store, new, &[]);
+    }
+    let mut heads = heads.iter().filter_map(|dot| change(store, dot).transpose()).collect::<Result<Vec<_>, _>>()?;
+    sort(&mut heads);
+    match heads.split_first() {
+        Some((winner, others)) => stand(store, winner, others),
         None => Ok(()),
     }
 }
 
-pub(super) fn stand(store: &Connection, winner: &Change, heads: usize) -> Result<(), Trouble> {
+/// Remembers that a change was replaced before it came.
+fn await_if_unknown(store: &Connection, by: &Change, dot: &Dot) -> Result<(), Trouble> {
+    if change(store, dot)?.is_some() {
+        return Ok(());
+    }
+    awaits(store, by, dot)
+}
+
+pub(super) fn awaits(store: &Connection, by: &Change, dot: &Dot) -> Result<(), Trouble> {
+    store
+        .prepare_cached("INSERT OR IGNORE INTO awaited(subject, field, device, device_seq) VALUES (?1, ?2, ?3, ?4)")?
+        .execute(params![by.subject, by.field, dot.device, dot.sequence])?;
+    Ok(())
+}
+
+/// Writes down what a field says, and which heads stand beside it.
+pub(super) fn stand(store: &Connection, winner: &Change, others: &[Change]) -> Result<(), Trouble> {
+    let others: Vec<Dot> = others.iter().map(|c| c.dot.clone()).collect();
     store
         .prepare_cached(
-            "INSERT INTO field(subject, field, value, device, device_seq, heads) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
+            "INSERT INTO field(subject, field, value, device, device_seq, others) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
              ON CONFLICT(subject, field) DO UPDATE SET
-             value = excluded.value, device = excluded.device, device_seq = excluded.device_seq, heads = excluded.heads",
+             value = excluded.value, device = excluded.device, device_seq = excluded.device_seq, others = excluded.others",
         )?
         .execute(params![
             winner.subject,
@@ -105,7 +153,7 @@ pub(super) fn stand(store: &Connection, winner: &Change, heads: usize) -> Result
             winner.value,
             winner.dot.device,
             winner.dot.sequence,
-            heads as i64,
+            write_dots(&others),
         ])?;
     Ok(())
 }

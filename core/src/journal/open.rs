@@ -67,8 +67,9 @@ impl Journal {
     }
 
     fn touch_every_table(&self) -> Result<(), Trouble> {
-        for table in ["change", "act", "clock", "field", "record", "day_rollup"] {
-            self.connection.query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;
+        for table in ["device", "change", "act", "clock", "field", "awaited", "record", "day_rollup"] {
+            self.connection
+                .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;
         }
         Ok(())
     }
@@ -77,8 +78,8 @@ impl Journal {
 /// The name this device writes under: the one it first wrote under here.
 fn own_name(connection: &Connection, device: &str) -> Result<String, Trouble> {
     connection.execute(
-        "INSERT INTO clock(only, device, stamp, device_seq, devices, ahead_milliseconds)
-         SELECT 1, ?1, 0, 0, 0, 0 WHERE NOT EXISTS (SELECT 1 FROM clock)",
+        "INSERT INTO clock(only, device, stamp, ahead_milliseconds)
+         SELECT 1, ?1, 0, 0 WHERE NOT EXISTS (SELECT 1 FROM clock)",
         params![device],
     )?;
     let known: String = connection.query_row("SELECT device FROM clock", [], |r| r.get(0))?;
@@ -86,12 +87,17 @@ fn own_name(connection: &Connection, device: &str) -> Result<String, Trouble> {
         return Ok(known);
     }
     // The file came from another device: write under our own name from here on.
-    connection.execute(
-        "UPDATE clock SET device = ?1,
-         device_seq = coalesce((SELECT max(device_seq) FROM change WHERE device = ?1), 0)",
-        params![device],
-    )?;
+    write_under(connection, device)?;
     Ok(device.to_owned())
+}
+
+/// From here on changes are written under a name, and stamped after all others.
+pub(super) fn write_under(connection: &Connection, name: &str) -> Result<(), Trouble> {
+    connection.execute(
+        "UPDATE clock SET device = ?1, stamp = max(stamp, coalesce((SELECT max(stamp) FROM change), 0))",
+        params![name],
+    )?;
+    Ok(())
 }
 
 /// A file shorter than its own header says has lost its end. Only where no

@@ -1,13 +1,13 @@
 //! What is derived from the fields and kept beside them: a row a record, and a
 //! rollup a day. Rebuilt from the changes it is the same to the bit.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashSet};
 
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
 use super::fold;
-use super::Change;
+use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
 use crate::record::{flag, moment, text, Amount, Fields, Kind, Session, MARKS, SETTINGS};
 use crate::time::{DayStart, Instant, LocalDay};
@@ -123,8 +123,7 @@ pub(super) fn day_start(store: &Connection) -> Result<DayStart, Trouble> {
 
 /// A subject's fields that say something; marks only where asked for.
 pub(super) fn fields(store: &Connection, subject: &str, with_marks: bool) -> Result<Fields, Trouble> {
-    let mut statement =
-        store.prepare_cached("SELECT field, value FROM field WHERE subject = ?1 ORDER BY field")?;
+    let mut statement = store.prepare_cached("SELECT field, value FROM field WHERE subject = ?1 ORDER BY field")?;
     let mut rows = statement.query(params![subject])?;
     let mut fields = Fields::new();
     while let Some(row) = rows.next()? {
@@ -236,8 +235,7 @@ fn roll_up(store: &Connection, day: LocalDay) -> Result<(), Trouble> {
     let mut statement = store.prepare_cached(
         "SELECT subject FROM record WHERE day = ?1 AND kind = 'session' AND taken_out = 0 ORDER BY at, subject",
     )?;
-    let subjects: Vec<String> =
-        statement.query_map(params![day.number()], |r| r.get(0))?.collect::<Result<_, _>>()?;
+    let subjects: Vec<String> = statement.query_map(params![day.number()], |r| r.get(0))?.collect::<Result<_, _>>()?;
     for subject in subjects {
         let session = Session::read(&subject, &fields(store, &subject, false)?);
         if session.collects() && !session.is_running() {
@@ -277,12 +275,7 @@ pub(super) fn read_rollup(store: &Connection, day: LocalDay) -> Result<DayRollup
     let found = store
         .prepare_cached("SELECT * FROM day_rollup WHERE day = ?1")?
         .query_row(params![day.number()], |r| {
-            Ok(DayRollup {
-                sessions: Count::new(r.get(1)?),
-                left: sum(r, 2)?,
-                right: sum(r, 5)?,
-                together: sum(r, 8)?,
-            })
+            Ok(DayRollup { sessions: Count::new(r.get(1)?), left: sum(r, 2)?, right: sum(r, 5)?, together: sum(r, 8)? })
         })
         .optional()?;
     Ok(found.unwrap_or_else(DayRollup::empty))
@@ -290,8 +283,8 @@ pub(super) fn read_rollup(store: &Connection, day: LocalDay) -> Result<DayRollup
 
 /// Builds fields, rows and rollups anew from the changes.
 pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
-    store.execute_batch("DELETE FROM field; DELETE FROM record; DELETE FROM day_rollup;")?;
-    let sql = format!("SELECT {} FROM change ORDER BY subject, field, row", Change::COLUMNS);
+    store.execute_batch("DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup;")?;
+    let sql = format!("SELECT {} FROM change ORDER BY subject, field", Change::COLUMNS);
     let mut statement = store.prepare(&sql)?;
     let mut rows = statement.query([])?;
     let mut subjects = BTreeSet::new();
@@ -311,9 +304,14 @@ pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
 
 fn stand_all(store: &Connection, group: &mut BTreeMap<(String, String), Vec<Change>>) -> Result<(), Trouble> {
     for (_, changes) in std::mem::take(group) {
-        let heads = fold::heads_of(changes);
-        if let Some(winner) = heads.first() {
-            fold::stand(store, winner, heads.len())?;
+        let known: HashSet<Dot> = changes.iter().map(|c| c.dot.clone()).collect();
+        for change in &changes {
+            for replaced in change.replaces.iter().filter(|dot| !known.contains(dot)) {
+                fold::awaits(store, change, replaced)?;
+            }
+        }
+        if let Some((winner, others)) = fold::heads_of(changes).split_first() {
+            fold::stand(store, winner, others)?;
         }
     }
     Ok(())

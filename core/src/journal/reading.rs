@@ -1,8 +1,9 @@
 //! Reading: records, days, and what stands in question.
 
-use rusqlite::params;
+use rusqlite::{params, OptionalExtension};
 
-use super::{fold, projection, Change, DayRollup, Journal, Row};
+use super::change::read_dots;
+use super::{fold, projection, row_number, Change, DayRollup, Journal, Row};
 use crate::record::{Fields, Kind};
 use crate::time::{DayStart, Instant, LocalDay, Span};
 use crate::trouble::Trouble;
@@ -25,10 +26,7 @@ pub struct LateEdit {
     pub device: String,
 }
 
-pub(super) fn record(
-    store: &rusqlite::Connection,
-    subject: &str,
-) -> Result<Option<(Kind, Fields)>, Trouble> {
+pub(super) fn record(store: &rusqlite::Connection, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
     let fields = projection::fields(store, subject, true)?;
     Ok(crate::record::text(&fields, "kind").and_then(Kind::named).map(|kind| (kind, fields)))
 }
@@ -122,14 +120,14 @@ impl Journal {
 
     /// Values that another device wrote without knowing of the ones that count.
     pub fn other_values(&self, subject: &str) -> Result<Vec<Head>, Trouble> {
-        let mut statement =
-            self.connection.prepare_cached("SELECT field FROM field WHERE subject = ?1 AND heads > 1 ORDER BY field")?;
+        let mut statement = self
+            .connection
+            .prepare_cached("SELECT others FROM field WHERE subject = ?1 AND others <> '' ORDER BY field")?;
         let contested: Vec<String> = statement.query_map(params![subject], |r| r.get(0))?.collect::<Result<_, _>>()?;
         let mut others = Vec::new();
-        for field in contested {
-            for head in fold::heads(&self.connection, subject, &field)?.into_iter().skip(1) {
-                others.push(Head { field: head.field, value: head.value, device: head.dot.device });
-            }
+        for dot in contested.iter().flat_map(|text| read_dots(text)) {
+            let head = fold::change(&self.connection, &dot)?;
+            others.extend(head.map(|c| Head { field: c.field, value: c.value, device: c.dot.device }));
         }
         Ok(others)
     }
@@ -137,18 +135,24 @@ impl Journal {
     /// The latest edit of a taken-out record that another device made without
     /// knowing, or knowing better, that it was taken out.
     pub fn late_edit(&self, subject: &str) -> Result<Option<LateEdit>, Trouble> {
-        let out = fold::heads(&self.connection, subject, "taken_out")?;
-        let Some(out) = out.into_iter().next().filter(|c| c.value == "true") else { return Ok(None) };
-        let sql = format!(
-            "SELECT {} FROM change WHERE subject = ?1 AND device <> ?2 AND stamp > ?3 ORDER BY stamp DESC LIMIT 1",
-            Change::COLUMNS
-        );
-        let mut statement = self.connection.prepare_cached(&sql)?;
-        let found = statement
-            .query_map(params![subject, out.dot.device, out.stamp.raw()], |r| Change::from_row(r))?
-            .next()
-            .transpose()?;
-        Ok(found.map(|(change, _)| LateEdit { device: change.dot.device }))
+        let Some(out) = fold::standing(&self.connection, subject, "taken_out")?.filter(|s| s.value == "true") else {
+            return Ok(None);
+        };
+        let found = self
+            .connection
+            .prepare_cached(
+                "SELECT edit.device FROM field
+                 JOIN device ON device.name = field.device
+                 JOIN change AS edit ON edit.row = device.number << 40 | field.device_seq
+                 JOIN change AS out ON out.row = ?2
+                 WHERE field.subject = ?1 AND edit.device <> out.device AND edit.stamp > out.stamp
+                 ORDER BY edit.stamp DESC LIMIT 1",
+            )?
+            .query_row(params![subject, row_number::of(&self.connection, &out.dot)?], |r| {
+                Ok(LateEdit { device: r.get(0)? })
+            })
+            .optional()?;
+        Ok(found)
     }
 
     /// How far another device's clock was seen to lead, where that is too far.
@@ -158,23 +162,19 @@ impl Journal {
         Ok((ahead > 0).then_some(Span::milliseconds(ahead)))
     }
 
-    /// Every change, in the order it came.
+    /// Every change, in the order of their stamps.
     pub fn changes(&self) -> Result<Vec<Change>, Trouble> {
-        let sql = format!("SELECT {} FROM change ORDER BY row", Change::COLUMNS);
+        let sql = format!("SELECT {} FROM change ORDER BY stamp, device, device_seq", Change::COLUMNS);
         let mut statement = self.connection.prepare(&sql)?;
         let all = statement.query_map([], |r| Change::from_row(r).map(|(c, _)| c))?.collect::<Result<_, _>>()?;
         Ok(all)
     }
 
     /// Every record, in the order of the exchange form: by kind, time and id.
-    pub fn each_record(
-        &self,
-        mut look: impl FnMut(&str, Kind, Fields) -> Result<(), Trouble>,
-    ) -> Result<(), Trouble> {
+    pub fn each_record(&self, mut look: impl FnMut(&str, Kind, Fields) -> Result<(), Trouble>) -> Result<(), Trouble> {
         for kind in Kind::ALL {
-            let mut statement = self
-                .connection
-                .prepare_cached("SELECT subject FROM record WHERE kind = ?1 ORDER BY at, subject")?;
+            let mut statement =
+                self.connection.prepare_cached("SELECT subject FROM record WHERE kind = ?1 ORDER BY at, subject")?;
             let mut rows = statement.query(params![kind.name()])?;
             while let Some(row) = rows.next()? {
                 let subject = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
@@ -188,8 +188,8 @@ impl Journal {
     #[doc(hidden)]
     pub fn projection_text(&self) -> Result<String, Trouble> {
         let mut out = String::new();
-        for table in ["field", "record", "day_rollup"] {
-            let mut statement = self.connection.prepare(&format!("SELECT * FROM {table} ORDER BY 1, 2"))?;
+        for table in ["field", "awaited", "record", "day_rollup"] {
+            let mut statement = self.connection.prepare(&format!("SELECT * FROM {table} ORDER BY 1, 2, 3"))?;
             let width = statement.column_count();
             let mut rows = statement.query([])?;
             while let Some(row) = rows.next()? {

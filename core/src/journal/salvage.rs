@@ -1,11 +1,12 @@
 //! A damaged file is set aside, and everything that can be read is kept: its
 //! own changes and those of the backups, which together are one set.
 
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 use rusqlite::{params, Connection, OpenFlags};
 
-use super::{backup, Change, Journal};
+use super::{backup, row_number, Change, Journal};
 use crate::time::Instant;
 use crate::trouble::{Kind, Trouble};
 
@@ -67,42 +68,54 @@ pub(super) fn read_changes(path: &Path) -> Vec<Change> {
     };
     // Lets SQLite read a file that is shorter than its header says.
     connection.pragma_update(None, "writable_schema", true).ok();
-    let mut found = Vec::new();
-    let last = forward(&connection, &mut found).unwrap_or(0);
-    // Past the first page that can't be read, row by row: each goes down the
-    // tree by itself and fails alone.
-    let highest = connection
-        .query_row("SELECT max(row) FROM change", [], |r| r.get::<_, Option<i64>>(0))
-        .ok()
-        .flatten()
-        .unwrap_or(last + GUESS);
-    let sql = format!("SELECT {} FROM change WHERE row = ?1", Change::COLUMNS);
+    let mut found = BTreeMap::new();
+    // A damaged tree may lead round in circles: no file holds more rows than this.
+    let most = std::fs::metadata(path).map_or(0, |m| m.len() / LEAST_ROW_BYTES);
+    for order in ["ASC", "DESC"] {
+        read_until_it_fails(&connection, order, most, &mut found);
+    }
+    // What lies between is looked up one by one: each goes down the tree by
+    // itself and fails alone.
+    let mut last: BTreeMap<i64, i64> = BTreeMap::new();
+    for (row, change) in &found {
+        let (device, sequence) = row_number::parts(*row);
+        // The row's own number has no checksum; the change's has.
+        if sequence == change.dot.sequence {
+            last.insert(device, sequence);
+        }
+    }
+    let sql = format!("SELECT {}, row FROM change WHERE row = ?1", Change::COLUMNS);
     if let Ok(mut one) = connection.prepare(&sql) {
-        for row in last + 1..=highest {
-            if let Ok((change, true)) = one.query_row(params![row], Change::from_row) {
-                found.push(change);
+        for (device, last) in last {
+            for row in (1..=last + BEYOND).map(|sequence| row_number::row(device, sequence)) {
+                if found.contains_key(&row) {
+                    continue;
+                }
+                if let Ok((change, true)) = one.query_row(params![row], Change::from_row) {
+                    found.insert(row, change);
+                }
             }
         }
     }
-    found
+    found.into_values().collect()
 }
 
-/// Rows to try where the highest number can't be read either.
-const GUESS: i64 = 100_000;
+/// How many numbers are tried beyond the last one that could be read.
+const BEYOND: i64 = 20_000;
 
-/// Reads rows in order until the first that fails; the last row's number.
-fn forward(connection: &Connection, found: &mut Vec<Change>) -> Option<i64> {
-    let sql = format!("SELECT {}, row FROM change ORDER BY row", Change::COLUMNS);
-    let mut statement = connection.prepare(&sql).ok()?;
-    let mut rows = statement.query([]).ok()?;
-    let mut last = 0;
-    while let Ok(Some(row)) = rows.next() {
-        last = row.get(8).unwrap_or(last);
-        if let Ok((change, true)) = Change::from_row(row) {
-            found.push(change);
+/// No row of a change is shorter than this.
+const LEAST_ROW_BYTES: u64 = 24;
+
+fn read_until_it_fails(connection: &Connection, order: &str, most: u64, found: &mut BTreeMap<i64, Change>) {
+    let sql = format!("SELECT {}, row FROM change ORDER BY row {order}", Change::COLUMNS);
+    let Ok(mut statement) = connection.prepare(&sql) else { return };
+    let Ok(mut rows) = statement.query([]) else { return };
+    for _ in 0..most {
+        let Ok(Some(row)) = rows.next() else { return };
+        if let (Ok((change, true)), Ok(number)) = (Change::from_row(row), row.get(8)) {
+            found.insert(number, change);
         }
     }
-    Some(last)
 }
 
 impl Journal {
@@ -110,7 +123,7 @@ impl Journal {
     /// another device knows them: it goes on under a name not used before.
     fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
         let name = format!("{device}.{}", now.unix_milliseconds());
-        self.connection.execute("UPDATE clock SET device = ?1, device_seq = 0", params![name])?;
+        super::open::write_under(&self.connection, &name)?;
         self.device = name;
         Ok(())
     }

@@ -21,7 +21,11 @@ pub(super) const VERSION: i32 = STEPS.len() as i32;
 
 fn truth(store: &Transaction<'_>) -> Result<(), Trouble> {
     store.execute_batch(
-        "CREATE TABLE change(
+        "CREATE TABLE device(
+            number INTEGER PRIMARY KEY,
+            name TEXT NOT NULL UNIQUE
+        ) STRICT;
+        CREATE TABLE change(
             row INTEGER PRIMARY KEY,
             device TEXT NOT NULL,
             device_seq INTEGER NOT NULL,
@@ -30,10 +34,8 @@ fn truth(store: &Transaction<'_>) -> Result<(), Trouble> {
             field TEXT NOT NULL,
             value TEXT NOT NULL,
             replaces TEXT NOT NULL,
-            crc INTEGER NOT NULL,
-            UNIQUE(device, device_seq)
+            crc INTEGER NOT NULL
         ) STRICT;
-        CREATE INDEX change_by_field ON change(subject, field);
         CREATE TABLE act(
             number INTEGER PRIMARY KEY,
             name TEXT NOT NULL,
@@ -48,8 +50,6 @@ fn truth(store: &Transaction<'_>) -> Result<(), Trouble> {
             only INTEGER PRIMARY KEY CHECK(only = 1),
             device TEXT NOT NULL,
             stamp INTEGER NOT NULL,
-            device_seq INTEGER NOT NULL,
-            devices INTEGER NOT NULL,
             ahead_milliseconds INTEGER NOT NULL
         ) STRICT;",
     )?;
@@ -64,8 +64,15 @@ fn projection(store: &Transaction<'_>) -> Result<(), Trouble> {
             value TEXT NOT NULL,
             device TEXT NOT NULL,
             device_seq INTEGER NOT NULL,
-            heads INTEGER NOT NULL,
+            others TEXT NOT NULL,
             PRIMARY KEY(subject, field)
+        ) STRICT, WITHOUT ROWID;
+        CREATE TABLE awaited(
+            subject TEXT NOT NULL,
+            field TEXT NOT NULL,
+            device TEXT NOT NULL,
+            device_seq INTEGER NOT NULL,
+            PRIMARY KEY(subject, field, device, device_seq)
         ) STRICT, WITHOUT ROWID;
         CREATE TABLE record(
             subject TEXT NOT NULL PRIMARY KEY,

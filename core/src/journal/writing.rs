@@ -2,11 +2,11 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{params, Connection, Transaction, TransactionBehavior};
+use rusqlite::{params, Connection, OptionalExtension, Transaction, TransactionBehavior};
 use serde_json::Value;
 
 use super::act::ActKind;
-use super::{fold, projection, Change, Dot, Journal, Stamp};
+use super::{fold, projection, row_number, Change, Dot, Journal, Stamp};
 use crate::record::{Fields, Kind, MARKS, SETTINGS};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
@@ -15,6 +15,7 @@ use crate::trouble::Trouble;
 pub struct Writing<'a> {
     store: &'a Connection,
     device: String,
+    device_number: i64,
     now: Instant,
     stamp: Stamp,
     sequence: i64,
@@ -32,11 +33,28 @@ pub struct Merged {
 }
 
 impl<'a> Writing<'a> {
-    pub(super) fn begin(store: &'a Connection, now: Instant) -> Result<Self, Trouble> {
-        let (device, stamp, sequence) = store
-            .prepare_cached("SELECT device, stamp, device_seq FROM clock")?
-            .query_row([], |r| Ok((r.get(0)?, Stamp::from_raw(r.get(1)?), r.get(2)?)))?;
-        Ok(Self { store, device, now, stamp, sequence, touched: BTreeSet::new(), days_begin_anew: false })
+    fn begin(store: &'a Connection, device: &str, now: Instant) -> Result<Self, Trouble> {
+        let floor: i64 = store.prepare_cached("SELECT stamp FROM clock")?.query_row([], |r| r.get(0))?;
+        let device_number = row_number::of_any_device(store, device)?;
+        let own: Option<(i64, i64)> = store
+            .prepare_cached(
+                "SELECT stamp, device_seq FROM change WHERE row > ?1 AND row < ?2 ORDER BY row DESC LIMIT 1",
+            )?
+            .query_row(params![row_number::row(device_number, 0), row_number::row(device_number + 1, 0)], |r| {
+                Ok((r.get(0)?, r.get(1)?))
+            })
+            .optional()?;
+        let (last, sequence) = own.unwrap_or((0, 0));
+        Ok(Self {
+            store,
+            device: device.to_owned(),
+            device_number,
+            now,
+            stamp: Stamp::from_raw(last.max(floor)),
+            sequence,
+            touched: BTreeSet::new(),
+            days_begin_anew: false,
+        })
     }
 
     /// The id of a new record; unique, since no other device has this name and
@@ -68,9 +86,8 @@ impl<'a> Writing<'a> {
         let replaces = match &standing {
             None if value == "null" => return Ok(()),
             None => Vec::new(),
-            Some(s) if s.heads == 1 && s.value == value => return Ok(()),
-            Some(s) if s.heads == 1 => vec![s.dot.clone()],
-            Some(_) => fold::heads(self.store, subject, field)?.into_iter().map(|c| c.dot).collect(),
+            Some(s) if s.others.is_empty() && s.value == value => return Ok(()),
+            Some(_) => standing.map(fold::Standing::heads).unwrap_or_default(),
         };
         self.stamp = self.stamp.next(self.now);
         self.sequence += 1;
@@ -82,8 +99,8 @@ impl<'a> Writing<'a> {
             value,
             replaces,
         };
-        fold::keep(self.store, &change)?;
-        fold::stand(self.store, &change, 1)?;
+        fold::keep(self.store, self.device_number, &change)?;
+        fold::stand(self.store, &change, &[])?;
         self.touch(subject, field);
         Ok(())
     }
@@ -107,13 +124,6 @@ impl<'a> Writing<'a> {
             .prepare_cached("SELECT EXISTS(SELECT 1 FROM field WHERE subject = ?1)")?
             .query_row(params![subject], |r| r.get(0))?;
         Ok(found)
-    }
-
-    fn keep_clock(&self) -> Result<(), Trouble> {
-        self.store
-            .prepare_cached("UPDATE clock SET stamp = ?1, device_seq = ?2")?
-            .execute(params![self.stamp.raw(), self.sequence])?;
-        Ok(())
     }
 
     pub(super) fn project(&mut self) -> Result<(), Trouble> {
@@ -166,14 +176,14 @@ impl Journal {
         now: Instant,
         deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
     ) -> Result<T, Trouble> {
+        let device = self.device.clone();
         let store = self.begin()?;
-        let mut writing = Writing::begin(&store, now)?;
+        let mut writing = Writing::begin(&store, &device, now)?;
         let first = writing.sequence + 1;
         let result = deed(&mut writing)?;
         // Taking back an act that changed nothing is still to be remembered.
         if writing.sequence >= first || matches!(kind, ActKind::Undo(_) | ActKind::Redo) {
             writing.project()?;
-            writing.keep_clock()?;
             super::act::keep(&store, kind, name, subject, &writing, first)?;
             store.commit()?;
         }
@@ -191,32 +201,28 @@ impl Journal {
 
     /// Takes in changes from another device or a copy of this journal.
     pub fn merge(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
+        let device = self.device.clone();
         let store = self.begin()?;
-        let mut writing = Writing::begin(&store, now)?;
+        let mut writing = Writing::begin(&store, &device, now)?;
         let mut merged = Merged::default();
         let mut ahead = Span::milliseconds(0);
         for change in changes {
-            let standing = fold::standing(&store, &change.subject, &change.field)?;
-            if !fold::keep(&store, change)? {
+            let device_number = row_number::of_any_device(&store, &change.dot.device)?;
+            if !fold::keep(&store, device_number, change)? {
                 merged.known += 1;
                 continue;
             }
             merged.taken += 1;
-            fold::fold(&store, change, standing.as_ref())?;
+            fold::fold(&store, change)?;
             writing.touch(&change.subject, &change.field);
             writing.stamp = writing.stamp.having_seen(change.stamp, now);
-            if change.dot.device == writing.device {
-                writing.sequence = writing.sequence.max(change.dot.sequence);
-            }
             ahead = ahead.max(change.stamp.instant().since(now));
         }
         writing.project()?;
-        writing.keep_clock()?;
         let leads = if ahead > super::clock::FOLLOWS_UP_TO { ahead.in_milliseconds() } else { 0 };
         store.execute(
-            "UPDATE clock SET devices = (SELECT count(DISTINCT device) FROM change),
-             ahead_milliseconds = max(ahead_milliseconds, ?1)",
-            params![leads],
+            "UPDATE clock SET stamp = max(stamp, ?1), ahead_milliseconds = max(ahead_milliseconds, ?2)",
+            params![writing.stamp.raw(), leads],
         )?;
         store.commit()?;
         Ok(merged)

@@ -15,6 +15,6 @@ pub use entered::Entered;
 pub use number::{parse_decimal, say_decimal, NotANumber};
 pub use plain::{Count, Level, Score};
 pub use unit::{
-    Length, LengthUnit, Mass, MassUnit, Quantity, Speed, SpeedUnit, Temperature, TemperatureUnit,
-    Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
+    Length, LengthUnit, Mass, MassUnit, Quantity, Speed, SpeedUnit, Temperature, TemperatureUnit, Unit, Vacuum,
+    VacuumUnit, Volume, VolumeUnit,
 };

@@ -47,5 +47,9 @@ pub fn say_decimal(value: f64, places: usize) -> String {
         true => text.trim_end_matches('0').trim_end_matches('.').to_owned(),
         false => text,
     };
-    if text == "-0" { "0".to_owned() } else { text }
+    if text == "-0" {
+        "0".to_owned()
+    } else {
+        text
+    }
 }

@@ -56,7 +56,9 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
             return Err(Trouble::bad("ended", "bad-ends-before"));
         }
         if lasted > LONGEST_SESSION {
-            return Err(Trouble::bad("ended", "bad-too-long").with("hours", (LONGEST_SESSION.in_minutes() / 60).to_string()));
+            return Err(
+                Trouble::bad("ended", "bad-too-long").with("hours", (LONGEST_SESSION.in_minutes() / 60).to_string())
+            );
         }
     }
     if let Some(now) = now {

@@ -180,8 +180,15 @@ const SETTINGS: &[Spec] = &[
 impl Kind {
     /// Every kind, in the order of the exchange form.
     pub const ALL: &'static [Self] = &[
-        Self::Settings, Self::Child, Self::Pump, Self::Part, Self::Flange,
-        Self::Session, Self::Feed, Self::Sign, Self::Note,
+        Self::Settings,
+        Self::Child,
+        Self::Pump,
+        Self::Part,
+        Self::Flange,
+        Self::Session,
+        Self::Feed,
+        Self::Sign,
+        Self::Note,
     ];
 
     /// Stable name.

@@ -2,7 +2,7 @@
 
 use super::mark::{Does, Mark, Phase};
 use super::{flag, moment, text, Amount, Fields, MARKS};
-use crate::quantity::{Count, Level, Speed, Entered, Vacuum};
+use crate::quantity::{Count, Entered, Level, Speed, Vacuum};
 use crate::time::{Instant, Moment};
 
 /// Which sides took part.

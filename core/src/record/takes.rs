@@ -4,9 +4,7 @@ use chrono::NaiveDate;
 use serde_json::Value;
 
 use super::{Amount, Kind};
-use crate::quantity::{
-    Entered, Length, Mass, Quantity, Speed, Temperature, Unit, Vacuum, Volume,
-};
+use crate::quantity::{Entered, Length, Mass, Quantity, Speed, Temperature, Unit, Vacuum, Volume};
 use crate::time::{Moment, Zone};
 use crate::trouble::Trouble;
 
@@ -138,9 +136,7 @@ fn check_text(field: &str, value: &Value, most: usize) -> Result<(), Trouble> {
 fn check_amount(field: &str, value: &Value) -> Result<(), Trouble> {
     match Amount::from_json(value) {
         None => Err(Trouble::bad(field, "bad-amount")),
-        Some(Amount::Known(entered)) => {
-            within::<Volume>(field, &entered, 0.0, MOST_AMOUNT_MILLILITERS)
-        }
+        Some(Amount::Known(entered)) => within::<Volume>(field, &entered, 0.0, MOST_AMOUNT_MILLILITERS),
         Some(Amount::Unknown | Amount::Later) => Ok(()),
     }
 }

@@ -59,6 +59,9 @@ fn not_a_number(field: &str, why: NotANumber) -> Trouble {
 fn quantity<Q: Quantity>(field: &str, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
     let split = typed.find(|c: char| c.is_alphabetic() || c == '\u{b0}').unwrap_or(typed.len());
     let (figures, behind) = typed.split_at(split);
+    if figures.trim().is_empty() {
+        return Err(not_a_number(field, NotANumber::NoFigure));
+    }
     let named = match behind.trim() {
         "" => unit.and_then(Q::Unit::from_ucum),
         written => written_unit(written).and_then(Q::Unit::from_ucum),

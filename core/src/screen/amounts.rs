@@ -1,9 +1,7 @@
 //! After a session: the water line of each side, drawn up with the thumb.
 
 use super::scale::{amount_of, AmountScale};
-use super::shapes::{
-    Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, Part, Place, Screen, Sign, Weight,
-};
+use super::shapes::{Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, Part, Place, Screen, Sign, Weight};
 use super::{strip, View, ASKS_FOR_AMOUNTS};
 use crate::record::{Amount, Session};
 use crate::trouble::Trouble;
@@ -33,10 +31,8 @@ pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble
         (false, false, true) => vec![Part::Right],
         _ => vec![Part::Left, Part::Right],
     };
-    let columns: Vec<AmountColumn> = parts
-        .iter()
-        .map(|part| column(view, session, *part, &scale, before.as_ref()))
-        .collect();
+    let columns: Vec<AmountColumn> =
+        parts.iter().map(|part| column(view, session, *part, &scale, before.as_ref())).collect();
     let lasted = match (&session.started, &session.ended) {
         (Some(from), Some(to)) => words.span(to.instant().since(from.instant())),
         _ => String::new(),
@@ -66,9 +62,13 @@ pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble
                 label: words.say("amounts-measured"),
                 options: if both { vec![choice("each", false), choice("together", true)] } else { Vec::new() },
             },
-            done: Action::new("amounts-done", words.say("amounts-done"), Event::AmountsDone { session: session.id.clone() })
-                .weight(Weight::Main)
-                .open(any),
+            done: Action::new(
+                "amounts-done",
+                words.say("amounts-done"),
+                Event::AmountsDone { session: session.id.clone() },
+            )
+            .weight(Weight::Main)
+            .open(any),
             later: Action::new(
                 "amounts-later",
                 words.say("amounts-later"),
@@ -95,7 +95,13 @@ fn before(view: &View<'_>, session: &Session) -> Result<Option<Session>, Trouble
     Ok(None)
 }
 
-fn column(view: &View<'_>, session: &Session, part: Part, scale: &AmountScale, before: Option<&Session>) -> AmountColumn {
+fn column(
+    view: &View<'_>,
+    session: &Session,
+    part: Part,
+    scale: &AmountScale,
+    before: Option<&Session>,
+) -> AmountColumn {
     let words = view.words();
     let name = match part {
         Part::Left => "left",
@@ -134,7 +140,8 @@ fn column(view: &View<'_>, session: &Session, part: Part, scale: &AmountScale, b
         .chosen(unknown),
         column: Column {
             part,
-            spoken: words.with("amount-spoken", &[("side", label.clone().into()), ("amount", words.amount(amount).into())]),
+            spoken: words
+                .with("amount-spoken", &[("side", label.clone().into()), ("amount", words.amount(amount).into())]),
             label,
             text,
             height: amount.and_then(Amount::known).map(|v| scale.height(v)),

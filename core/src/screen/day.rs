@@ -39,9 +39,13 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
     }
     entries.reverse();
     let go = |key: &str, to: u32, sign: Sign| {
-        Action::new(format!("day-{key}"), words.say(&format!("day-{key}")), Event::Go { place: Place::Day { days_back: to } })
-            .sign(sign)
-            .weight(Weight::Quiet)
+        Action::new(
+            format!("day-{key}"),
+            words.say(&format!("day-{key}")),
+            Event::Go { place: Place::Day { days_back: to } },
+        )
+        .sign(sign)
+        .weight(Weight::Quiet)
     };
     let (figure, caption) = total(view, &rollup);
     Ok(Screen::Day {
@@ -95,7 +99,11 @@ fn total(view: &View<'_>, rollup: &DayRollup) -> (String, String) {
 
 fn sides(view: &View<'_>, rollup: &DayRollup) -> Vec<SideTotal> {
     let words = view.words();
-    let all = [(Part::Left, "left", rollup.left), (Part::Right, "right", rollup.right), (Part::Together, "together", rollup.together)];
+    let all = [
+        (Part::Left, "left", rollup.left),
+        (Part::Right, "right", rollup.right),
+        (Part::Together, "together", rollup.together),
+    ];
     all.into_iter()
         .filter(|(part, _, sum)| *part != Part::Together || sum.known.get() + sum.unknown.get() > 0)
         .map(|(part, name, sum)| SideTotal {

@@ -17,10 +17,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let subtitle = match &when {
         Some(at) => words.with(
             "entry-when",
-            &[
-                ("date", words.date(LocalDay::of(at, view.settings.day_start)).into()),
-                ("time", words.clock(at).into()),
-            ],
+            &[("date", words.date(LocalDay::of(at, view.settings.day_start)).into()), ("time", words.clock(at).into())],
         ),
         None => String::new(),
     };
@@ -33,8 +30,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     for place in &mut frame.places {
         place.chosen = place.key == format!("place-{home}");
     }
-    frame.back =
-        Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
     let session = (kind == Kind::Session).then(|| Session::read(id, &fields));
     let taken_out = flag(&fields, "taken_out");
     Ok(Screen::Form {
@@ -53,9 +49,10 @@ fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action
     let words = view.words();
     match (kind, taken_out) {
         (Kind::Settings, _) => Vec::new(),
-        (_, true) => vec![
-            Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() }).sign(Sign::In),
-        ],
+        (_, true) => {
+            vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
+                .sign(Sign::In)]
+        }
         (_, false) => vec![Action::new("take-out", words.say("take-out"), Event::TakeOut { id: id.to_owned() })
             .detail(words.say("take-out-detail"))
             .sign(Sign::Out)
@@ -78,7 +75,8 @@ fn notices(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Result<Vec
             for other in view.journal.overlapping(&row)? {
                 if day::shares_side(view, &row, &other) {
                     let open = Event::Go { place: Place::Entry { id: other.subject.clone() } };
-                    let actions = vec![Action::new("open-overlap", words.say("open-overlap"), open).weight(Weight::Quiet)];
+                    let actions =
+                        vec![Action::new("open-overlap", words.say("open-overlap"), open).weight(Weight::Quiet)];
                     tell("overlap", Tone::Asks, words.say("care-overlap-long"), actions);
                 }
             }
@@ -116,7 +114,11 @@ fn groups(
         }
     }
     if let Some(session) = session.filter(|s| !s.marks.is_empty()) {
-        groups.push(FieldGroup { key: "marks".to_owned(), title: words.say("group-marks"), rows: marks(view, session) });
+        groups.push(FieldGroup {
+            key: "marks".to_owned(),
+            title: words.say("group-marks"),
+            rows: marks(view, session),
+        });
     }
     groups.retain(|g| !g.rows.is_empty());
     Ok(groups)
@@ -140,7 +142,9 @@ fn fits(key: &str, group: &str, fields: &Fields, session: Option<&Session>) -> b
     let pumps = method.is_none_or(|m| m.ends_with("_pump"));
     sided
         && match group {
-            "amount" => session.collects() && (key != "amount_together" || (session.sides.left() && session.sides.right())),
+            "amount" => {
+                session.collects() && (key != "amount_together" || (session.sides.left() && session.sides.right()))
+            }
             "weighing" => !session.collects(),
             "setting" => method.is_none_or(|m| m == "electric_pump"),
             _ => match key {
@@ -167,11 +171,15 @@ fn marks(view: &View<'_>, session: &Session) -> Vec<FieldRow> {
                 Does::Setting { .. } => setting(view, &mark.does),
             };
             let what = match &mark.side {
-                Some(side) => words.with("mark-on-side", &[("what", what.into()), ("side", words.say(&format!("choice-sides-{side}")).into())]),
+                Some(side) => words.with(
+                    "mark-on-side",
+                    &[("what", what.into()), ("side", words.say(&format!("choice-sides-{side}")).into())],
+                ),
                 None => what,
             };
             let into = from.map(|f| words.running(mark.at.instant().since(f))).unwrap_or_default();
-            let spoken = words.with("field-spoken", &[("field", what.clone().into()), ("value", words.clock(&mark.at).into())]);
+            let spoken =
+                words.with("field-spoken", &[("field", what.clone().into()), ("value", words.clock(&mark.at).into())]);
             FieldRow {
                 id: session.id.clone(),
                 field: field.clone(),

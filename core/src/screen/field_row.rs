@@ -15,7 +15,13 @@ use crate::trouble::Trouble;
 pub(crate) const DATE_OF: &str = "/date";
 
 /// The rows of a field: one, or two for a moment (time and date).
-pub(super) fn rows(view: &View<'_>, id: &str, kind: Kind, spec: &Spec, fields: &Fields) -> Result<Vec<FieldRow>, Trouble> {
+pub(super) fn rows(
+    view: &View<'_>,
+    id: &str,
+    kind: Kind,
+    spec: &Spec,
+    fields: &Fields,
+) -> Result<Vec<FieldRow>, Trouble> {
     let row = Row { view, id, kind, spec, value: fields.get(spec.key) };
     Ok(match spec.takes {
         Takes::Moment => row.moment(),
@@ -52,13 +58,21 @@ impl Row<'_, '_> {
     fn label(&self) -> String {
         let words = self.view.words();
         let own = format!("field-{}-{}", self.kind.name(), self.key());
-        if words.has(&own) { words.say(&own) } else { words.say(&format!("field-{}", self.key())) }
+        if words.has(&own) {
+            words.say(&own)
+        } else {
+            words.say(&format!("field-{}", self.key()))
+        }
     }
 
     fn hint(&self) -> String {
         let words = self.view.words();
         let own = format!("hint-{}", self.key());
-        if words.has(&own) { words.say(&own) } else { String::new() }
+        if words.has(&own) {
+            words.say(&own)
+        } else {
+            String::new()
+        }
     }
 
     fn row(&self, kind: FieldKind, value: String, unit: String) -> FieldRow {
@@ -67,7 +81,9 @@ impl Row<'_, '_> {
         let said = match (value.is_empty(), unit.is_empty()) {
             (true, _) => words.say("field-says-nothing"),
             (false, true) => value.clone(),
-            (false, false) => words.with("quantity", &[("figure", value.clone().into()), ("unit", unit.clone().into())]),
+            (false, false) => {
+                words.with("quantity", &[("figure", value.clone().into()), ("unit", unit.clone().into())])
+            }
         };
         let clear = Action::new(
             format!("clear-{}", self.spec.key),
@@ -88,7 +104,9 @@ impl Row<'_, '_> {
             options: Vec::new(),
             less: None,
             more: None,
-            clear: self.value.is_some().then_some(clear),
+            // A choice of settings always says something.
+            clear: (self.value.is_some() && (self.kind != Kind::Settings || kind != FieldKind::Choice))
+                .then_some(clear),
         }
     }
 
@@ -143,7 +161,8 @@ impl Row<'_, '_> {
         let said = self.value.and_then(Value::as_bool);
         let name = |yes: bool| words.say(if yes { "yes" } else { "no" });
         let mut row = self.row(FieldKind::Choice, said.map(name).unwrap_or_default(), String::new());
-        row.options = [true, false].map(|yes| self.option(if yes { "yes" } else { "no" }, name(yes), said == Some(yes))).to_vec();
+        row.options =
+            [true, false].map(|yes| self.option(if yes { "yes" } else { "no" }, name(yes), said == Some(yes))).to_vec();
         row
     }
 
@@ -158,10 +177,13 @@ impl Row<'_, '_> {
         let mut row = self.row(FieldKind::Number, shown, words.unit(unit));
         if row.value.is_empty() {
             row.hint = words.amount(amount.as_ref());
-            row.spoken = words.with("field-spoken", &[("field", row.label.clone().into()), ("value", row.hint.clone().into())]);
+            row.spoken =
+                words.with("field-spoken", &[("field", row.label.clone().into()), ("value", row.hint.clone().into())]);
         }
         row.options = [("unknown", Amount::Unknown), ("later", Amount::Later)]
-            .map(|(word, means)| self.option(word, words.say(&format!("amount-say-{word}")), amount.as_ref() == Some(&means)))
+            .map(|(word, means)| {
+                self.option(word, words.say(&format!("amount-say-{word}")), amount.as_ref() == Some(&means))
+            })
             .to_vec();
         let has_figure = matches!(amount, Some(Amount::Known(_)));
         let mut row = self.stepped(row);
@@ -221,7 +243,8 @@ impl Row<'_, '_> {
         date.field = format!("{}{DATE_OF}", self.spec.key);
         date.label = words.with("date-of", &[("field", self.label().into())]);
         date.hint = words.date(crate::time::LocalDay::on(wall));
-        date.spoken = words.with("field-spoken", &[("field", date.label.clone().into()), ("value", date.hint.clone().into())]);
+        date.spoken =
+            words.with("field-spoken", &[("field", date.label.clone().into()), ("value", date.hint.clone().into())]);
         date.clear = None;
         if self.spec.key != "ended" {
             time.clear = None;

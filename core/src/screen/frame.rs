@@ -65,7 +65,12 @@ impl View<'_> {
         };
         vec![
             tab("now", Place::Now, Sign::Now, matches!(place, Place::Now)),
-            tab("day", Place::Day { days_back: 0 }, Sign::Day, matches!(place, Place::Day { .. } | Place::Entry { .. })),
+            tab(
+                "day",
+                Place::Day { days_back: 0 },
+                Sign::Day,
+                matches!(place, Place::Day { .. } | Place::Entry { .. }),
+            ),
             tab("kit", Place::Kit, Sign::Kit, matches!(place, Place::Kit)),
             tab("family", Place::Family, Sign::Family, matches!(place, Place::Family | Place::Report)),
         ]
@@ -93,8 +98,12 @@ impl View<'_> {
                 tone: said.tone,
                 spoken: text.clone(),
                 text,
-                actions: vec![Action::new("dismiss", words.say("dismiss"), Event::Dismiss { notice: said.key.to_owned() })
-                    .weight(Weight::Quiet)],
+                actions: vec![Action::new(
+                    "dismiss",
+                    words.say("dismiss"),
+                    Event::Dismiss { notice: said.key.to_owned() },
+                )
+                .weight(Weight::Quiet)],
             });
         }
         if let Some(ahead) = self.journal.clock_ahead()? {

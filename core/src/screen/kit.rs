@@ -9,7 +9,8 @@ use crate::trouble::Trouble;
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
-    let groups = [Kind::Pump, Kind::Part, Kind::Flange].map(|kind| group(view, kind)).into_iter().collect::<Result<_, _>>()?;
+    let groups =
+        [Kind::Pump, Kind::Part, Kind::Flange].map(|kind| group(view, kind)).into_iter().collect::<Result<_, _>>()?;
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
 }
 
@@ -25,7 +26,11 @@ pub(super) fn group(view: &View<'_>, kind: Kind) -> Result<ListGroup, Trouble> {
         let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
         let open = Event::Go { place: Place::Entry { id: row.subject.clone() } };
         rows.push(ListRow {
-            open: Some(Action::new(format!("open-{}", row.subject), title.clone(), open).spoken(spoken.clone()).weight(Weight::Quiet)),
+            open: Some(
+                Action::new(format!("open-{}", row.subject), title.clone(), open)
+                    .spoken(spoken.clone())
+                    .weight(Weight::Quiet),
+            ),
             title,
             detail,
             spoken,

@@ -29,7 +29,8 @@ pub fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             .map(|wrong| {
                 let title = words.with("report-line", &[("line", wrong.line.to_string().into())]);
                 let detail = super::words_of_trouble(view.texts, &wrong.why).0;
-                let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
+                let spoken =
+                    words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
                 ListRow { title, detail, spoken, open: None }
             })
             .collect();

@@ -1,8 +1,6 @@
 //! While a session runs: time, phase, settings, and what a thumb can mark.
 
-use super::shapes::{
-    Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight,
-};
+use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
 use super::{strip, View, ASKS_ABOUT_LONG};
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{Does, Phase};
@@ -58,10 +56,8 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     Ok(Screen::Running {
         frame,
         running: RunningScreen {
-            spoken: words.with(
-                "running-spoken",
-                &[("span", words.span(elapsed).into()), ("phase", caption.clone().into())],
-            ),
+            spoken: words
+                .with("running-spoken", &[("span", words.span(elapsed).into()), ("phase", caption.clone().into())]),
             figure,
             caption,
             strip: strip::draw(view, &session, view.now),

@@ -9,7 +9,9 @@ use crate::trouble::Trouble;
 /// Tops a column can have, in the unit that is read.
 fn tops(unit: VolumeUnit) -> &'static [f64] {
     match unit {
-        VolumeUnit::Milliliter => &[10.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 200.0, 300.0, 400.0, 600.0, 1000.0, 2000.0],
+        VolumeUnit::Milliliter => {
+            &[10.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 200.0, 300.0, 400.0, 600.0, 1000.0, 2000.0]
+        }
         VolumeUnit::FluidOunce => &[0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 40.0, 64.0],
     }
 }

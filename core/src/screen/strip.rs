@@ -29,7 +29,8 @@ pub(super) fn draw(view: &View<'_>, session: &Session, now: Instant) -> Strip {
         };
     };
     let end = session.ended.as_ref().map_or(now, |m| m.instant()).max(from);
-    let length = if session.is_running() { end.since(from).max(SHORTEST) } else { end.since(from).max(Span::minutes(1)) };
+    let length =
+        if session.is_running() { end.since(from).max(SHORTEST) } else { end.since(from).max(Span::minutes(1)) };
     let at = |instant: Instant| instant.since(from).share_of(length).clamp(0.0, 1.0);
     Strip {
         bands: bands(view, session, from, end, &at),
@@ -178,11 +179,8 @@ fn spoken(view: &View<'_>, session: &Session, from: Instant, end: Instant) -> St
     if hurts > 0 {
         parts.push(words.with("strip-spoken-pains", &[("count", (hurts as i64).into())]));
     }
-    let down = session
-        .marks
-        .iter()
-        .filter(|(_, m)| matches!(m.does, Does::Setting { for_discomfort: true, .. }))
-        .count();
+    let down =
+        session.marks.iter().filter(|(_, m)| matches!(m.does, Does::Setting { for_discomfort: true, .. })).count();
     if down > 0 {
         parts.push(words.with("strip-spoken-turned-down", &[("count", (down as i64).into())]));
     }

@@ -14,5 +14,9 @@ pub fn words_of_trouble(texts: &Texts, trouble: &Trouble) -> (String, String) {
 fn field_words(texts: &Texts, field: &str) -> String {
     let plain = field.split('/').next().unwrap_or_default().replace('_', "-");
     let key = format!("field-{plain}");
-    if texts.has(&key) { texts.say(&key) } else { field.to_owned() }
+    if texts.has(&key) {
+        texts.say(&key)
+    } else {
+        field.to_owned()
+    }
 }

@@ -31,12 +31,7 @@ pub struct View<'a> {
 
 impl<'a> View<'a> {
     /// A view at a moment, in the device's zone unless another was chosen.
-    pub fn new(
-        journal: &'a Journal,
-        texts: &'a Texts,
-        now: Instant,
-        device_zone: Zone,
-    ) -> Result<Self, Trouble> {
+    pub fn new(journal: &'a Journal, texts: &'a Texts, now: Instant, device_zone: Zone) -> Result<Self, Trouble> {
         let settings = Settings::read(&journal.record(SETTINGS)?.map(|(_, f)| f).unwrap_or_default());
         Ok(Self {
             journal,

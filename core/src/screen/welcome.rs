@@ -1,6 +1,6 @@
 //! Over an empty record: begin, bring a record in, or look around.
 
-use super::shapes::{Action, Event, Place, Screen, Sign, WelcomeScreen, Weight};
+use super::shapes::{Action, Event, Place, Screen, Sign, Weight, WelcomeScreen};
 use super::View;
 use crate::trouble::Trouble;
 

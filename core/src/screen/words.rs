@@ -63,7 +63,10 @@ impl<'a> Words<'a> {
         let date = day.date();
         let weekday = self.say(&format!("weekday-{}", date.weekday().number_from_monday()));
         let month = self.say(&format!("month-{}", date.month()));
-        self.with("date-long", &[("weekday", weekday.into()), ("day", date.day().to_string().into()), ("month", month.into())])
+        self.with(
+            "date-long",
+            &[("weekday", weekday.into()), ("day", date.day().to_string().into()), ("month", month.into())],
+        )
     }
 
     /// A date as `3 March 2026`.
@@ -71,7 +74,11 @@ impl<'a> Words<'a> {
         let month = self.say(&format!("month-{}", date.month()));
         self.with(
             "date-plain",
-            &[("day", date.day().to_string().into()), ("month", month.into()), ("year", date.year().to_string().into())],
+            &[
+                ("day", date.day().to_string().into()),
+                ("month", month.into()),
+                ("year", date.year().to_string().into()),
+            ],
         )
     }
 

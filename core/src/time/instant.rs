@@ -62,6 +62,10 @@ impl Span {
     }
     /// This span as a share of another, 0 where the other is empty.
     pub fn share_of(self, whole: Self) -> f32 {
-        if whole.0 <= 0 { 0.0 } else { (self.0 as f64 / whole.0 as f64) as f32 }
+        if whole.0 <= 0 {
+            0.0
+        } else {
+            (self.0 as f64 / whole.0 as f64) as f32
+        }
     }
 }

@@ -38,9 +38,7 @@ pub fn resolve(wall: NaiveDateTime, zone: Zone) -> Resolved {
         MappedLocalTime::Ambiguous(first, _) => {
             Resolved { instant: Instant::from_unix_milliseconds(first.timestamp_millis()), surprise: Surprise::Twice }
         }
-        MappedLocalTime::None => {
-            Resolved { instant: after_gap(wall, zone), surprise: Surprise::Skipped }
-        }
+        MappedLocalTime::None => Resolved { instant: after_gap(wall, zone), surprise: Surprise::Skipped },
     }
 }
 

@@ -32,7 +32,11 @@ fn tap_without_end(path: &str, from: u64) -> Result<(), Trouble> {
         journal.act("letdown", "s", now, |w| {
             w.set("s", "kind", &json!("session"))?;
             w.set("s", "taps", &json!(tap))?;
-            w.set("s", &format!("marks/{tap:08}"), &json!({ "at": "2026-02-25T07:13:20+01:00", "zone": "Europe/Berlin", "does": "letdown" }))
+            w.set(
+                "s",
+                &format!("marks/{tap:08}"),
+                &json!({ "at": "2026-02-25T07:13:20+01:00", "zone": "Europe/Berlin", "does": "letdown" }),
+            )
         })?;
         if writeln!(out, "{tap}").and_then(|()| out.flush()).is_err() {
             return Ok(());

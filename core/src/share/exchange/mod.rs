@@ -11,7 +11,7 @@ mod line;
 mod read;
 mod write;
 
-pub use read::{bring_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
+pub use read::{begin_with, bring_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
 pub use write::take_out;
 
 /// The version this program reads and writes.

@@ -50,34 +50,41 @@ pub struct Report {
 /// Only where nothing at all could be done: the file can't be read, it is of a
 /// newer version, or the journal can't be written. Then nothing was changed.
 pub fn bring_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
-    journal.act("bring-in", "", now, |writing| {
-        let mut taking = Taking { writing, now, levels: BTreeMap::new(), report: Report::default() };
-        let mut number = 0;
-        let mut bytes = Vec::new();
-        loop {
-            bytes.clear();
-            let read = file
-                .take(LONGEST_LINE)
-                .read_until(b'\n', &mut bytes)
-                .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
-            if read == 0 {
-                return Ok(taking.report);
-            }
-            number += 1;
-            let whole_line = bytes.ends_with(b"\n") || (read as u64) < LONGEST_LINE;
-            let outcome = if whole_line {
-                taking.take(number, &bytes)
-            } else {
-                pass_over(file)?;
-                Err(Trouble::bad("", "line-too-long"))
-            };
-            match outcome {
-                Ok(()) => {}
-                Err(why) if why.kind == TroubleKind::BadInput => taking.tell(number, why),
-                Err(fatal) => return Err(fatal),
-            }
+    journal.act("bring-in", "", now, |writing| take_all(writing, file, now))
+}
+
+/// As [`bring_in`], but nothing to be taken back: what a record begins with.
+pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
+    journal.quiet_act(now, |writing| take_all(writing, file, now))
+}
+
+fn take_all(writing: &mut Writing<'_>, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
+    let mut taking = Taking { writing, now, levels: BTreeMap::new(), report: Report::default() };
+    let mut number = 0;
+    let mut bytes = Vec::new();
+    loop {
+        bytes.clear();
+        let read = file
+            .take(LONGEST_LINE)
+            .read_until(b'\n', &mut bytes)
+            .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
+        if read == 0 {
+            return Ok(taking.report);
         }
-    })
+        number += 1;
+        let whole_line = bytes.ends_with(b"\n") || (read as u64) < LONGEST_LINE;
+        let outcome = if whole_line {
+            taking.take(number, &bytes)
+        } else {
+            pass_over(file)?;
+            Err(Trouble::bad("", "line-too-long"))
+        };
+        match outcome {
+            Ok(()) => {}
+            Err(why) if why.kind == TroubleKind::BadInput => taking.tell(number, why),
+            Err(fatal) => return Err(fatal),
+        }
+    }
 }
 
 fn pass_over(file: &mut dyn BufRead) -> Result<(), Trouble> {
