@@ -6,9 +6,14 @@ use std::{
 };
 
 pub(crate) fn program() -> PathBuf {
+    beside("java")
+}
+
+/// Another program of the same kit.
+pub(crate) fn beside(name: &str) -> PathBuf {
     match std::env::var_os("JAVA_HOME") {
-        Some(home) => Path::new(&home).join("bin").join("java"),
-        None => "java".into(),
+        Some(home) => Path::new(&home).join("bin").join(name),
+        None => name.into(),
     }
 }
 

@@ -4,11 +4,12 @@
 //! what they share lies beside them: `place` (where things are), `tool` (what
 //! must be on the machine), `process` (running another program), `library`,
 //! `generate`, `python`, `java`, `maven`, `shell` (the app as a program), `keep`
-//! (not touching what has not changed). Read
-//! `test` first: it runs everything the others do.
+//! (not touching what has not changed), `android` (what Maven can't do for the
+//! Android host). Read `test` first: it runs everything the others do.
 
 #![forbid(unsafe_code)]
 
+mod android;
 mod app;
 mod bench;
 mod demo;
@@ -35,6 +36,8 @@ use stop::Stop;
 
 const HELP: &str = "\
 cargo xtask app [ARGS]        build everything and open the app
+cargo xtask apk               the package for a phone
+cargo xtask android           what Maven needs to build the Android host by hand
 cargo xtask test              every check there is
 cargo xtask test --only STEP  one of them, with what it needs
 cargo xtask test --list       their names
@@ -61,6 +64,8 @@ fn run(words: &[String]) -> Result<(), Stop> {
     };
     let places = Places::find()?;
     match command.as_str() {
+        "android" => android::run(&places, rest),
+        "apk" => android::apk::run(&places, rest),
         "app" => app::run(&places, rest),
         "bench" => bench::run(&places, rest),
         "demo" => demo::run(&places, rest),

@@ -17,7 +17,14 @@ pub(crate) fn build(places: &Places) -> Result<(), Stop> {
     process::run(process::cargo(places).args(["build", "--release", "-p", "drawwell-bindings"]))?;
     process::run(process::cargo(places).args(["build", "-p", "drawwell-generator"]))?;
     surface::kotlin(places, Build::Release)?;
-    process::run(maven::command(places, Build::Release)?.args(["--quiet", "package", "-Dmaven.test.skip=true"]))
+    process::run(maven::command(places, Build::Release)?.args([
+        "--quiet",
+        "--projects",
+        "desktop",
+        "--also-make",
+        "package",
+        "-Dmaven.test.skip=true",
+    ]))
 }
 
 /// The program with settings for Java, ready to be given words.

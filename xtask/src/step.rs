@@ -59,7 +59,7 @@ fn summary(taken: &[(&str, Duration)]) -> String {
     let whole = ("together", taken.iter().map(|(_, time)| *time).sum());
     let mut text = String::from("\n");
     for (name, time) in taken.iter().chain([&whole]) {
-        text.push_str(&format!("{name:<10}{:>8.1} s\n", time.as_secs_f64()));
+        text.push_str(&format!("{name:<20}{:>8.1} s\n", time.as_secs_f64()));
     }
     text
 }
@@ -86,6 +86,9 @@ mod tests {
     #[test]
     fn the_summary_gives_each_step_and_the_whole() {
         let text = summary(&[("wash", Duration::from_millis(1500)), ("dry", Duration::from_millis(250))]);
-        assert_eq!(text, "\nwash           1.5 s\ndry            0.2 s\ntogether       1.8 s\n");
+        assert_eq!(
+            text,
+            "\nwash                     1.5 s\ndry                      0.2 s\ntogether                 1.8 s\n"
+        );
     }
 }

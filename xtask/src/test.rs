@@ -1,7 +1,7 @@
 //! `cargo xtask test`: every check there is.
 
 use crate::{
-    maven,
+    android, maven,
     place::{Build, Places},
     process, python,
     step::{self, Step},
@@ -21,7 +21,13 @@ const STEPS: &[Step] = &[
     Step { name: "rust", tools: &[], after: &["build"], act: rust },
     Step { name: "surface", tools: &[], after: &["build"], act: faces },
     Step { name: "python", tools: &[Tool::Python], after: &["surface"], act: in_python },
-    Step { name: "shell", tools: &[Tool::Java, Tool::Maven], after: &["surface"], act: shell },
+    Step { name: "shell", tools: &[Tool::Java, Tool::Maven, Tool::Resources], after: &["surface"], act: shell },
+    Step {
+        name: "package-without-core",
+        tools: &[Tool::Alignment, Tool::Signature],
+        after: &["shell"],
+        act: android::apk::without_core,
+    },
 ];
 
 /// Runs all of them, or one with what it needs.
@@ -87,7 +93,8 @@ fn in_python(places: &Places) -> Result<(), Stop> {
     python::tests(places)
 }
 
-/// Not quiet: Maven's own count of tests is part of what this prints.
+/// Desk and phone. Not quiet: Maven's own count of tests is part of what this prints.
 fn shell(places: &Places) -> Result<(), Stop> {
+    android::prepare(places)?;
     process::run(maven::command(places, Build::Debug)?.arg("verify"))
 }

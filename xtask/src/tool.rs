@@ -13,6 +13,9 @@ pub(crate) enum Tool {
     Python,
     Java,
     Maven,
+    Resources,
+    Alignment,
+    Signature,
 }
 
 /// The oldest Java that Compose runs on.
@@ -30,6 +33,9 @@ impl Tool {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
             }
             Self::Maven => "Maven is missing: install maven, 3.8 or newer, and put mvn on the path".into(),
+            Self::Resources => "aapt2 is missing: install Android's build tools, or Debian's aapt".into(),
+            Self::Alignment => "zipalign is missing: install Android's build tools, or Debian's zipalign".into(),
+            Self::Signature => "apksigner is missing: install Android's build tools, or Debian's apksigner".into(),
         }
     }
 
@@ -41,6 +47,10 @@ impl Tool {
             Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
             Self::Java => java::version().is_some_and(|version| version >= JAVA),
             Self::Maven => maven::program(&places.app_shell()).is_some(),
+            Self::Resources => answers(Command::new("aapt2").arg("version")),
+            // Asked for nothing it answers that this is wrong, which is an answer.
+            Self::Alignment => Command::new("zipalign").stdout(Stdio::null()).stderr(Stdio::null()).status().is_ok(),
+            Self::Signature => answers(Command::new("apksigner").arg("--version")),
         }
     }
 }
@@ -66,7 +76,17 @@ mod tests {
 
     #[test]
     fn a_missing_tool_is_one_line_that_says_what_to_install() {
-        for tool in [Tool::Formatter, Tool::Linter, Tool::Deny, Tool::Python, Tool::Java, Tool::Maven] {
+        for tool in [
+            Tool::Formatter,
+            Tool::Linter,
+            Tool::Deny,
+            Tool::Python,
+            Tool::Java,
+            Tool::Maven,
+            Tool::Resources,
+            Tool::Alignment,
+            Tool::Signature,
+        ] {
             let line = tool.missing();
             assert_eq!(line.lines().count(), 1, "{line}");
             assert!(line.contains(" is missing: "), "{line}");
