@@ -66,9 +66,8 @@ impl Drawwell {
     /// Brings a file of the exchange form in.
     pub fn bring_in(&self, path: String, now: Clock) -> Result<Update, Trouble> {
         self.with(|app| {
-            let file = std::fs::File::open(&path).map_err(|_| {
-                core_trouble::Trouble::new(core_trouble::Kind::Missing, "trouble-cannot-read-file")
-            })?;
+            let file = std::fs::File::open(&path)
+                .map_err(|_| core_trouble::Trouble::new(core_trouble::Kind::Missing, "trouble-cannot-read-file"))?;
             app.bring_in(&mut BufReader::new(file), &now)
         })
     }

@@ -101,7 +101,9 @@ fn tap(c: &mut Criterion) {
 
 fn mark_of(mark: &serde_json::Value, number: u64) -> serde_json::Value {
     let mut mark = mark.clone();
-    mark["number"] = number.into();
+    if let Some(members) = mark.as_object_mut() {
+        members.insert("number".to_owned(), number.into());
+    }
     mark
 }
 

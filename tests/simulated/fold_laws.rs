@@ -31,7 +31,7 @@ fn step() -> impl Strategy<Value = Step> {
 fn value(field: usize, value: u8) -> (&'static str, Value) {
     let at = |minute: u8| json!({ "at": format!("2026-02-2{}T07:{:02}:00+01:00", minute % 3, minute % 60), "zone": "Europe/Berlin" });
     match field {
-        0 => ("kind", if value % 7 == 0 { Value::Null } else { json!("session") }),
+        0 => ("kind", if value.is_multiple_of(7) { Value::Null } else { json!("session") }),
         1 => ("started", at(value)),
         2 => ("amount_left", json!({ "value": value, "unit": "mL" })),
         3 => ("taken_out", json!(value.is_multiple_of(2))),

@@ -51,7 +51,7 @@ impl<'a> Words<'a> {
     pub fn hour(&self, hour: u32) -> String {
         if self.settings.twelve_hours {
             let key = if hour % 24 >= 12 { "clock-pm" } else { "clock-am" };
-            let shown = if hour % 12 == 0 { 12 } else { hour % 12 };
+            let shown = (hour + 11) % 12 + 1;
             self.with(key, &[("time", shown.to_string().into())])
         } else {
             format!("{:02}", hour % 24)
