@@ -19,6 +19,17 @@ class AlarmClockTest {
     }
 
     @Test
+    fun whatHasRungDoesNotRingAgainWhenItIsSetAgain() {
+        clock.set("key", 900, "once", "only")
+        assertEquals("once only", rung.poll(5, TimeUnit.SECONDS))
+        clock.set("key", 900, "once", "only")
+        assertNull(rung.poll(200, TimeUnit.MILLISECONDS))
+        clock.clear("key")
+        clock.set("key", 900, "again", "later")
+        assertEquals("again later", rung.poll(5, TimeUnit.SECONDS))
+    }
+
+    @Test
     fun whatIsClearedDoesNotRing() {
         clock.set("key", 1050, "never", "rings")
         clock.clear("key")

@@ -29,7 +29,11 @@ class Conversation(private val host: Host) {
     var trouble: Told? by mutableStateOf(null)
         private set
 
-    private class Ask(val says: (DrawwellInterface, Clock) -> Update?, val byPerson: Boolean) {
+    private class Ask(
+        val says: (DrawwellInterface, Clock) -> Update?,
+        val byPerson: Boolean,
+        val anew: Boolean = false,
+    ) {
         val answered = CompletableDeferred<Unit>()
     }
 
@@ -43,6 +47,16 @@ class Conversation(private val host: Host) {
 
     /** The person is back, or an alarm rang: the record is looked at again. */
     fun wake() = send(Event.Wake)
+
+    /** Brings in a file that came from elsewhere, without being asked for here. */
+    fun bringIn(path: String) {
+        ask { core, now -> core.bringIn(path, now) }
+    }
+
+    /** The language changed, or something else that a record is opened with: the host is asked for it again. */
+    fun openAnew() {
+        asks.trySend(Ask({ core, now -> core.update(Event.Wake, now) }, byPerson = false, anew = true))
+    }
 
     /** Shows something that the host has to tell, such as an alarm it could not show elsewhere. */
     fun tell(told: Told) {
@@ -75,6 +89,7 @@ class Conversation(private val host: Host) {
     private suspend fun CoroutineScope.answer(ask: Ask) {
         try {
             val update = withContext(host.recordThread) {
+                if (ask.anew) own = null
                 val record = lookAround ?: own ?: host.openOwnRecord().also { own = it }
                 ask.says(record.core, record.now())
             }
@@ -105,7 +120,7 @@ class Conversation(private val host: Host) {
                 }
             }
             is Effect.PickFile -> launch {
-                host.pickFile(effect.contentTypes)?.let { path -> ask { core, now -> core.bringIn(path, now) } }
+                host.pickFile(effect.contentTypes)?.let(::bringIn)
             }
             is Effect.OpenLookAround -> {
                 lookAround = withContext(host.recordThread) { host.openLookAround() }

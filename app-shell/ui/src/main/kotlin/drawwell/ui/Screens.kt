@@ -4,7 +4,7 @@ import drawwell.surface.Frame
 import drawwell.surface.Screen
 
 /** What surrounds this screen. */
-internal fun Screen.frame(): Frame = when (this) {
+fun Screen.frame(): Frame = when (this) {
     is Screen.Welcome -> frame
     is Screen.Ready -> frame
     is Screen.Running -> frame

@@ -1,0 +1,83 @@
+package drawwell.android
+
+import android.content.Context
+import android.os.Build
+import android.os.VibrationEffect
+import android.os.Vibrator
+import android.provider.Settings
+import drawwell.ui.Host
+import drawwell.ui.OpenRecord
+import drawwell.ui.look.Typefaces
+import kotlinx.coroutines.CoroutineDispatcher
+
+/** What a phone can do for the shell. It outlives the activity that is in front, if any is. */
+internal class AndroidHost(private val context: Context, private val home: Home) : Host {
+    private val alarms = Alarms(context)
+    private val handedOver = HandingOver(context)
+    private val notices = Notices(context) { home.conversation.tell(it) }
+    private var front: MainActivity? = null
+    private var screenOn = false
+
+    override val typefaces: Typefaces = AndroidTypefaces.load(context.assets)
+
+    override val reducedMotion: Boolean
+        get() = Settings.Global.getFloat(context.contentResolver, Settings.Global.ANIMATOR_DURATION_SCALE, 1f) == 0f
+
+    override val recordThread: CoroutineDispatcher get() = home.recordThread
+
+    fun comesToFront(activity: MainActivity) {
+        front = activity
+        activity.keepScreenOn(screenOn)
+    }
+
+    fun leavesFront(activity: MainActivity) {
+        if (front === activity) front = null
+    }
+
+    override fun openOwnRecord(): OpenRecord = home.records.own()
+
+    override fun openLookAround(): OpenRecord = home.records.lookAround()
+
+    override fun buzz() {
+        val vibrator = context.getSystemService(Vibrator::class.java)
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.Q) {
+            vibrator.vibrate(VibrationEffect.createPredefined(VibrationEffect.EFFECT_TICK))
+        } else {
+            vibrator.vibrate(VibrationEffect.createOneShot(TOUCH, VibrationEffect.DEFAULT_AMPLITUDE))
+        }
+    }
+
+    override fun keepScreenOn(on: Boolean) {
+        screenOn = on
+        front?.keepScreenOn(on)
+    }
+
+    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) {
+        alarms.set(key, unixMilliseconds, title, text)
+        if (front?.askToNotify() != true) tellWhatIsRefused()
+    }
+
+    /** An alarm that will be late or silent is said to be, where the person can see it. */
+    fun tellWhatIsRefused() {
+        if (front != null) notices.about(alarms.mayBeExact, Notifications(context).areOn())
+    }
+
+    override fun clearAlarm(key: String) = alarms.clear(key)
+
+    override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
+        val file = handedOver.place(fileName)
+        write(file.path)
+        if (file.exists()) front?.startActivity(handedOver.sharing(file, contentType))
+    }
+
+    /** The answer comes to whichever activity is there by then, and from it to the conversation. */
+    override suspend fun pickFile(contentTypes: List<String>): String? {
+        front?.pick(contentTypes)
+        return null
+    }
+
+    private companion object {
+        /** As short as a motor can, in milliseconds, where the phone knows no touch of its own. */
+        const val TOUCH = 20L
+    }
+}

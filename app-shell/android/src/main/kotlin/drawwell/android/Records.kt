@@ -1,0 +1,72 @@
+package drawwell.android
+
+import android.content.Context
+import drawwell.surface.Clock
+import drawwell.surface.Drawwell
+import drawwell.surface.Event
+import drawwell.surface.Opening
+import drawwell.surface.Place
+import drawwell.surface.uniffiEnsureInitialized
+import drawwell.ui.OpenRecord
+import java.io.File
+import java.time.ZoneId
+import java.time.ZonedDateTime
+import java.util.Locale
+
+/** The records on this phone. All but `speaksAnother` is called on the record's thread. */
+internal class Records(private val context: Context, private val now: () -> Long) {
+    private val device = Device(context.filesDir)
+
+    @Volatile
+    private var language: String? = null
+    private var own: OpenRecord? = null
+
+    /** The person's own: one in a process, so that the activity and the receivers write to the same. */
+    fun own(): OpenRecord {
+        val spoken = Locale.getDefault().language
+        own?.takeIf { language == spoken }?.let { return it }
+        own?.close()
+        own = null
+        val file = context.filesDir.resolve("record.drawwell")
+        // A library of another build is found out here, before anything is read as what it is not.
+        uniffiEnsureInitialized()
+        val core = Drawwell.open(file.path, Opening(device.name(), spoken, lookAround = false), here())
+        language = spoken
+        return OpenRecord(core, ::here).also { own = it }
+    }
+
+    fun speaksAnother(): Boolean = language.let { it != null && it != Locale.getDefault().language }
+
+    /** The invented family, brought into a fresh record at the moment it was made for. */
+    fun lookAround(): OpenRecord {
+        val folder = context.cacheDir.resolve("look-around").apply { deleteRecursively(); mkdirs() }
+        val moment = ZonedDateTime.parse(bundled("family.clock").decodeToString().trim())
+        val ahead = moment.toInstant().toEpochMilli() - now()
+        val clock = { Clock(now() + ahead, moment.zone.id) }
+        val family = folder.resolve("family.jsonl").apply { writeBytes(bundled("family.jsonl")) }
+        val opening = Opening("lookaround", Locale.getDefault().language, lookAround = true)
+        val core = Drawwell.open(folder.resolve("record.drawwell").path, opening, clock())
+        core.bringIn(family.path, clock())
+        core.update(Event.Go(Place.Now), clock())
+        return OpenRecord(core, clock)
+    }
+
+    private fun here() = Clock(now(), ZoneId.systemDefault().id)
+
+    private fun bundled(name: String): ByteArray = context.assets.open("drawwell/demo/$name").use { it.readBytes() }
+
+    private fun OpenRecord.close() = (core as AutoCloseable).close()
+}
+
+/** The stable name of this phone, made once at random. */
+internal class Device(private val folder: File) {
+    fun name(): String {
+        val file = folder.resolve("device")
+        if (!file.exists()) {
+            val fresh = folder.resolve("device.fresh")
+            fresh.writeText(java.util.UUID.randomUUID().toString().replace("-", ""))
+            fresh.renameTo(file)
+        }
+        return file.readText()
+    }
+}

@@ -1,0 +1,91 @@
+package drawwell.android
+
+import android.graphics.Bitmap
+import android.graphics.Canvas
+import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.luminance
+import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
+import drawwell.surface.Deed
+import drawwell.surface.Event
+import drawwell.surface.Part
+import drawwell.surface.Place
+import drawwell.surface.Screen
+import org.junit.Assert.assertTrue
+import org.junit.Rule
+import org.junit.Test
+import org.junit.runner.RunWith
+import org.robolectric.RobolectricTestRunner
+import org.robolectric.RuntimeEnvironment
+import org.robolectric.annotation.Config
+import java.io.File
+
+/** The activity as it is really drawn by Android: kept in `target/pictures`, to be looked at beside the desk's. */
+@RunWith(RobolectricTestRunner::class)
+@Config(qualifiers = "w412dp-h892dp-mdpi")
+class PicturesTest {
+    @get:Rule
+    val rule = createEmptyComposeRule()
+
+    private val phone by lazy { Phone(rule) }
+
+    @Test
+    fun light() = walk("light") { light -> assertTrue("too dark: $light", light.average() > DAY) }
+
+    @Test
+    @Config(qualifiers = "+night")
+    fun night() = walk("night") { light ->
+        assertTrue("glares: ${light.max()}", light.max() <= BRIGHTEST)
+        assertTrue("shines: ${light.average()}", light.average() <= WHOLE)
+    }
+
+    @Test
+    fun large() {
+        RuntimeEnvironment.setFontScale(2f)
+        walk("large") { light -> assertTrue("too dark: $light", light.average() > DAY) }
+    }
+
+    private fun walk(look: String, holds: (List<Float>) -> Unit) {
+        phone.begin()
+        phone.say(Event.LookAround)
+        keep("ready-$look", holds)
+        phone.tap("start")
+        phone.say(Event.Mark(Deed.LETDOWN_PHASE))
+        repeat(3) { phone.say(Event.Mark(Deed.STRONGER)) }
+        phone.pass(95)
+        phone.say(Event.Mark(Deed.LETDOWN))
+        phone.say(Event.Mark(Deed.EXPRESSION_PHASE))
+        phone.pass(400)
+        phone.say(Event.Mark(Deed.SLOWER))
+        keep("running-$look", holds)
+        phone.say(Event.Finish)
+        val session = (phone.screen as Screen.Amounts).amounts.session
+        phone.say(Event.DrawAmount(session, Part.LEFT, 0.55f))
+        phone.say(Event.DrawAmount(session, Part.RIGHT, 0.7f))
+        keep("amounts-$look", holds)
+        phone.say(Event.AmountsDone(session))
+        phone.say(Event.Go(Place.Day(1u)))
+        keep("day-$look", holds)
+    }
+
+    private fun keep(name: String, holds: (List<Float>) -> Unit) {
+        phone.activity { activity ->
+            val view = activity.window.decorView
+            val picture = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)
+            view.draw(Canvas(picture))
+            val file = File(System.getProperty("drawwell.pictures"), "$name.png").apply { parentFile?.mkdirs() }
+            file.outputStream().use { picture.compress(Bitmap.CompressFormat.PNG, 100, it) }
+            val dots = IntArray(picture.width * picture.height)
+            picture.getPixels(dots, 0, picture.width, 0, 0, picture.width, picture.height)
+            assertTrue("$name is blank", dots.toSet().size > 50)
+            holds(dots.map { Color(it).luminance() })
+        }
+    }
+
+    private companion object {
+        const val DAY = 0.4
+
+        /** As the desk's night is held to. */
+        const val BRIGHTEST = 0.37f
+        const val WHOLE = 0.03
+    }
+}
