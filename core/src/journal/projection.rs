@@ -233,7 +233,8 @@ pub(super) fn row(store: &Connection, subject: &str) -> Result<Option<Row>, Trou
 fn roll_up(store: &Connection, day: LocalDay) -> Result<(), Trouble> {
     let mut rollup = DayRollup::empty();
     let mut statement = store.prepare_cached(
-        "SELECT subject FROM record WHERE day = ?1 AND kind = 'session' AND taken_out = 0 ORDER BY at, subject",
+        "SELECT subject FROM record INDEXED BY record_by_day
+         WHERE day = ?1 AND kind = 'session' AND taken_out = 0 ORDER BY at, subject",
     )?;
     let subjects: Vec<String> = statement.query_map(params![day.number()], |r| r.get(0))?.collect::<Result<_, _>>()?;
     for subject in subjects {
