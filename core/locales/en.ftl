@@ -53,7 +53,7 @@ welcome-begin = Begin my record
 welcome-look-around = Look around first
 welcome-look-around-detail = with an invented family
 welcome-bring-in = Bring in a record I have
-looking-around = An invented family’s record. Yours is untouched.
+looking-around = An invented family’s record.
 leave-look-around = Leave
 
 ## Before a session
