@@ -1,7 +1,7 @@
 //! Zips, under whatever ending: jar, aar, apk.
 
 use std::{
-    fs::{self, File},
+    fs::File,
     io::{Cursor, Read, Seek, Write},
     path::Path,
 };
@@ -40,25 +40,33 @@ fn all(bytes: impl Read + Seek) -> Result<Vec<Entry>, ZipError> {
 }
 
 /// Copies an archive and adds files to it; those that a phone maps into its
-/// memory where they lie are added as they are, all others made small.
+/// memory where they lie are added as they are, all others made small. Written
+/// anew as a whole: what is appended to another program's archive tells twice,
+/// and differently, how it was packed.
 pub(crate) fn extend(from: &Path, to: &Path, added: &[Entry]) -> Result<(), Stop> {
-    fs::copy(from, to).map_err(|error| Stop::at(from, &error))?;
-    let file = File::options().read(true).write(true).open(to).map_err(|error| Stop::at(to, &error))?;
-    add(file, added).map_err(|error| Stop::new(format!("{}: {error}", to.display())))
+    let source = File::open(from).map_err(|error| Stop::at(from, &error))?;
+    let target = File::create(to).map_err(|error| Stop::at(to, &error))?;
+    write(source, target, added).map_err(|error| Stop::new(format!("{}: {error}", to.display())))
 }
 
-fn add(file: File, added: &[Entry]) -> Result<(), ZipError> {
-    let mut archive = ZipWriter::new_append(file)?;
+fn write(source: File, target: File, added: &[Entry]) -> Result<(), ZipError> {
+    let mut source = ZipArchive::new(source)?;
+    let mut target = ZipWriter::new(target);
+    for index in 0..source.len() {
+        target.raw_copy_file(source.by_index_raw(index)?)?;
+    }
     for (name, bytes) in added {
         let method = if name.ends_with(".so") { CompressionMethod::Stored } else { CompressionMethod::Deflated };
-        archive.start_file(name.as_str(), SimpleFileOptions::default().compression_method(method))?;
-        archive.write_all(bytes)?;
+        target.start_file(name.as_str(), SimpleFileOptions::default().compression_method(method))?;
+        target.write_all(bytes)?;
     }
-    archive.finish().map(|_| ())
+    target.finish().map(|_| ())
 }
 
 #[cfg(test)]
 mod tests {
+    use std::fs;
+
     use super::*;
 
     #[test]
