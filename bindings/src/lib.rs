@@ -90,8 +90,11 @@ impl Drawwell {
         })
     }
 
-    /// Backs up and checks the record; slow, so off the thread that draws.
+    /// Backs up and checks the record; slow, so off the thread that draws. Other
+    /// calls are answered meanwhile.
     pub fn tend(&self, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| app.tend(&now))
+        let path = self.app().path().to_owned();
+        let outcome = drawwell_core::app::look_after(&path, &now);
+        self.with(|app| app.looked_after(outcome, &now))
     }
 }

@@ -11,6 +11,8 @@ mod session;
 mod step;
 mod whole;
 
+pub use whole::look_after;
+
 use std::path::PathBuf;
 
 use crate::journal::{Journal, Salvaged};

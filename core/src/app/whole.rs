@@ -1,9 +1,10 @@
 //! The record as a whole: undo, out, in, kept safe.
 
 use std::io::{BufRead, Write};
+use std::path::Path;
 
 use super::{buzz, App, Present};
-use crate::journal::Health;
+use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
 use crate::share::exchange;
 use crate::trouble::Trouble;
@@ -69,22 +70,39 @@ impl App {
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }
 
-    /// Backs the record up and looks for damage. Slow with a long record.
+    /// Backs the record up and looks for damage. Slow with a long record: a
+    /// host that must not wait calls [`look_after`] by itself and brings what
+    /// came of it to [`Self::looked_after`].
     pub fn tend(&mut self, clock: &Clock) -> Result<Update, Trouble> {
+        let outcome = look_after(&self.path, clock);
+        self.looked_after(outcome, clock)
+    }
+
+    /// Where the record lies.
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Mends what [`look_after`] found.
+    pub fn looked_after(&mut self, outcome: Result<Health, Trouble>, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
-        let health = self.mended(present, |app| {
-            let journal = app.journal()?;
-            if journal.back_up(present.now)?.is_none() {
-                return Ok(Health::Sound);
-            }
-            match journal.verify()? {
-                Health::Damaged => Err(Trouble::new(crate::trouble::Kind::Damaged, "trouble-damaged")),
-                other => Ok(other),
-            }
-        })?;
-        if health == Health::ProjectionWrong {
-            self.journal_mut()?.rebuild()?;
+        match self.mended(present, |_| outcome)? {
+            Health::ProjectionWrong => self.journal_mut()?.rebuild()?,
+            Health::Sound | Health::Damaged => {}
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
+    }
+}
+
+/// Backs a record up if its last copy is old enough, and then looks for damage.
+/// Reads through connections of its own, so that taps go on meanwhile.
+pub fn look_after(path: &Path, clock: &Clock) -> Result<Health, Trouble> {
+    let (present, _) = Present::read(clock);
+    if journal::backup::back_up(path, present.now)?.is_none() {
+        return Ok(Health::Sound);
+    }
+    match journal::verify(path)? {
+        Health::Damaged => Err(Trouble::new(crate::trouble::Kind::Damaged, "trouble-damaged")),
+        other => Ok(other),
     }
 }

@@ -28,7 +28,7 @@ pub use open::Opened;
 pub use projection::{DayRollup, Row};
 pub use reading::{Head, LateEdit};
 pub use salvage::Salvaged;
-pub use verify::Health;
+pub use verify::{verify, Health};
 pub use writing::{Merged, Writing};
 
 use std::path::{Path, PathBuf};

@@ -1,5 +1,7 @@
 //! Looking for damage that no one has stepped on yet.
 
+use std::path::Path;
+
 use rusqlite::{Connection, OpenFlags};
 
 use super::{Change, Journal};
@@ -16,33 +18,38 @@ pub enum Health {
     Damaged,
 }
 
-impl Journal {
-    /// Checks the file's structure, every change's checksum, and that every
-    /// field says what its change says. Reads the whole file.
-    /// It reads through a connection of its own, so that what lies on the disk
-    /// is looked at and not what this one remembers of it.
-    pub fn verify(&self) -> Result<Health, Trouble> {
-        let connection = Connection::open_with_flags(self.path(), OpenFlags::SQLITE_OPEN_READ_WRITE)?;
-        connection.busy_timeout(std::time::Duration::from_secs(2))?;
-        let sound: String = connection.query_row("PRAGMA quick_check(1)", [], |r| r.get(0))?;
-        if sound != "ok" {
+/// Checks the file's structure, every change's checksum, and that every
+/// field says what its change says. Reads the whole file.
+/// It reads through a connection of its own, so that what lies on the disk
+/// is looked at and not what this one remembers of it.
+pub fn verify(path: &Path) -> Result<Health, Trouble> {
+    let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
+    connection.busy_timeout(std::time::Duration::from_secs(2))?;
+    let sound: String = connection.query_row("PRAGMA quick_check(1)", [], |r| r.get(0))?;
+    if sound != "ok" {
+        return Ok(Health::Damaged);
+    }
+    let sql = format!("SELECT {} FROM change", Change::COLUMNS);
+    let mut statement = connection.prepare(&sql)?;
+    let mut rows = statement.query([])?;
+    while let Some(row) = rows.next()? {
+        if !Change::from_row(row)?.1 {
             return Ok(Health::Damaged);
         }
-        let sql = format!("SELECT {} FROM change", Change::COLUMNS);
-        let mut statement = connection.prepare(&sql)?;
-        let mut rows = statement.query([])?;
-        while let Some(row) = rows.next()? {
-            if !Change::from_row(row)?.1 {
-                return Ok(Health::Damaged);
-            }
-        }
-        let wrong: i64 = connection.query_row(
-            "SELECT EXISTS(SELECT 1 FROM field LEFT JOIN device ON device.name = field.device
-             LEFT JOIN change ON change.row = device.number << 40 | field.device_seq
-             WHERE change.value IS NOT field.value OR change.subject IS NOT field.subject OR change.field IS NOT field.field)",
-            [],
-            |r| r.get(0),
-        )?;
-        Ok(if wrong == 0 { Health::Sound } else { Health::ProjectionWrong })
+    }
+    let wrong: i64 = connection.query_row(
+        "SELECT EXISTS(SELECT 1 FROM field LEFT JOIN device ON device.name = field.device
+         LEFT JOIN change ON change.row = device.number << 40 | field.device_seq
+         WHERE change.value IS NOT field.value OR change.subject IS NOT field.subject OR change.field IS NOT field.field)",
+        [],
+        |r| r.get(0),
+    )?;
+    Ok(if wrong == 0 { Health::Sound } else { Health::ProjectionWrong })
+}
+
+impl Journal {
+    /// As [`verify`], for this journal.
+    pub fn verify(&self) -> Result<Health, Trouble> {
+        verify(&self.path)
     }
 }
