@@ -29,6 +29,8 @@ pub(crate) fn tests(places: &Places) -> Result<(), Stop> {
     pytest.args(["-m", "pytest", "-p", "no:cacheprovider", "--rootdir"]).arg(places.root());
     pytest.arg(places.python_tests());
     pytest.env("PYTHONPATH", places.python_surface()).env("PYTHONDONTWRITEBYTECODE", "1");
+    // Zones as the pinned tzdata has them, not as this machine does.
+    pytest.env("PYTHONTZPATH", "");
     process::run(&mut pytest)
 }
 
