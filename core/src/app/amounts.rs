@@ -4,27 +4,18 @@ use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
 use crate::quantity::{Entered, Quantity, Volume};
-use crate::record::{Amount, Session, Takes};
+use crate::record::{Amount, Takes};
 use crate::screen::shapes::{Effect, Part};
-use crate::screen::AmountScale;
+use crate::screen::{amount_of, AmountScale};
 use crate::trouble::Trouble;
 
-const AMOUNT_FIELDS: [(Part, &str); 3] =
-    [(Part::Left, "amount_left"), (Part::Right, "amount_right"), (Part::Together, "amount_together")];
+const PARTS: [Part; 3] = [Part::Left, Part::Right, Part::Together];
 
 fn field_of(part: Part) -> &'static str {
     match part {
         Part::Left => "amount_left",
         Part::Right => "amount_right",
         Part::Together => "amount_together",
-    }
-}
-
-fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
-    match part {
-        Part::Left => session.left.as_ref(),
-        Part::Right => session.right.as_ref(),
-        Part::Together => session.together.as_ref(),
     }
 }
 
@@ -87,9 +78,9 @@ impl App {
             _ => false,
         };
         self.journal_mut()?.act(name, id, present.now, |w| {
-            for (part, field) in AMOUNT_FIELDS {
+            for part in PARTS {
                 if wanted(part) && amount_of(&session, part).is_none() {
-                    w.set(id, field, &Amount::Later.to_json())?;
+                    w.set(id, field_of(part), &Amount::Later.to_json())?;
                 }
             }
             w.set(id, "settled", &json!(true))

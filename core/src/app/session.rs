@@ -22,7 +22,7 @@ const SPEED_STEP: f64 = 2.0;
 const VACUUM_STEP: f64 = 10.0;
 /// Where the speed dial begins when no speed was ever set: the middle of the
 /// usual 40 to 70 cycles per minute (common practice, no source).
-const FIRST_SPEED: f64 = 54.0;
+pub(super) const FIRST_SPEED: f64 = 54.0;
 /// The alarm that asks after a session left running.
 const ALARM: &str = "session-running";
 

@@ -3,6 +3,7 @@
 use serde_json::{json, Value};
 
 use super::enter::{moved, NewValues};
+use super::session::FIRST_SPEED;
 use super::{buzz, App, Present};
 use crate::quantity::{
     Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
@@ -88,7 +89,6 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
 
 /// Where stepping begins when nothing was said (common practice, no source;
 /// only where the thumb starts from, never an advice).
-const FIRST_SPEED: f64 = 54.0;
 const FIRST_FLANGE: f64 = 24.0;
 const FIRST_TEMPERATURE: f64 = 37.0;
 

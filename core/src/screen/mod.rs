@@ -29,6 +29,7 @@ pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
 pub(crate) use ready::SetUp;
 pub use report::show as show_report;
+pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
 pub use trouble_words::words_of_trouble;
 pub use view::View;

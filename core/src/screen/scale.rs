@@ -154,7 +154,7 @@ fn half(session: &Session) -> Option<Amount> {
 }
 
 /// The amount of one part of a session.
-pub(super) fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
+pub(crate) fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
     match part {
         Part::Left => session.left.as_ref(),
         Part::Right => session.right.as_ref(),
