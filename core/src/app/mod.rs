@@ -102,10 +102,7 @@ impl App {
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let mut effects = self.mended(present, |app| app.react(event, present))?;
-        if effects.iter().any(|e| matches!(e, Effect::Tend)) {
-            effects.dedup();
-        }
+        let effects = self.mended(present, |app| app.react(event, present))?;
         Ok(Update { screen: self.here(clock)?, effects })
     }
 

@@ -28,7 +28,6 @@ mod words;
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
 pub(crate) use ready::SetUp;
-pub use report::show as show_report;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
 pub use trouble_words::words_of_trouble;

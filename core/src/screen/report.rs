@@ -5,7 +5,7 @@ use super::View;
 use crate::trouble::Trouble;
 
 /// The report as a screen; without one, the family place.
-pub fn show(view: &View<'_>) -> Result<Screen, Trouble> {
+pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let Some(report) = view.report else { return super::family::show(view) };
     let mut frame = view.frame(&Place::Report, words.say("report-title"), String::new())?;
