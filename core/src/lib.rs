@@ -12,6 +12,7 @@ pub mod quantity;
 pub mod record;
 pub mod screen;
 pub mod share;
+pub mod statistics;
 pub mod text;
 pub mod time;
 pub mod trouble;

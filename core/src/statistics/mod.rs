@@ -1,0 +1,34 @@
+//! Textbook methods, each with its formula and its source. Nothing here knows
+//! what the numbers mean.
+//!
+//! In: plain numbers, or [`Point`]s where a series has gaps. Out: estimates with
+//! their ranges. What cannot be worked out (too few values, a value that is not
+//! finite, a range turned round) is `None` or empty; nothing panics and no NaN
+//! comes out. Read [`robust_slope`] first: most of the others rest on the same
+//! idea, that ranks and medians do not mind one mistyped value.
+//!
+//! Numbers are `f64` here and only here: a slope or a rank has no unit until the
+//! one who asked gives it one back.
+
+mod autocorrelation;
+mod change_points;
+mod chart;
+mod line;
+mod moments;
+mod normal;
+mod order;
+mod point;
+mod rank_trend;
+mod robust_slope;
+mod two_samples;
+
+pub use autocorrelation::{autocorrelation, Lag};
+pub use change_points::{pelt, pettitt, robust_pelt, segment_range, Pettitt, BIWEIGHT_BOUND};
+pub use chart::{ewma_chart, individuals_chart, Cusum, EwmaChart, IndividualsChart};
+pub use line::{least_squares_line, Line};
+pub use moments::{first_autocorrelation, mean, standard_deviation, variance};
+pub use order::{median, median_absolute_deviation, quantile, robust_spread, tukey_hinges, TO_SIGMA};
+pub use point::Point;
+pub use rank_trend::{hamed_rao, mann_kendall, CorrectedTrend, RankTrend};
+pub use robust_slope::{robust_slope, RobustSlope};
+pub use two_samples::{paired_shift, shift, PairedShift, Shift};

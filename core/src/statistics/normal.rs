@@ -1,0 +1,16 @@
+//! The normal distribution, as far as it is needed here. The error function is
+//! the one of the crate `statrs`.
+
+use std::f64::consts::SQRT_2;
+
+use statrs::function::erf::{erfc, erfc_inv};
+
+/// The chance of being at least so far from the middle, either way.
+pub(super) fn two_sided_p(z: f64) -> f64 {
+    erfc(z.abs() / SQRT_2).clamp(0.0, 1.0)
+}
+
+/// How far from the middle, either way, the given share lies: 1.96 for 0.95.
+pub(super) fn two_sided_z(confidence: f64) -> Option<f64> {
+    (confidence > 0.0 && confidence < 1.0).then(|| SQRT_2 * erfc_inv(1.0 - confidence))
+}
