@@ -9,6 +9,7 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
 import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.platform.testTag
@@ -24,7 +25,10 @@ import drawwell.surface.Event
 import drawwell.surface.Screen
 
 /** A phone of 412 by 892, in which the app runs on the real core and every gesture is counted. */
-class Stage(private val rule: ComposeContentTestRule, val host: TestHost, fontScale: Float = 1f) {
+class Stage(private val rule: ComposeContentTestRule, host: TestHost, fontScale: Float = 1f) {
+    var host = host
+        private set
+
     var gestures = 0
         private set
     private var type by mutableStateOf(fontScale)
@@ -32,6 +36,9 @@ class Stage(private val rule: ComposeContentTestRule, val host: TestHost, fontSc
 
     val conversation get() = running
     val screen: Screen get() = checkNotNull(running.screen) { "nothing is shown: ${running.trouble}" }
+
+    /** The record that is open now. */
+    val core get() = host.core
 
     fun open() {
         rule.setContent {
@@ -45,8 +52,9 @@ class Stage(private val rule: ComposeContentTestRule, val host: TestHost, fontSc
     }
 
     /** The program is gone without a word, and is started again. */
-    fun startAnew() {
-        running = Conversation(host)
+    fun startAnew(on: TestHost = host) {
+        host = on
+        running = Conversation(on)
         settle()
     }
 
@@ -70,10 +78,25 @@ class Stage(private val rule: ComposeContentTestRule, val host: TestHost, fontSc
     fun draw(column: String, to: Float) {
         gestures++
         rule.onNodeWithTag("column-$column").performTouchInput {
-            down(androidx.compose.ui.geometry.Offset(width / 2f, height * 0.95f))
-            moveTo(androidx.compose.ui.geometry.Offset(width / 2f, height * (1 - to)))
+            down(Offset(width / 2f, height * 0.95f))
+            moveTo(Offset(width / 2f, height * (1 - to)))
             up()
         }
+        settle()
+    }
+
+    /** The thumb goes down on a column and from height to height, and stays. */
+    fun hold(column: String, vararg heights: Float) = heights.forEachIndexed { index, height ->
+        rule.onNodeWithTag("column-$column").performTouchInput {
+            val at = Offset(this.width / 2f, this.height * (1 - height))
+            if (index == 0) down(at) else moveTo(at)
+        }
+        settle()
+    }
+
+    fun letGo(column: String) {
+        gestures++
+        rule.onNodeWithTag("column-$column").performTouchInput { up() }
         settle()
     }
 

@@ -5,8 +5,10 @@ import android.os.Build
 import android.os.VibrationEffect
 import android.os.Vibrator
 import android.provider.Settings
+import drawwell.surface.Look
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
+import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 
@@ -15,6 +17,8 @@ internal class AndroidHost(private val context: Context, private val home: Home)
     private val alarms = Alarms(context)
     private val handedOver = HandingOver(context)
     private val notices = Notices(context) { home.conversation.tell(it) }
+    private val contrast = Contrast(context)
+    private val look = context.filesDir.resolve("look").let { file -> KeptLook(file::readText, file::writeText) }
     private var front: MainActivity? = null
     private var screenOn = false
 
@@ -22,6 +26,15 @@ internal class AndroidHost(private val context: Context, private val home: Home)
 
     override val reducedMotion: Boolean
         get() = Settings.Global.getFloat(context.contentResolver, Settings.Global.ANIMATOR_DURATION_SCALE, 1f) == 0f
+
+    override val higherContrast: Boolean get() = contrast.higher
+
+    override val lastLook: Look? get() = look.look
+
+    override fun keepLook(look: Look) {
+        this.look.keep(look)
+        FirstFrame.announce(context, look.palette)
+    }
 
     override val recordThread: CoroutineDispatcher get() = home.recordThread
 

@@ -13,6 +13,7 @@ import androidx.activity.compose.setContent
 import androidx.activity.result.contract.ActivityResultContracts
 import androidx.compose.runtime.LaunchedEffect
 import androidx.lifecycle.lifecycleScope
+import drawwell.surface.Palette
 import drawwell.ui.Shell
 import drawwell.ui.frame
 import kotlinx.coroutines.Dispatchers
@@ -30,10 +31,11 @@ class MainActivity : ComponentActivity() {
     override fun onCreate(saved: Bundle?) {
         super.onCreate(saved)
         val conversation = home.conversation
+        dress(home.host.lastLook?.palette)
         setContent {
             val frame = conversation.screen?.frame()
-            val palette = frame?.look?.palette
-            LaunchedEffect(palette) { Edges.dress(this@MainActivity, palette) }
+            val palette = (frame?.look ?: home.host.lastLook)?.palette
+            LaunchedEffect(palette, home.host.higherContrast) { dress(palette) }
             BackHandler(enabled = frame?.back != null) { frame?.back?.let { conversation.send(it.event) } }
             Shell(conversation, home.host)
         }
@@ -54,6 +56,11 @@ class MainActivity : ComponentActivity() {
     override fun onNewIntent(intent: Intent) {
         super.onNewIntent(intent)
         received(intent)
+    }
+
+    private fun dress(palette: Palette?) {
+        FirstFrame.lay(this, palette, home.host.higherContrast)
+        Edges.dress(this, palette)
     }
 
     internal fun keepScreenOn(on: Boolean) {

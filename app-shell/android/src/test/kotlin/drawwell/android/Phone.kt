@@ -12,6 +12,7 @@ import drawwell.surface.Effect
 import drawwell.surface.Event
 import drawwell.surface.Screen
 import drawwell.ui.Conversation
+import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
 import org.robolectric.RuntimeEnvironment
 import org.robolectric.Shadows.shadowOf
@@ -33,8 +34,8 @@ internal class Phone(private val rule: ComposeTestRule) {
     }
 
     /** All that a process knows is gone, the files stay. What comes next is answered on the thread that asks. */
-    fun processDies() {
-        app.home = Home(app, { milliseconds }, Dispatchers.Unconfined)
+    fun processDies(recordThread: CoroutineDispatcher = Dispatchers.Unconfined) {
+        app.home = Home(app, { milliseconds }, recordThread)
     }
 
     fun open(intent: Intent = Intent(app, MainActivity::class.java)) {

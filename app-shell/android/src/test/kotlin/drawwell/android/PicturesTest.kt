@@ -1,7 +1,7 @@
 package drawwell.android
 
+import android.app.UiModeManager
 import android.graphics.Bitmap
-import android.graphics.Canvas
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.graphics.luminance
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
@@ -16,6 +16,7 @@ import org.junit.Test
 import org.junit.runner.RunWith
 import org.robolectric.RobolectricTestRunner
 import org.robolectric.RuntimeEnvironment
+import org.robolectric.Shadows.shadowOf
 import org.robolectric.annotation.Config
 import java.io.File
 
@@ -37,6 +38,24 @@ class PicturesTest {
         assertTrue("glares: ${light.max()}", light.max() <= BRIGHTEST)
         assertTrue("shines: ${light.average()}", light.average() <= WHOLE)
     }
+
+    @Test
+    fun contrast() {
+        askForContrast()
+        walk("contrast") { light -> assertTrue("too dark: $light", light.average() > DAY) }
+    }
+
+    @Test
+    @Config(qualifiers = "+night")
+    fun contrastByNight() {
+        askForContrast()
+        walk("contrast-night") { light ->
+            assertTrue("glares: ${light.max()}", light.max() <= BRIGHTEST)
+            assertTrue("shines: ${light.average()}", light.average() <= WHOLE)
+        }
+    }
+
+    private fun askForContrast() = shadowOf(phone.app.getSystemService(UiModeManager::class.java)).setContrast(1f)
 
     @Test
     fun large() {
@@ -70,8 +89,7 @@ class PicturesTest {
     private fun keep(name: String, holds: (List<Float>) -> Unit) {
         phone.activity { activity ->
             val view = activity.window.decorView
-            val picture = Bitmap.createBitmap(view.width, view.height, Bitmap.Config.ARGB_8888)
-            view.draw(Canvas(picture))
+            val picture = view.drawn()
             val file = File(System.getProperty("drawwell.pictures"), "$name.png").apply { parentFile?.mkdirs() }
             file.outputStream().use { picture.compress(Bitmap.CompressFormat.PNG, 100, it) }
             val dots = IntArray(picture.width * picture.height)

@@ -1,5 +1,6 @@
 package drawwell.desktop
 
+import drawwell.ui.look.KeptLook
 import java.io.File
 import java.util.UUID
 
@@ -16,6 +17,9 @@ class DataFolder(private val folder: File) {
         }
         return file.readText().trim()
     }
+
+    /** The look of the first frame, before the record can say. */
+    fun look(): KeptLook = folder.resolve("look").let { file -> KeptLook(file::readText, file::writeText) }
 
     companion object {
         /** For a record of one's own choosing, its device lies beside it. */

@@ -1,7 +1,9 @@
 package drawwell.desktop
 
+import drawwell.surface.Look
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
+import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 
@@ -12,11 +14,17 @@ class DesktopHost(
     private val records: Records,
     private val alarms: AlarmClock,
     private val dialogs: FileDialogs,
+    private val look: KeptLook,
+    override val higherContrast: Boolean,
 ) : Host {
     private var own: OpenRecord? = null
     private var ahead: Result<OpenRecord>? = null
 
     override val reducedMotion: Boolean = Motion.reduced()
+
+    override val lastLook: Look? get() = look.look
+
+    override fun keepLook(look: Look) = this.look.keep(look)
 
     override val recordThread: CoroutineDispatcher get() = thread.dispatcher
 

@@ -35,6 +35,8 @@ class MainWindow(private val options: Options) {
         Records(options.record ?: folder.record, folder::device, clock),
         alarms,
         FileDialogs { frame },
+        folder.look(),
+        options.contrast || Contrast.higher(),
     )
     private val conversation: Conversation = Conversation(host)
 

@@ -13,8 +13,12 @@ data class Options(
     val pictures: File? = null,
     /** Whether to tell how long the start took, and close. */
     val measure: Boolean = false,
+    /** Whether to draw with more contrast, where the desk can't say that it wants it. */
+    val contrast: Boolean = false,
 ) {
     companion object {
+        private const val KNOWN = "--record, --time, --pictures, --measure, --contrast"
+
         fun read(arguments: Array<String>): Options {
             var options = Options()
             val left = ArrayDeque(arguments.toList())
@@ -25,7 +29,8 @@ data class Options(
                     "--time" -> options.copy(time = Moments.read(value(name)))
                     "--pictures" -> options.copy(pictures = File(value(name)))
                     "--measure" -> options.copy(measure = true)
-                    else -> throw IllegalArgumentException("unknown: $name (known: --record, --time, --pictures, --measure)")
+                    "--contrast" -> options.copy(contrast = true)
+                    else -> throw IllegalArgumentException("unknown: $name (known: $KNOWN)")
                 }
             }
             return options

@@ -1,7 +1,11 @@
 package drawwell.desktop
 
+import drawwell.surface.Hand
+import drawwell.surface.Look
+import drawwell.surface.Palette
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotEquals
+import org.junit.Assert.assertNull
 import org.junit.Rule
 import org.junit.Test
 import org.junit.rules.TemporaryFolder
@@ -29,5 +33,22 @@ class DataFolderTest {
         val other = DataFolder(temporary.newFolder("other"))
         assertEquals(one.device(), one.device())
         assertNotEquals(one.device(), other.device())
+    }
+
+    @Test
+    fun theLastLookIsFoundAgainWithoutTheRecord() {
+        val folder = DataFolder(temporary.root)
+        assertNull(folder.look().look)
+        folder.look().keep(Look(Hand.LEFT, Palette.NIGHT))
+        assertEquals(Look(Hand.LEFT, Palette.NIGHT), folder.look().look)
+        temporary.root.resolve("look").writeText("no look at all")
+        assertNull(folder.look().look)
+    }
+
+    @Test
+    fun aLookThatCannotBeKeptHoldsUntilTheEndAndIsNoTrouble() {
+        val look = DataFolder(temporary.root.resolve("nowhere")).look()
+        look.keep(Look(Hand.LEFT, Palette.NIGHT))
+        assertEquals(Look(Hand.LEFT, Palette.NIGHT), look.look)
     }
 }

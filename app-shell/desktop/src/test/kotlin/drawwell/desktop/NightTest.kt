@@ -19,12 +19,20 @@ class NightTest {
     private val typefaces = DesktopTypefaces.load()
 
     @Test
-    fun noScreenLightsTheRoom() {
+    fun noScreenLightsTheRoom() = lightsNoRoom(higherContrast = false)
+
+    /** The same bounds: contrast by night comes from a blacker ground, not from brighter words. */
+    @Test
+    fun withMoreContrastNeither() = lightsNoRoom(higherContrast = true)
+
+    private fun lightsNoRoom(higherContrast: Boolean) {
         val screens = Walk.screens()
         assertTrue("the walk saw only ${screens.keys}", screens.size >= 12)
         screens.forEach { (name, shown) ->
             val night = Look(Hand.RIGHT, Palette.NIGHT)
-            val image = Rendering.image { ScreenView(shown.screen.dressed(night), typefaces, reducedMotion = true, shown.trouble) {} }
+            val image = Rendering.image {
+                ScreenView(shown.screen.dressed(night), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
+            }
             val lights = lights(image)
             assertTrue("$name glares: ${lights.max()}", lights.max() <= BRIGHTEST)
             assertTrue("$name shines: ${lights.average()}", lights.average() <= WHOLE)

@@ -9,11 +9,13 @@ import java.time.Instant
 class OptionsTest {
     @Test
     fun areReadByTheirNames() {
-        val options = Options.read(arrayOf("--record", "a", "--time", "2026-03-02T03:10:00+01:00[Europe/Berlin]", "--measure"))
+        val options = Options.read(arrayOf("--record", "a", "--time", "2026-03-02T03:10:00+01:00[Europe/Berlin]", "--measure", "--contrast"))
         assertEquals(File("a"), options.record)
         assertEquals(Instant.parse("2026-03-02T02:10:00Z"), options.time?.toInstant())
         assertEquals("Europe/Berlin", options.time?.zone?.id)
         assertEquals(true, options.measure)
+        assertEquals(true, options.contrast)
+        assertEquals(Options(), Options.read(emptyArray()))
     }
 
     @Test

@@ -8,6 +8,7 @@ import drawwell.surface.Clock
 import drawwell.surface.DrawwellInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Look
 import drawwell.surface.Screen
 import drawwell.surface.Update
 import kotlinx.coroutines.CancellationException
@@ -103,8 +104,15 @@ class Conversation(private val host: Host) {
     }
 
     private suspend fun CoroutineScope.take(update: Update) {
+        val ofTheOwn = lookAround == null
         screen = update.screen
         update.effects.forEach { carryOut(it) }
+        if (ofTheOwn) keep(update.screen.frame().look)
+    }
+
+    /** So that the next start is in it from the first frame on. */
+    private suspend fun keep(look: Look) {
+        if (look != host.lastLook) withContext(host.recordThread) { host.keepLook(look) }
     }
 
     private suspend fun CoroutineScope.carryOut(effect: Effect) {

@@ -1,5 +1,6 @@
 package drawwell.ui
 
+import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 
@@ -9,6 +10,15 @@ interface Host {
 
     /** Whether the system asks for less movement. */
     val reducedMotion: Boolean
+
+    /** Whether the system asks for more contrast. Read while drawing: a host that hears of a change keeps it as state. */
+    val higherContrast: Boolean
+
+    /** The look that was last kept, in this life of the program or one before. */
+    val lastLook: Look?
+
+    /** Keeps it where it is found before the record is open. Called on the record thread. */
+    fun keepLook(look: Look)
 
     /** One thread, off the one that draws, on which every call to the core is made in turn. */
     val recordThread: CoroutineDispatcher

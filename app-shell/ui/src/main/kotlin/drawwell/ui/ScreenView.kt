@@ -32,12 +32,13 @@ fun ScreenView(
     screen: Screen,
     typefaces: Typefaces,
     reducedMotion: Boolean,
+    higherContrast: Boolean = false,
     trouble: Told? = null,
     dismissTrouble: () -> Unit = {},
     send: (Event) -> Unit,
 ) {
     val frame = screen.frame()
-    Appearance(frame.look, typefaces, reducedMotion) {
+    Appearance(frame.look, typefaces, reducedMotion, higherContrast) {
         Ground(LocalColours.current.page, Modifier.fillMaxSize(), align = Alignment.TopCenter) {
             Box(Modifier.widthIn(max = Measures.widest).windowInsetsPadding(WindowInsets.safeDrawing)) {
                 val pane = Pane(frame, trouble, dismissTrouble, send)

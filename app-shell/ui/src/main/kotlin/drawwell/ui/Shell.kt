@@ -38,16 +38,18 @@ fun Shell(conversation: Conversation, host: Host) {
         screen,
         host.typefaces,
         host.reducedMotion,
+        host.higherContrast,
         conversation.trouble,
         conversation::dismissTrouble,
         conversation::send,
     )
 }
 
-/** The first frame, before the record is open: the well. */
+/** The first frame, before the record is open: the well, in the look that was last seen. */
 @Composable
 private fun Opening(conversation: Conversation, host: Host) {
-    Appearance(Look(Hand.RIGHT, Palette.AS_DEVICE), host.typefaces, host.reducedMotion) {
+    val look = host.lastLook ?: Look(Hand.RIGHT, Palette.AS_DEVICE)
+    Appearance(look, host.typefaces, host.reducedMotion, host.higherContrast) {
         Ground(LocalColours.current.page, Modifier.fillMaxSize(), align = Alignment.Center) {
             WellMark(Modifier.size(132.dp))
             conversation.trouble?.let {

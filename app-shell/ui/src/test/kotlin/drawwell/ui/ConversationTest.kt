@@ -2,6 +2,9 @@ package drawwell.ui
 
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Hand
+import drawwell.surface.Look
+import drawwell.surface.Palette
 import drawwell.surface.Trouble
 import drawwell.surface.TroubleKind
 import kotlinx.coroutines.delay
@@ -73,6 +76,21 @@ class ConversationTest {
         until { conversation.screen?.frame()?.title == "own" }
         assertEquals(listOf("buzz"), host.asked)
         assertEquals(listOf(Event.Start, Event.LeaveLookAround), host.other.told)
+    }
+
+    @Test
+    fun theLookOfTheOwnRecordIsKeptAndNotThatOfTheInventedFamily() {
+        val night = Look(Hand.LEFT, Palette.NIGHT)
+        host.own.look = night
+        talking {
+            until { host.lastLook == night }
+            host.own.answers = { if (it == Event.LookAround) listOf(Effect.OpenLookAround) else emptyList() }
+            conversation.send(Event.LookAround)
+            until { conversation.screen?.frame()?.title == "other" }
+            conversation.send(Event.Start)
+            until { host.other.told.isNotEmpty() }
+            assertEquals(night, host.lastLook)
+        }
     }
 
     @Test

@@ -17,6 +17,7 @@ import drawwell.surface.WelcomeScreen
 internal class FakeCore(private val name: String) : DrawwellInterface {
     val told = mutableListOf<Event>()
     val paths = mutableListOf<String>()
+    var look = Look(Hand.RIGHT, Palette.LIGHT)
     var answers: (Event) -> List<Effect> = { emptyList() }
 
     override fun update(event: Event, now: Clock): Update {
@@ -37,7 +38,7 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
     private fun answer(effects: List<Effect>) = Update(screen(), effects)
 
     private fun screen() = Screen.Welcome(
-        Frame(name, "", emptyList(), null, null, null, emptyList(), Look(Hand.RIGHT, Palette.LIGHT), null),
+        Frame(name, "", emptyList(), null, null, null, emptyList(), look, null),
         WelcomeScreen("", emptyList(), emptyList()),
     )
 }

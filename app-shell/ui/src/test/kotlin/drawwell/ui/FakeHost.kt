@@ -2,6 +2,7 @@ package drawwell.ui
 
 import androidx.compose.ui.text.font.FontFamily
 import drawwell.surface.Clock
+import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
@@ -13,11 +14,17 @@ internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore
 
     override val typefaces = Typefaces(FontFamily.Default)
     override val reducedMotion = true
-    override val recordThread: CoroutineDispatcher = Dispatchers.Default
+    override val higherContrast = false
+    override var lastLook: Look? = null
+    override var recordThread: CoroutineDispatcher = Dispatchers.Default
 
     override fun openOwnRecord() = OpenRecord(opens()) { CLOCK }
 
     override fun openLookAround() = OpenRecord(other) { CLOCK }
+
+    override fun keepLook(look: Look) {
+        lastLook = look
+    }
 
     override fun buzz() {
         asked += "buzz"

@@ -16,6 +16,8 @@ class Pictures(private val folder: File) {
         Walk.screens().forEach { (name, shown) ->
             take("$name.light", shown, Look(Hand.RIGHT, Palette.LIGHT))
             take("$name.night", shown, Look(Hand.RIGHT, Palette.NIGHT))
+            take("$name.contrast", shown, Look(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
+            take("$name.contrast-night", shown, Look(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
             take("$name.left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
             take("$name.large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
             take("$name.large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
@@ -23,9 +25,16 @@ class Pictures(private val folder: File) {
         }
     }
 
-    private fun take(name: String, shown: Shown, look: Look, fontScale: Float = 1f, scrolled: Boolean = false) {
+    private fun take(
+        name: String,
+        shown: Shown,
+        look: Look,
+        fontScale: Float = 1f,
+        scrolled: Boolean = false,
+        higherContrast: Boolean = false,
+    ) {
         val image = Rendering.image(fontScale, scrolled) {
-            ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, shown.trouble) {}
+            ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
         }
         Rendering.write(File(folder, "$name.png"), image)
     }

@@ -26,13 +26,19 @@ internal val LocalReading = staticCompositionLocalOf { LayoutDirection.Ltr }
 
 /** Dresses all that is inside it. */
 @Composable
-internal fun Appearance(look: Look, typefaces: Typefaces, reducedMotion: Boolean, content: @Composable () -> Unit) {
+internal fun Appearance(
+    look: Look,
+    typefaces: Typefaces,
+    reducedMotion: Boolean,
+    higherContrast: Boolean,
+    content: @Composable () -> Unit,
+) {
     val night = when (look.palette) {
         Palette.NIGHT -> true
         Palette.LIGHT -> false
         Palette.AS_DEVICE -> isSystemInDarkTheme()
     }
-    val colours = if (night) Colours.Night else Colours.Light
+    val colours = Colours.of(night, higherContrast)
     CompositionLocalProvider(
         LocalColours provides colours,
         LocalTone provides colours.page,

@@ -23,6 +23,8 @@ data class Colours(
     val shaft: Tone,
     /** A filled column, and what is drawn over it. */
     val water: Tone,
+    /** Whether all that is raised shows its edge, where the grounds are too alike to tell. */
+    val outlined: Boolean = false,
 ) {
     /** The pen for textures: fine lines that must be seen without a fill behind them. */
     val texture: Color get() = if (night) shaft.edge else water.ground
@@ -35,6 +37,11 @@ data class Colours(
         )
 
     companion object {
+        fun of(night: Boolean, higherContrast: Boolean): Colours = when {
+            higherContrast -> if (night) HigherContrast.Night else HigherContrast.Light
+            else -> if (night) Night else Light
+        }
+
         /** Linen, clay and deep well water. */
         val Light = Colours(
             night = false,

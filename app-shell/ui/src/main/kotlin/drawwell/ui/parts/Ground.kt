@@ -13,6 +13,7 @@ import androidx.compose.ui.draw.clip
 import androidx.compose.ui.graphics.RectangleShape
 import androidx.compose.ui.graphics.Shape
 import androidx.compose.ui.unit.dp
+import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 import drawwell.ui.look.Tone
@@ -29,7 +30,8 @@ internal fun Ground(
     align: Alignment = Alignment.TopStart,
     content: @Composable BoxScope.() -> Unit,
 ) {
-    val edge = if (edged) Modifier.border(1.dp, tone.edge, shape) else Modifier
+    val raised = shape != RectangleShape && tone.ground != LocalTone.current.ground
+    val edge = if (edged || raised && LocalColours.current.outlined) Modifier.border(1.dp, tone.edge, shape) else Modifier
     CompositionLocalProvider(LocalTone provides tone) {
         Box(modifier.clip(shape).background(tone.ground).then(edge), contentAlignment = align, content = content)
     }
