@@ -14,6 +14,7 @@ import drawwell.surface.Update
 import kotlinx.coroutines.CancellationException
 import kotlinx.coroutines.CompletableDeferred
 import kotlinx.coroutines.CoroutineScope
+import kotlinx.coroutines.NonCancellable
 import kotlinx.coroutines.channels.Channel
 import kotlinx.coroutines.coroutineScope
 import kotlinx.coroutines.launch
@@ -38,7 +39,8 @@ class Conversation(private val host: Host) {
         val answered = CompletableDeferred<Unit>()
     }
 
-    private val asks = Channel<Ask>(Channel.UNLIMITED)
+    /** None is lost, also where the screen goes away just as one is taken. */
+    private val asks: Channel<Ask> = Channel(Channel.UNLIMITED) { untaken -> again(untaken) }
     private var own: OpenRecord? = null
     private var lookAround: OpenRecord? = null
 
@@ -75,13 +77,18 @@ class Conversation(private val host: Host) {
         if (own == null) ask { core, now -> Update(core.here(now), emptyList()) }
     }
 
-    /** Talks until it is cancelled. */
+    /** Talks until it is cancelled. What was begun is ended, or a tap would be lost where the screen is turned meanwhile. */
     suspend fun run() = coroutineScope {
+        val talk = this
         wake()
         for (ask in asks) {
-            answer(ask)
+            withContext(NonCancellable) { talk.answer(ask) }
             ask.answered.complete(Unit)
         }
+    }
+
+    private fun again(ask: Ask) {
+        asks.trySend(ask)
     }
 
     private fun ask(says: (DrawwellInterface, Clock) -> Update?): Ask =

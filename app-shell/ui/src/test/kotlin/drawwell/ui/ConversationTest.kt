@@ -94,6 +94,27 @@ class ConversationTest {
     }
 
     @Test
+    fun whatWasSaidIsDoneOnceThoughTheScreenGoesAwayBeforeItIsAnswered() = runBlocking {
+        val busy = BusyThread()
+        host.recordThread = busy
+        host.lastLook = host.own.look
+        val before = launch { conversation.run() }
+        withTimeout(10_000) {
+            until { busy.waits }
+            busy.works()
+            until { conversation.screen != null }
+            conversation.send(Event.Start)
+            until { busy.waits }
+            before.cancel()
+            val after = launch { conversation.run() }
+            until { busy.works(); before.isCompleted && host.own.told.size == 3 }
+            assertEquals(listOf(Event.Wake, Event.Start, Event.Wake), host.own.told)
+            after.cancel()
+            until { busy.works(); after.isCompleted }
+        }
+    }
+
+    @Test
     fun troubleIsSaidAndTheConversationGoesOn() = talking {
         val before = conversation.screen
         host.own.answers = { event ->
