@@ -1,13 +1,13 @@
 package drawwell.ui.parts
 
-import androidx.compose.runtime.Stable
+import androidx.compose.runtime.Immutable
 import drawwell.surface.Event
 import drawwell.surface.Frame
 import drawwell.ui.Told
 
 /** What every screen is given besides its own content. */
-@Stable
-internal class Pane(
+@Immutable
+internal data class Pane(
     val frame: Frame,
     val trouble: Told?,
     val dismissTrouble: () -> Unit,

@@ -7,6 +7,7 @@ import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.CompositionLocalProvider
+import androidx.compose.runtime.getValue
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.geometry.Offset
@@ -64,7 +65,7 @@ private fun WaterColumn(column: ColumnData, modifier: Modifier) {
 @Composable
 internal fun Shaft(height: Float?, ghost: Float?, modifier: Modifier = Modifier, held: Boolean = false) {
     val colours = LocalColours.current
-    val risen = rising(height ?: 0f, held)
+    val risen by rising(height ?: 0f, held)
     Canvas(modifier.fillMaxWidth()) {
         val wall = 1.dp.toPx()
         val area = Rect(Offset(wall, wall), Offset(size.width - wall, size.height - wall))

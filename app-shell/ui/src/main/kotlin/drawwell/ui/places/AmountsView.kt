@@ -9,7 +9,9 @@ import androidx.compose.foundation.layout.padding
 import androidx.compose.foundation.layout.width
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
-import androidx.compose.runtime.mutableStateMapOf
+import androidx.compose.runtime.MutableState
+import androidx.compose.runtime.State
+import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.clearAndSetSemantics
@@ -44,8 +46,8 @@ import drawwell.ui.pictures.scaleWidth
 internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
     val lettering = LocalLettering.current
     /** Where the thumb is now, until the core has answered. */
-    val drawing = remember(amounts.session) { mutableStateMapOf<Part, Float>() }
-    LaunchedEffect(amounts) { drawing.clear() }
+    val drawing = remember(amounts.session) { Part.entries.associateWith { mutableStateOf<Float?>(null) } }
+    LaunchedEffect(amounts, pane.trouble) { drawing.values.forEach { it.value = null } }
     ThumbScreen(
         pane,
         pinned = {
@@ -62,7 +64,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
             Sides {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))
-                    Head(column, drawing[column.column.part], Modifier.weight(1f))
+                    Head(column, drawing.getValue(column.column.part), Modifier.weight(1f))
                 }
             }
         },
@@ -71,7 +73,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
             Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
-                    Drawable(amounts, column, drawing, pane.send, Modifier.weight(1f))
+                    Drawable(amounts.session, column, drawing.getValue(column.column.part), pane.send, Modifier.weight(1f))
                 }
                 if (amounts.columns.size == 1) Scale(amounts.scale, Modifier.fillMaxHeight())
             }
@@ -83,8 +85,9 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
 
 /** What the column reads, where the eye can see it past the thumb. */
 @Composable
-private fun Head(amount: AmountColumn, height: Float?, modifier: Modifier) {
+private fun Head(amount: AmountColumn, drawing: State<Float?>, modifier: Modifier) {
     val lettering = LocalLettering.current
+    val height = drawing.value
     val text = height?.let { amount.readings.at(it) } ?: amount.column.text
     Column(modifier.clearAndSetSemantics { contentDescription = amount.column.spoken }) {
         Words(amount.column.label, lettering.label, soft = true)
@@ -95,18 +98,18 @@ private fun Head(amount: AmountColumn, height: Float?, modifier: Modifier) {
 
 @Composable
 private fun Drawable(
-    amounts: AmountsScreen,
+    session: String,
     amount: AmountColumn,
-    drawing: MutableMap<Part, Float>,
+    drawing: MutableState<Float?>,
     send: (Event) -> Unit,
     modifier: Modifier,
 ) {
     val part = amount.column.part
     DrawnColumn(
         amount,
-        drawing[part],
-        drawing = { drawing[part] = it },
-        drawn = { send(Event.DrawAmount(amounts.session, part, it)) },
+        drawing.value,
+        drawing = { drawing.value = it },
+        drawn = { send(Event.DrawAmount(session, part, it)) },
         modifier = modifier.fillMaxHeight(),
     )
 }

@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.RecompositionContract
+
+class DesktopRecompositionTest : RecompositionContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}
