@@ -1,15 +1,21 @@
 package drawwell.ui
 
+import androidx.compose.ui.semantics.ProgressBarRangeInfo
 import androidx.compose.ui.test.assertIsDisplayed
+import androidx.compose.ui.test.assertRangeInfoEquals
 import androidx.compose.ui.test.onNodeWithTag
 import androidx.compose.ui.test.performImeAction
 import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.test.performTextReplacement
+import drawwell.surface.Deed
 import drawwell.surface.Event
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.surface.Trouble
+import drawwell.surface.TroubleKind
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotNull
+import org.junit.Assert.assertThrows
 import org.junit.Assert.assertTrue
 import org.junit.Test
 
@@ -49,6 +55,56 @@ abstract class TroubleContract : ShellContract() {
         folder.root.resolve("record.drawwell").deleteRecursively()
         stage.tap("dismiss-trouble")
         assertTrue(stage.screen is Screen.Welcome)
+    }
+
+    @Test
+    fun onAFullDiskATapIsRefusedInWordsAndCanBeMadeWhenThereIsRoomAgain() {
+        val stage = begun()
+        stage.tap("start")
+        stage.host.pass(90)
+        stage.host.close()
+        stage.startAnew()
+        val before = stage.whole()
+        FullDisk.during(stage.host.record) {
+            stage.tap("mark-letdown")
+            val told = assertThrows(Trouble.Told::class.java) { stage.core.update(Event.Mark(Deed.LETDOWN), stage.host.now()) }
+            assertEquals(TroubleKind.FULL, told.kind)
+            assertEquals(Told.of(told), stage.conversation.trouble)
+            rule.onNodeWithTag("trouble").assertIsDisplayed()
+            assertEquals(0, stage.notches())
+        }
+        assertEquals(before, stage.whole())
+        stage.tap("mark-letdown")
+        rule.onNodeWithTag("trouble").assertDoesNotExist()
+        assertEquals(1, stage.notches())
+        stage.startAnew()
+        assertEquals(1, stage.notches())
+    }
+
+    @Test
+    fun onAFullDiskADrawnLineGoesBackToWhereItWas() {
+        val stage = begun()
+        stage.host.close()
+        stage.startAnew()
+        stage.tap("start")
+        stage.host.pass(600)
+        stage.tap("finish")
+        FullDisk.during(stage.host.record) {
+            stage.draw("left", 0.5f)
+            rule.onNodeWithTag("trouble").assertIsDisplayed()
+            rule.onNodeWithTag("column-left").assertRangeInfoEquals(ProgressBarRangeInfo(0f, 0f..1f))
+        }
+        stage.draw("left", 0.5f)
+        val height = checkNotNull((stage.screen as Screen.Amounts).amounts.columns.first().column.height)
+        rule.onNodeWithTag("column-left").assertRangeInfoEquals(ProgressBarRangeInfo(height, 0f..1f))
+    }
+
+    private fun Stage.notches() = (screen as Screen.Running).running.strip.notches.size
+
+    /** The whole record in the form it is handed over in. */
+    private fun Stage.whole(): String = folder.newFile().let {
+        core.takeOut(it.path, host.now())
+        it.readText()
     }
 
     private fun entry(): Stage = begun().apply {

@@ -9,6 +9,7 @@ import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.FullDisk
 import org.junit.After
 import org.junit.Assert.assertArrayEquals
 import org.junit.Assert.assertEquals
@@ -114,6 +115,20 @@ class ActivityLifeTest {
     }
 
     @Test
+    fun turnedWhileATapIsBeingWrittenItIsOneTap() {
+        running()
+        val busy = BusyThread()
+        phone.processDies(busy)
+        phone.again()
+        phone.until { busy.works(); phone.conversation.screen is Screen.Running }
+        phone.tap("mark-letdown")
+        assertTrue("it was written at once", busy.waits)
+        phone.again()
+        phone.until { busy.works(); notches() > 0 }
+        assertEquals(1, notches())
+    }
+
+    @Test
     fun turnedRightAfterATapItIsOneTap() {
         running()
         phone.tap("mark-letdown")
@@ -136,6 +151,27 @@ class ActivityLifeTest {
         assertEquals(1, notches())
         phone.tap("mark-letdown")
         assertEquals(2, notches())
+    }
+
+    @Test
+    fun onAFullDiskATapIsRefusedAndTheNextOneIsTakenWhenThereIsRoomAgain() {
+        running()
+        (phone.app.home.records.own().core as AutoCloseable).close()
+        phone.processDies()
+        phone.again()
+        FullDisk.during(phone.app.filesDir.resolve("record.drawwell")) {
+            phone.tap("mark-letdown")
+            rule.onNodeWithTag("trouble").assertIsDisplayed()
+            assertEquals(0, notches())
+            phone.again()
+            assertEquals(0, notches())
+        }
+        phone.tap("mark-letdown")
+        assertNull(phone.conversation.trouble)
+        assertEquals(1, notches())
+        phone.processDies()
+        phone.again()
+        assertEquals(1, notches())
     }
 
     @Test
