@@ -42,18 +42,23 @@ pub fn autocorrelation(points: &[Point], lags: usize) -> Vec<Lag> {
     (0..=lags.min(days.len() - 1)).map(at).collect()
 }
 
+/// Whether places are whole days, increasing, and not absurdly far apart.
+pub(super) fn is_by_day(points: &[Point]) -> bool {
+    let (Some(first), Some(last)) = (points.first(), points.last()) else { return false };
+    points.windows(2).all(|pair| matches!(pair, [a, b] if a.at < b.at))
+        && points.iter().all(|point| point.at.fract() == 0.0)
+        && last.at - first.at < LONGEST
+}
+
 /// The series with its missing days.
 fn by_day(points: &[Point]) -> Option<Vec<Option<f64>>> {
-    let first = points.first()?.at;
-    let length = points.last()?.at - first + 1.0;
-    let rising = points.windows(2).all(|pair| matches!(pair, [a, b] if a.at < b.at));
-    let whole = points.iter().all(|point| point.at.fract() == 0.0);
-    if !(rising && whole && (1.0..=LONGEST).contains(&length)) {
+    let (first, last) = (points.first()?, points.last()?);
+    if !is_by_day(points) {
         return None;
     }
-    let mut days = vec![None; length as usize];
+    let mut days = vec![None; (last.at - first.at) as usize + 1];
     for point in points {
-        *days.get_mut((point.at - first) as usize)? = Some(point.value);
+        *days.get_mut((point.at - first.at) as usize)? = Some(point.value);
     }
     Some(days)
 }
