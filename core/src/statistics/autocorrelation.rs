@@ -33,13 +33,27 @@ pub fn autocorrelation(points: &[Point], lags: usize) -> Vec<Lag> {
     }
     let whole = points.len() == days.len();
     let at = |lag: usize| Lag {
-        value: apart.iter().zip(apart.iter().skip(lag)).map(|(a, b)| a * b).sum::<f64>() / squares,
+        value: together(apart.get(lag..).unwrap_or_default(), &apart) / squares,
         pairs: match whole {
             true => days.len() - lag,
             false => there.iter().zip(there.iter().skip(lag)).map(|(a, b)| a & b).sum::<u32>() as usize,
         },
     };
     (0..=lags.min(days.len() - 1)).map(at).collect()
+}
+
+/// The sum of products, in eight sums side by side, which is what a processor does at once.
+fn together(later: &[f64], earlier: &[f64]) -> f64 {
+    let earlier = earlier.get(..later.len()).unwrap_or_default();
+    let (eights, others) = (later.chunks_exact(8), earlier.chunks_exact(8));
+    let rest: f64 = eights.remainder().iter().zip(others.remainder()).map(|(a, b)| a * b).sum();
+    let mut sums = [0.0; 8];
+    for (eight, other) in eights.zip(others) {
+        for (sum, (a, b)) in sums.iter_mut().zip(eight.iter().zip(other)) {
+            *sum += a * b;
+        }
+    }
+    sums.iter().sum::<f64>() + rest
 }
 
 /// Whether places are whole days, increasing, and not absurdly far apart.

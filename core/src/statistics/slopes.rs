@@ -15,12 +15,7 @@
 //! put on grids of powers of two, 120 places together, which holds whole days and
 //! any values within 25 figures of each other without rounding.
 
-use std::cmp::Ordering;
-
-use super::{
-    inversions::{count, sort_and_tell},
-    Point,
-};
+use super::{inversions::sort_and_tell, Point};
 
 /// Places of a grid for the two coordinates together, with room for a product.
 const PLACES: i32 = 120;
@@ -34,7 +29,7 @@ struct Cut {
 }
 
 impl Cut {
-    const LOWEST: Self = Self { rise: -1, run: 0, above: true };
+    const LOWEST: Self = Self { rise: -1, run: 0, above: false };
     const HIGHEST: Self = Self { rise: 1, run: 0, above: false };
 
     /// Whether only one slope fits between the two.
@@ -43,12 +38,11 @@ impl Cut {
     }
 }
 
-/// A point on both grids, and as it was.
+/// A point on both grids.
 #[derive(Debug, Clone, Copy)]
 struct Spot {
     at: i128,
     height: i128,
-    point: Point,
 }
 
 impl Spot {
@@ -56,27 +50,38 @@ impl Spot {
     fn over(&self, cut: Cut) -> i128 {
         self.height * cut.run - self.at * cut.rise
     }
+}
 
-    fn slope_to(&self, later: &Self) -> f64 {
-        (later.point.value - self.point.value) / (later.point.at - self.point.at)
-    }
+/// A point, and nearly how high it lies above a line.
+#[derive(Debug, Clone, Copy)]
+struct Item {
+    over: f64,
+    point: usize,
 }
 
 /// The slopes between all pairs of points at different places.
 pub(super) struct Slopes {
+    points: Vec<Point>,
     spots: Vec<Spot>,
+    /// Place and height of the spots again, rounded.
+    nearly: Vec<(f64, f64)>,
     pairs: u64,
+    /// The greatest place and height on the grids, either way.
+    farthest: (f64, f64),
 }
 
-/// Slopes of some pairs, with what makes a cut of them.
-type Sample = Vec<(f64, Cut)>;
+/// Slopes of some pairs, and the earlier and the later point of each.
+type Sample = Vec<(f64, u32, u32)>;
 
 /// Where the wanted ranks lie, and how many slopes are below either end.
+#[derive(Clone)]
 struct Between {
     low: Cut,
     high: Cut,
     below: u64,
     up_to: u64,
+    /// The points as they lie along the lower end.
+    order: Vec<Item>,
 }
 
 impl Slopes {
@@ -89,8 +94,11 @@ impl Slopes {
         let all = |n: usize| (n as u64) * (n as u64).saturating_sub(1) / 2;
         let together: u64 = points.chunk_by(|a, b| a.at == b.at).map(|group| all(group.len())).sum();
         let pairs = all(points.len()) - together;
-        let spots = points.into_iter().zip(ats).zip(heights);
-        Self { spots: spots.map(|((point, at), height)| Spot { at, height, point }).collect(), pairs }
+        let farthest = |of: &[i128]| of.iter().map(|it| it.unsigned_abs()).max().unwrap_or(0) as f64;
+        let farthest = (farthest(&ats), farthest(&heights));
+        let spots: Vec<Spot> = ats.into_iter().zip(heights).map(|(at, height)| Spot { at, height }).collect();
+        let nearly = spots.iter().map(|spot| (spot.at as f64, spot.height as f64)).collect();
+        Self { points, spots, nearly, pairs, farthest }
     }
 
     /// How many there are.
@@ -106,163 +114,210 @@ impl Slopes {
             return ranges.iter().map(|range| pick(&mut all, *range, 0)).collect();
         }
         let mut chance = Chance(0);
-        let sample = self.any(&mut chance);
-        ranges.iter().map(|range| self.narrow(*range, sample.clone(), &mut chance)).collect()
+        let order = (0..self.points.len()).map(|point| Item { over: 0.0, point }).collect();
+        let mut between = Between { low: Cut::LOWEST, high: Cut::HIGHEST, below: 0, up_to: self.pairs, order };
+        let mut sample = self.any(&mut chance);
+        // What surrounds all of them first, which is little more than what surrounds one.
+        let first = ranges.iter().map(|range| range.0).min()?;
+        let last = ranges.iter().map(|range| range.1).max()?;
+        for cut in self.around(&between, &mut sample, (first, last))? {
+            self.cut(&mut between, cut, (first, last));
+        }
+        let mut sample = self.some_of(&between, &mut chance);
+        ranges.iter().map(|range| self.narrow(*range, between.clone(), &mut sample, &mut chance)).collect()
     }
 
     /// So many are made rather than looked for.
     fn few(&self) -> u64 {
-        (32 * self.spots.len() as u64).max(10_000)
+        (8 * self.points.len() as u64).max(10_000)
+    }
+
+    fn sample_size(&self) -> u64 {
+        2 * self.points.len() as u64
     }
 
     fn all(&self) -> Vec<f64> {
         let mut all = Vec::new();
-        let mut rest = self.spots.as_slice();
+        let mut rest = self.points.as_slice();
         while let Some((first, later)) = rest.split_first() {
-            all.extend(later.iter().filter(|it| it.at > first.at).map(|it| first.slope_to(it)));
+            all.extend(later.iter().filter(|it| it.at > first.at).map(|it| slope(first, it)));
             rest = later;
         }
         all
     }
 
-    fn sample_size(&self) -> u64 {
-        4 * self.spots.len() as u64
-    }
-
     /// Slopes of pairs drawn from all.
     fn any(&self, chance: &mut Chance) -> Sample {
-        let n = self.spots.len() as u64;
-        let mut spot = || self.spots.get(chance.below(n) as usize);
-        (0..self.sample_size()).filter_map(|_| sampled(spot()?, spot()?)).collect()
+        let n = self.points.len() as u64;
+        let mut two = || (chance.below(n) as usize, chance.below(n) as usize);
+        let draw = |_| {
+            let (one, other) = two();
+            self.sampled(one.min(other), one.max(other))
+        };
+        (0..self.sample_size()).filter_map(draw).collect()
     }
 
-    fn narrow(&self, ranks: (u64, u64), first: Sample, chance: &mut Chance) -> Option<(f64, f64)> {
-        let mut between = Between { low: Cut::LOWEST, high: Cut::HIGHEST, below: 0, up_to: self.pairs };
-        let mut sample = first;
+    /// Nothing where both lie at one place.
+    fn sampled(&self, earlier: usize, later: usize) -> Option<(f64, u32, u32)> {
+        let (first, second) = (self.points.get(earlier)?, self.points.get(later)?);
+        let found = (slope(first, second), u32::try_from(earlier).ok()?, u32::try_from(later).ok()?);
+        (first.at < second.at).then_some(found)
+    }
+
+    /// The slope of a sample at a place in order.
+    fn nth(&self, sample: &mut Sample, place: usize) -> Option<Cut> {
+        if place >= sample.len() {
+            return None;
+        }
+        let (_, (_, earlier, later), _) = sample.select_nth_unstable_by(place, |a, b| a.0.total_cmp(&b.0));
+        let (first, second) = (self.spots.get(*earlier as usize)?, self.spots.get(*later as usize)?);
+        Some(Cut { rise: second.height - first.height, run: second.at - first.at, above: false })
+    }
+
+    /// Cuts that very likely have the ranks between them, and little more.
+    fn around(&self, between: &Between, sample: &mut Sample, ranks: (u64, u64)) -> Option<Vec<Cut>> {
+        let inside = (between.up_to - between.below) as f64;
+        let last = sample.len().checked_sub(1)? as f64;
+        let place = |rank: u64| {
+            let share = (rank - between.below) as f64 / inside;
+            (share * last, 3.0 * (last * share * (1.0 - share)).sqrt() + 2.0)
+        };
+        let ((first, before), (second, after)) = (place(ranks.0), place(ranks.1));
+        let mut cuts = Vec::new();
+        if first >= before {
+            cuts.push(Cut { above: false, ..self.nth(sample, (first - before) as usize)? });
+        }
+        if second + after <= last {
+            cuts.push(Cut { above: true, ..self.nth(sample, (second + after) as usize)? });
+        }
+        Some(cuts)
+    }
+
+    fn narrow(
+        &self,
+        ranks: (u64, u64),
+        mut between: Between,
+        given: &mut Sample,
+        chance: &mut Chance,
+    ) -> Option<(f64, f64)> {
+        let mut own: Option<Sample> = None;
         loop {
+            let sample = own.as_mut().unwrap_or(&mut *given);
             let inside = between.up_to - between.below;
             if inside <= self.few() {
                 return pick(&mut self.inside(&between), ranks, between.below);
             }
-            let last = sample.len().checked_sub(1)?;
-            let share = (ranks.0 - between.below) as f64 / inside as f64;
-            let place = share * last as f64;
-            let reach = 3.0 * (sample.len() as f64 * share * (1.0 - share)).sqrt() + 2.0;
-            let mut cuts = Vec::new();
-            if place >= reach {
-                cuts.push(Cut { above: false, ..nth(&mut sample, (place - reach) as usize)? });
-            }
-            if place + reach <= last as f64 {
-                cuts.push(Cut { above: true, ..nth(&mut sample, (place + reach) as usize)? });
-            }
-            // Where one slope comes very often the ends may stay: then it is cut out by itself.
-            let middle = nth(&mut sample, place as usize)?;
-            for cut in cuts {
-                if !self.cut(&mut between, cut, ranks) {
-                    return self.apart(ranks, sample, chance);
-                }
+            let whole = between.clone();
+            let mut cuts = self.around(&between, sample, ranks)?;
+            if !cuts.iter().all(|cut| self.cut(&mut between, *cut, ranks)) {
+                return self.apart(ranks, whole, sample, chance);
             }
             if between.up_to - between.below > inside / 2 {
-                for above in [false, true] {
-                    if !self.cut(&mut between, Cut { above, ..middle }, ranks) {
-                        return self.apart(ranks, sample, chance);
-                    }
+                // The ends may stay where one slope comes very often: it is cut out by itself then.
+                let share = (ranks.0 - whole.below) as f64 / inside as f64;
+                let place = (share * (sample.len() - 1) as f64) as usize;
+                let middle = self.nth(sample, place)?;
+                cuts = [false, true].map(|above| Cut { above, ..middle }).to_vec();
+                if !cuts.iter().all(|cut| self.cut(&mut between, *cut, ranks)) {
+                    return self.apart(ranks, whole, sample, chance);
                 }
             }
             if between.low.one_slope_to(between.high) {
                 let slope = self.one_of(&between)?;
                 return Some((slope, slope));
             }
-            sample = self.some_of(&between, chance);
+            if between.up_to - between.below > self.few() {
+                own = Some(self.some_of(&between, chance));
+            }
         }
     }
 
     /// Each rank by itself, where a cut came between the two.
-    fn apart(&self, ranks: (u64, u64), sample: Sample, chance: &mut Chance) -> Option<(f64, f64)> {
-        let sample = if sample.len() as u64 * 2 < self.sample_size() { self.any(chance) } else { sample };
-        let (low, _) = self.narrow((ranks.0, ranks.0), sample.clone(), chance)?;
-        let (high, _) = self.narrow((ranks.1, ranks.1), sample, chance)?;
+    fn apart(&self, ranks: (u64, u64), whole: Between, sample: &mut Sample, chance: &mut Chance) -> Option<(f64, f64)> {
+        let (low, _) = self.narrow((ranks.0, ranks.0), whole.clone(), sample, chance)?;
+        let (high, _) = self.narrow((ranks.1, ranks.1), whole, sample, chance)?;
         Some((low, high))
     }
 
-    /// Moves one end to a cut; `false` where the ranks lie on both sides of it.
+    /// Moves one end to a cut; `false` where ranks lie on both sides of it.
     fn cut(&self, between: &mut Between, cut: Cut, ranks: (u64, u64)) -> bool {
-        let over = self.spots.iter().map(|spot| spot.over(cut)).collect();
-        let margin = i128::from(cut.above);
-        // Points at one place are sorted by height, so only equal ones could count.
-        let below = count(over, |later, earlier| *later < earlier + margin) - self.twins(cut);
+        let mut below = between.below;
+        let order = self.sort_along(cut, &between.order, |before, _| below += before.len() as u64);
         if below <= ranks.0 {
-            if below >= between.below {
-                (between.low, between.below) = (cut, below);
-            }
+            (between.low, between.below, between.order) = (cut, below, order);
         } else if below > ranks.1 {
-            if below <= between.up_to {
-                (between.high, between.up_to) = (cut, below);
-            }
-        } else {
-            return false;
+            (between.high, between.up_to) = (cut, below);
         }
-        true
+        below <= ranks.0 || below > ranks.1
     }
 
-    /// Pairs of equal points, which a cut that lies above counts though they have no slope.
-    fn twins(&self, cut: Cut) -> u64 {
-        if !cut.above {
-            return 0;
-        }
-        let equal = self.spots.chunk_by(|a, b| a.at == b.at && a.height == b.height);
-        equal.map(|group| group.len() as u64).map(|n| n * (n - 1) / 2).sum()
-    }
-
-    /// Calls `found` for the pairs between two cuts: for a point the points before it,
-    /// in the order in which they lie along the lower cut.
-    fn tell(&self, between: &Between, found: impl FnMut(&[(i128, &Spot)], &(i128, &Spot))) {
-        let mut order: Vec<(i128, &Spot)> = self.spots.iter().map(|spot| (spot.over(between.low), spot)).collect();
-        // Stable, so that points at one place stay as they are, lower ones first.
-        order.sort_by(|a, b| {
-            a.0.cmp(&b.0).then(match between.low.above {
-                true => b.1.at.cmp(&a.1.at),
-                false => a.1.at.cmp(&b.1.at),
-            })
-        });
-        for item in &mut order {
-            item.0 = item.1.over(between.high);
-        }
-        let on_the_line = |later: &Spot, earlier: &Spot| between.high.above && later.at > earlier.at;
-        let is_below = |later: &(i128, &Spot), earlier: &(i128, &Spot)| {
-            later.0 < earlier.0 || (later.0 == earlier.0 && on_the_line(later.1, earlier.1))
+    /// Sorts the points along a cut. Calls `found` with each point that thereby comes
+    /// before others, and these: they are the pairs whose slope lies below the cut and
+    /// not below the one along which the points lay before.
+    ///
+    /// The order is that of whole numbers. Floating point decides where it can't be
+    /// wrong: each height is off by less than five roundings of its terms.
+    fn sort_along(&self, cut: Cut, order: &[Item], found: impl FnMut(&[Item], &Item)) -> Vec<Item> {
+        let slope = if cut.run == 0 { f64::INFINITY } else { cut.rise as f64 / cut.run as f64 };
+        let place = |item: &Item| {
+            let over = self.nearly.get(item.point).map_or(0.0, |(at, height)| height - slope * at);
+            Item { over, ..*item }
         };
-        sort_and_tell(&mut order, is_below, found);
+        let mut items: Vec<Item> = order.iter().map(place).collect();
+        let doubt = 16.0 * f64::EPSILON * (self.farthest.1 + slope.abs() * self.farthest.0);
+        let exactly = |later: &Item, earlier: &Item| match (self.spots.get(later.point), self.spots.get(earlier.point))
+        {
+            // Points on a line of the cut's slope are turned round where the cut lies above it.
+            (Some(later), Some(earlier)) => match (later.over(cut) - earlier.over(cut), cut.above) {
+                (0, true) => later.at > earlier.at,
+                (0, false) => later.at < earlier.at,
+                (apart, _) => apart < 0,
+            },
+            _ => false,
+        };
+        let is_below = |later: &Item, earlier: &Item| {
+            let apart = later.over - earlier.over;
+            if apart.abs() > doubt {
+                apart < 0.0
+            } else {
+                exactly(later, earlier)
+            }
+        };
+        sort_and_tell(&mut items, is_below, found);
+        items
     }
 
     fn inside(&self, between: &Between) -> Vec<f64> {
         let mut slopes = Vec::new();
-        self.tell(between, |before, spot| {
-            slopes.extend(before.iter().map(|it| it.1.slope_to(spot.1)));
+        self.sort_along(between.high, &between.order, |before, item| {
+            if let Some(later) = self.points.get(item.point) {
+                let earlier = before.iter().filter_map(|it| self.points.get(it.point));
+                slopes.extend(earlier.map(|earlier| slope(earlier, later)));
+            }
         });
         slopes
     }
 
     fn one_of(&self, between: &Between) -> Option<f64> {
         let mut one = None;
-        self.tell(between, |before, spot| {
-            one = one.or_else(|| before.first().map(|it| it.1.slope_to(spot.1)));
+        self.sort_along(between.high, &between.order, |before, item| {
+            one = one.or_else(|| self.sampled(before.first()?.point, item.point));
         });
-        one
+        one.map(|(slope, ..)| slope)
     }
 
     /// Slopes of pairs drawn from those between two cuts.
     fn some_of(&self, between: &Between, chance: &mut Chance) -> Sample {
         let inside = between.up_to - between.below;
-        let mut wanted: Vec<u64> = (0..self.sample_size()).map(|_| chance.below(inside)).collect();
-        wanted.sort_unstable();
-        let mut wanted = wanted.into_iter().peekable();
+        // One out of every run of equal length: as good as any, and in order already.
+        let step = (inside / self.sample_size()).max(1);
+        let mut wanted = (0..inside / step).map(|run| run * step + chance.below(step)).peekable();
         let (mut sample, mut seen) = (Vec::new(), 0);
-        self.tell(between, |before, spot| {
+        self.sort_along(between.high, &between.order, |before, item| {
             let upto = seen + before.len() as u64;
             while let Some(rank) = wanted.next_if(|rank| *rank < upto) {
-                let other = before.get((rank - seen) as usize);
-                sample.extend(other.and_then(|other| sampled(other.1, spot.1)));
+                let earlier = before.get((rank - seen) as usize);
+                sample.extend(earlier.and_then(|earlier| self.sampled(earlier.point, item.point)));
             }
             seen = upto;
         });
@@ -270,18 +325,8 @@ impl Slopes {
     }
 }
 
-fn sampled(one: &Spot, other: &Spot) -> Option<(f64, Cut)> {
-    let (first, later) = match one.at.cmp(&other.at) {
-        Ordering::Less => (one, other),
-        Ordering::Greater => (other, one),
-        Ordering::Equal => return None,
-    };
-    let cut = Cut { rise: later.height - first.height, run: later.at - first.at, above: false };
-    Some((first.slope_to(later), cut))
-}
-
-fn nth(sample: &mut Sample, place: usize) -> Option<Cut> {
-    (place < sample.len()).then(|| sample.select_nth_unstable_by(place, |a, b| a.0.total_cmp(&b.0)).1 .1)
+fn slope(earlier: &Point, later: &Point) -> f64 {
+    (later.value - earlier.value) / (later.at - earlier.at)
 }
 
 /// The values at two ranks, of which so many are below all that are given.
