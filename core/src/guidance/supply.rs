@@ -12,6 +12,8 @@ pub struct SupplyRules {
     pub bears_doubt: Share,
     /// A slope inside plus and minus this share of the level a week is of no importance.
     pub band_a_week: Share,
+    /// The watch looks at a day where this share of it was observed.
+    pub watched_day: Share,
     /// Reference value of the watch, in spreads of a day.
     pub watch_reference: f64,
     /// Decision value of the watch, in spreads of a day.
@@ -40,6 +42,7 @@ impl SupplyRules {
             complete_day: share("complete-day"),
             bears_doubt: share("bears-doubt"),
             band_a_week: share("band-a-week"),
+            watched_day: share("watched-day"),
             watch_reference: rules.value("watch-reference"),
             watch_decision: rules.value("watch-decision"),
             fever: Temperature::from_canonical(rules.value("fever")),

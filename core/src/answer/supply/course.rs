@@ -1,11 +1,11 @@
 //! Whether production holds, rises or falls.
 
 use super::level::{level, Level};
-use super::series::Series;
+use super::series::{inflation_of, Series};
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::guidance::SupplyRules;
 use crate::quantity::{Count, Drift, Production, Quantity, Share};
-use crate::statistics::{hamed_rao, robust_slope, CorrectedTrend, RobustSlope};
+use crate::statistics::{hamed_rao, robust_slope, CorrectedTrend, Point, RobustSlope};
 use crate::time::LocalDay;
 
 /// What a course is called.
@@ -86,10 +86,15 @@ pub fn course(series: &Series, rules: &SupplyRules) -> Result<Course, Level> {
         return Err(Level::NeedsDays(Count::new(missing)));
     }
     let trend = hamed_rao(&points, Some(LAGS.min(points.len() - 1)));
-    let inflation = trend.as_ref().map_or(1.0, |t| t.variance_inflation).max(1.0);
-    let Some(line) = robust_slope(&points, CONFIDENCE, inflation) else {
-        return Err(Level::NeedsDays(Count::new(1)));
-    };
+    let corrected = trend.as_ref().map_or(1.0, |t| t.variance_inflation);
+    // Hamed and Rao count significant lags only; days that are a little like
+    // the day before would pass for independent. Never narrower than plain.
+    let line = robust_slope(&points, CONFIDENCE, 1.0).and_then(|plain| {
+        let along = |p: &Point| p.value - plain.slope * p.at;
+        let left: Vec<Point> = points.iter().map(|p| Point { at: p.at, value: along(p) }).collect();
+        robust_slope(&points, CONFIDENCE, corrected.max(inflation_of(&left)).max(1.0))
+    });
+    let Some(line) = line else { return Err(Level::NeedsDays(Count::new(1))) };
     let week = |a_day: f64| a_day * DAYS_A_WEEK;
     let of = level.value.canonical();
     let share_a_week = (of > 0.0).then(|| Estimate {

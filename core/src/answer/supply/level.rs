@@ -51,7 +51,7 @@ pub fn level(series: &Series, rules: &SupplyRules) -> Level {
         return Level::NeedsDays(Count::new(1));
     };
     let inflation = series.inflation();
-    let degrees = ((n / inflation) - 1.0).max(1.0);
+    let degrees = (n - 1.0).max(1.0);
     let t = StudentsT::new(0.0, 1.0, degrees).map_or(2.0, |t| t.inverse_cdf(0.5 + CONFIDENCE / 2.0));
     let by_chance = t * spread * (inflation / n).sqrt();
     let by_doubt = DOUBT_WIDENS * series.rests_on.doubtful.fraction() * middle;

@@ -13,6 +13,7 @@ pub mod course;
 pub mod day;
 pub mod hours;
 pub mod intervals;
+pub mod kept;
 pub mod level;
 pub mod ordinary;
 pub mod series;

@@ -24,6 +24,8 @@ pub enum Of {
 pub struct Series {
     /// The days that count, in order.
     pub days: Vec<(LocalDay, Production)>,
+    /// How much of each of these was observed.
+    pub shares: Vec<Share>,
     /// What it rests on.
     pub rests_on: RestsOn,
     /// Days that stand for one point: 1, or 7 where weeks were made of them.
@@ -39,7 +41,12 @@ const DAYS_OF_A_WEEK: usize = 4;
 impl Series {
     /// Takes the days that are complete enough by the rules.
     pub fn of(days: &[DayProduction], of: Of, rules: &SupplyRules) -> Self {
-        let mut counted = Vec::new();
+        Self::from_share(days, of, rules.complete_day)
+    }
+
+    /// Takes the days of which at least this share was observed.
+    pub fn from_share(days: &[DayProduction], of: Of, least: Share) -> Self {
+        let (mut counted, mut shares) = (Vec::new(), Vec::new());
         let (mut observed, mut doubtful, mut ended) = (0.0, 0, 0);
         for day in days {
             let (production, share) = match of {
@@ -50,8 +57,9 @@ impl Series {
             observed += share.fraction();
             doubtful += day.sessions_missing.get() + day.unclear.get();
             ended += day.intervals.get();
-            if let Some(production) = production.filter(|_| share >= rules.complete_day) {
+            if let Some(production) = production.filter(|_| share >= least) {
                 counted.push((day.day, production));
+                shares.push(share);
             }
         }
         let all = days.len().max(1) as f64;
@@ -66,6 +74,7 @@ impl Series {
                 doubtful: Share::of(f64::from(doubtful) / f64::from(ended.max(1))),
             },
             days: counted,
+            shares,
             days_a_point: 1,
         }
     }
@@ -84,7 +93,7 @@ impl Series {
                 weeks.push((day, Production::from_canonical(mean)));
             }
         }
-        Self { days: weeks, days_a_point: 7, ..self }
+        Self { shares: vec![Share::ALL; weeks.len()], days: weeks, days_a_point: 7, ..self }
     }
 
     /// As points: days since the first day looked at, mL a day.

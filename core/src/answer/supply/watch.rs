@@ -5,7 +5,7 @@
 //! not from theory: the table stands in DEVELOPERS.md and is made by a command.
 
 use super::series::inflation_of;
-use super::Series;
+use super::{DayProduction, Of, Series};
 use crate::guidance::SupplyRules;
 use crate::quantity::{Production, Quantity, Share};
 use crate::statistics::{median, robust_spread, Cusum, Point};
@@ -34,6 +34,9 @@ const LEAVES_OUT: usize = 5;
 /// The spread of days is held to be at least this share of the level.
 const LEAST_SPREAD: f64 = 0.06;
 
+/// How much a day of which less was observed is less of a witness.
+const UNOBSERVED_WIDENS: f64 = 0.6;
+
 /// What the watch says after each complete day of a series. `at` each index:
 /// whether it holds a drop to be real then.
 pub fn watched(series: &Series, rules: &SupplyRules) -> Vec<Option<Drop>> {
@@ -54,6 +57,8 @@ pub fn watched(series: &Series, rules: &SupplyRules) -> Vec<Option<Drop>> {
             said.push(None);
             continue;
         };
+        let observed = series.shares.get(i).map_or(1.0, |s| s.fraction());
+        let spread = spread * (1.0 + UNOBSERVED_WIDENS * (1.0 - observed)).sqrt();
         if sum.step(Some((point.value - level) / spread)) {
             noticed = noticed.or(Some(i));
         }
@@ -66,9 +71,15 @@ pub fn watched(series: &Series, rules: &SupplyRules) -> Vec<Option<Drop>> {
     said
 }
 
+/// The days that the watch looks at: it makes do with less of a day than a
+/// course, and weighs it by what was observed.
+pub fn series(days: &[DayProduction], rules: &SupplyRules) -> Series {
+    Series::from_share(days, Of::Both, rules.watched_day)
+}
+
 /// What the watch says now.
-pub fn now(series: &Series, rules: &SupplyRules) -> Option<Drop> {
-    watched(series, rules).pop().flatten()
+pub fn now(days: &[DayProduction], rules: &SupplyRules) -> Option<Drop> {
+    watched(&series(days, rules), rules).pop().flatten()
 }
 
 fn own_level(points: &[Point], i: usize) -> Option<(f64, f64)> {
