@@ -82,7 +82,13 @@ pub fn mann_kendall(values: &[f64]) -> Option<RankTrend> {
 /// *Lags.* `None` looks at all, as published and as pymannkendall does. They are summed
 /// straight, which is n² in all but takes few milliseconds for ten years; a fast
 /// Fourier transform would be a library more for a time that nobody notices. A number
-/// of lags, such as 3 in the paper's example, takes n steps for each.
+/// of lags takes n steps for each. Three, which pymannkendall's documentation takes from
+/// the paper, is the better choice: of many lags some are far from nothing by chance.
+///
+/// *How far to trust it.* Wrong calls at the level of 5 %, by simulation, neighbours alike
+/// by 0.5: over 120 days 24 % by the plain test, 14 % with all lags, 9 % with three; over
+/// 365 days 25 %, 14 % and 7 %; over 42 days 24 %, 19 % and 15 %; as much where a third of the
+/// days is missing. A short series shows less likeness than there is.
 ///
 /// Three points at least, at whole and increasing places.
 pub fn hamed_rao(points: &[Point], lags: Option<usize>) -> Option<CorrectedTrend> {
