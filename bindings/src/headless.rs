@@ -5,7 +5,8 @@
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
-//! PLACE is `now`, `day`, `day:3`, `kit`, `family`, `report` or `entry:ID`; an
+//! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`,
+//! `family`, `report` or `entry:ID`; an
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
@@ -51,6 +52,8 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
 
 fn place(text: &str) -> Option<Place> {
     Some(match text.split_once(':') {
+        Some(("supply", days)) => Place::Supply { days: days.parse().ok()? },
+        Some(("supply-figures", days)) => Place::SupplyFigures { days: days.parse().ok()? },
         Some(("day", days_back)) => Place::Day { days_back: days_back.parse().ok()? },
         Some(("entry", id)) => Place::Entry { id: id.to_owned() },
         None if text == "now" => Place::Now,

@@ -39,18 +39,18 @@ impl SupplyRules {
         let count = |key: &str| Count::new(rules.value(key) as u32);
         let production = |key: &str| Production::from_canonical(rules.value(key));
         Self {
-            complete_day: share("complete-day"),
-            bears_doubt: share("bears-doubt"),
-            band_a_week: share("band-a-week"),
-            watched_day: share("watched-day"),
-            watch_reference: rules.value("watch-reference"),
-            watch_decision: rules.value("watch-decision"),
+            complete_day: share("complete_day"),
+            bears_doubt: share("bears_doubt"),
+            band_a_week: share("band_a_week"),
+            watched_day: share("watched_day"),
+            watch_reference: rules.value("watch_reference"),
+            watch_decision: rules.value("watch_decision"),
             fever: Temperature::from_canonical(rules.value("fever")),
-            volume_day: count("volume-day"),
-            volume_reached: production("volume-reached"),
-            volume_between: production("volume-between"),
-            need_a_kilogram: production("need-a-kilogram"),
-            preterm_below_weeks: count("preterm-below"),
+            volume_day: count("volume_day"),
+            volume_reached: production("volume_reached"),
+            volume_between: production("volume_between"),
+            need_a_kilogram: production("need_a_kilogram"),
+            preterm_below_weeks: count("preterm_below"),
         }
     }
 }

@@ -37,6 +37,9 @@ pub const MARKS: &str = "marks/";
 /// The subject that holds the settings.
 pub const SETTINGS: &str = "settings";
 
+/// The subject that holds rules that were set to another value.
+pub const RULES: &str = "rules";
+
 /// The text in a field, if it is text.
 pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {
     fields.get(key).and_then(Value::as_str)
