@@ -3,9 +3,14 @@
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
 //!  (import F | export F | show PLACE | tap JSON)`
 //!
-//! PLACE is `now`, `day`, `day:3`, `kit`, `family`, `report` or `entry:ID`; an
+//! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
+//!
+//! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`,
+//! `family`, `report` or `entry:ID`; an
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
+
+mod statistics_lines;
 
 use std::io::Write;
 use std::process::ExitCode;
@@ -15,7 +20,8 @@ use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
-                     (import FILE | export FILE | show PLACE | tap JSON)";
+                     (import FILE | export FILE | show PLACE | tap JSON)\n\
+                     drawwell-headless statistics < REQUESTS";
 
 struct Asked {
     journal: String,
@@ -46,6 +52,8 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
 
 fn place(text: &str) -> Option<Place> {
     Some(match text.split_once(':') {
+        Some(("supply", days)) => Place::Supply { days: days.parse().ok()? },
+        Some(("supply-figures", days)) => Place::SupplyFigures { days: days.parse().ok()? },
         Some(("day", days_back)) => Place::Day { days_back: days_back.parse().ok()? },
         Some(("entry", id)) => Place::Entry { id: id.to_owned() },
         None if text == "now" => Place::Now,
@@ -85,6 +93,10 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
 }
 
 fn main() -> ExitCode {
+    if std::env::args().skip(1).eq(["statistics"]) {
+        let done = statistics_lines::answer_lines(std::io::stdin().lock(), std::io::stdout().lock());
+        return if done.is_ok() { ExitCode::SUCCESS } else { ExitCode::FAILURE };
+    }
     let Some(asked) = read_arguments(std::env::args().skip(1)) else {
         eprintln!("{USAGE}");
         return ExitCode::from(2);

@@ -6,6 +6,7 @@ app-name = Drawwell
 
 place-now = Now
 place-day = Day
+place-supply = Supply
 place-kit = Kit
 place-family = Family
 back = Back
@@ -42,6 +43,8 @@ act-clear = cleared field
 act-take-out = taken out
 act-bring-back = brought back
 act-bring-in = file brought in
+act-gap-whole = no session was missed
+act-amount-right = the amount is right
 
 ## First screen
 
@@ -266,6 +269,9 @@ group-look = Look
 group-units = Units
 group-time = Time
 group-settings = Settings
+group-aims = Aims
+group-supply-rules = How supply is reckoned
+group-volume-rules = What supply is held against
 group-record = The record
 group-about = Care
 
@@ -275,6 +281,9 @@ kind-session = Session
 kind-feed = Feed
 kind-sign = Body and breast
 kind-note = Note
+kind-weight = Weight
+kind-life_event = Change in life
+kind-rules = Rules
 kind-child = Child
 kind-pump = Pump
 kind-part = Part
@@ -284,6 +293,8 @@ add-session = Write down a session
 add-feed = Write down a feed
 add-sign = Write down temperature or signs
 add-note = Write down a note
+add-weight = Write down a child’s weight
+add-life_event = Write down something that changed
 add-child = Add a child
 add-pump = Add a pump
 add-part = Add a part
@@ -374,6 +385,24 @@ field-id = Id
 field-fact = Fact
 field-taken-out = Taken out
 field-device = Device
+field-weight = Weight
+field-what = What changed
+field-aim = Aim for a day, set with your consultant
+field-drop-seen = Notice of a drop, seen
+field-gap-before = Gap before
+field-amount-is-right = The amount is right
+field-complete-day = A day counts when so much of it was observed
+field-bears-doubt = No level is told when more gaps than this are in doubt
+field-band-a-week = A slope within this, up or down a week, is of no importance
+field-watched-day = The watch looks at a day when so much of it was observed
+field-watch-reference = Watch: reference value, in spreads of a day
+field-watch-decision = Watch: decision value, in spreads of a day
+field-fever = A temperature from here on is listed beside a change
+field-volume-day = Day of life on which a volume after a preterm birth is judged
+field-volume-reached = Volume that is reached from here on
+field-volume-between = Lower edge of the band below it
+field-need-a-kilogram = A child’s need for each kilogram of weight
+field-preterm-below = Born before so many completed weeks is preterm
 
 hint-date = such as 2026-03-01
 hint-zone = as the device is set, or a name such as Europe/Berlin
@@ -388,6 +417,14 @@ choice-method-hand_pump = Hand pump
 choice-method-by_hand = By hand
 choice-method-at_breast = At the breast
 choice-method-unsaid = Session
+choice-what-medicine = A medicine
+choice-what-illness = Illness
+choice-what-periods_back = Periods are back
+choice-what-back_to_work = Back to work
+choice-what-journey = A journey
+choice-what-solid_food = Solid food began
+choice-what-other = Something else
+choice-gap-before-whole = No session was missed
 choice-sides-left = Left
 choice-sides-right = Right
 choice-sides-both = Both
@@ -615,6 +652,10 @@ unit-ozav = oz
 unit-Cel = °C
 unit-degF = °F
 unit-mm = mm
+unit-mLd = mL a day
+unit-mLkgd = mL for each kilogram
+unit-d = days
+unit-wk = weeks
 clock-am = { $time } am
 clock-pm = { $time } pm
 span-minutes = { $minutes } min
@@ -645,3 +686,147 @@ month-9 = September
 month-10 = October
 month-11 = November
 month-12 = December
+
+## Supply
+
+supply-subtitle = How much is made, and whether it holds
+supply-nothing = Nothing to tell yet
+supply-nothing-caption = Supply shows here once sessions have their amounts. Three whole days are enough to begin.
+supply-holding = Holding
+supply-rising = Rising
+supply-falling = Falling
+supply-cannot-tell = Can’t tell yet
+supply-figure = about { $production } a day
+supply-range = { $low } to { $high }
+supply-caption = { $range }, from { $complete ->
+    [one] one complete day
+   *[other] { $complete } complete days
+} of { $days }
+supply-needs-days = { $complete ->
+    [0] No day is complete enough yet.
+    [one] One day is complete so far.
+   *[other] { $complete } days are complete so far.
+} { $more ->
+    [one] One more is needed.
+   *[other] { $more } more are needed.
+}
+supply-too-much-missing = Too many sessions seem to be missing in these days to say how much was made.
+supply-course-needs = For its course { $more ->
+    [one] one more complete day is
+   *[other] { $more } more complete days are
+} needed.
+supply-observed = { $percent } % of the time was written down; the rest is left open, not counted as nothing.
+supply-line-holding = Within { $band } % a week, up or down.
+supply-line-rising = Each week about { $drift } a day more ({ $least } to { $most }).
+supply-line-falling = Each week about { $drift } a day less ({ $least } to { $most }).
+supply-line-between = Each week between { $low } and { $high } a day.
+supply-line-needs = About { $more ->
+    [one] one more complete day
+   *[other] { $more } more complete days
+} would tell.
+supply-span = Over
+supply-span-days = { $days } days
+supply-span-all = All
+supply-aim-short = aim
+supply-side-unknown = not measured apart often enough
+supply-side-spoken = { $side }: { $figure } a day. { $word }.
+supply-parts = By part of the day
+supply-part = about { $rate } · { $word }
+by-the-hour = { $volume } an hour
+part-of-day-night = Night, 0 to 6
+part-of-day-morning = Morning, 6 to 12
+part-of-day-afternoon = Afternoon, 12 to 18
+part-of-day-evening = Evening, 18 to 24
+supply-hours = By the hour
+supply-hours-spoken = Most is made about { $most_hour }, { $most }; least about { $least_hour }, { $least }.
+supply-weeks-spoken-days = { $bars } days, { $counted } of them complete.
+supply-weeks-spoken-weeks = { $bars } weeks, { $counted } of them with complete days.
+supply-weeks-spoken-range = From { $least } on { $least_day } to { $most } on { $most_day }.
+supply-weeks-spoken-course = The course goes from { $from } to { $to } a day.
+supply-weeks-change = It last changed about { $date }.
+supply-change-more = About { $size } a day more since { $date }
+supply-change-less = About { $size } a day less since { $date }
+supply-change-between = Some time from { $from } to { $to }.
+supply-change-detail = { $least } to { $most }. { $when }
+supply-change-seconded = A second test agrees.
+supply-change-alone = A second test does not see it.
+supply-beside = What else changed then; not that it was the cause:
+supply-beside-none = Nothing else was written down for those days.
+beside-pump = { $name }, a pump, came into use
+beside-part = { $name }, a part, came into use
+beside-flange = { $name } came into use
+beside-fever = Fever
+beside-fewer = Fewer sessions a day
+beside-more = More sessions a day
+beside-longer-gap = Longer longest gap
+beside-shorter-gap = Shorter longest gap
+beside-setting = Another usual level
+beside-counts = { $before } before, { $after } after
+beside-spans = { $before } before, { $after } after
+supply-against = Held against
+supply-now-share = Now { $percent } % of it.
+supply-best = Your own best two weeks
+supply-best-detail = { $production } a day, from { $date }. { $now }
+supply-aim = Your aim
+supply-set-aim = Set an aim
+supply-aim-detail = { $production } a day. { $now } { $when }
+supply-aim-met = It is met.
+supply-aim-between = On this course between { $soonest } and { $latest }.
+supply-aim-not-before = On this course not before { $soonest }; how much later can’t be told.
+supply-aim-not-on-this-course = Not on this course.
+supply-aim-cannot-tell = When can’t be told yet.
+supply-need = { $count ->
+    [one] What one child usually drinks
+   *[other] What { $count } children usually drink
+}
+supply-need-open = A birth date or a recent weight is needed for { $names }.
+supply-need-detail = { $production } a day. { $now } { $source }
+supply-need-by-weight = By weight, { $each } for each kilogram: a convention that is high after the first month.
+supply-need-by-age = By age, for children born at term (Rios-Leyvraz and Yao 2023).
+supply-need-by-both = By weight where there is a recent one, else by age (Rios-Leyvraz and Yao 2023).
+supply-volume = { $name }: volume on day { $day }
+supply-volume-too-early = Day { $age } is too early to judge.
+supply-volume-unknown = That day was not observed well enough to tell.
+supply-volume-reached = It was { $volume }: at or above { $reached }.
+supply-volume-between = It was { $volume }: between { $between } and { $reached }.
+supply-volume-below = It was { $volume }: below { $between }.
+supply-volume-source = For mothers of preterm children: { $reached } or more (Hoban 2018; Mago-Shah 2023 says more than). The band below is from memory. Your unit’s own measure goes first.
+supply-drop = Since about { $date } less milk than your usual: { $now } a day, before { $before }. Your consultant may want to know.
+supply-drop-open = Look at it
+asks-missing = Between { $from } and { $until } a session may not be written down. Until it is clear, that time is left open.
+asks-missing-add = Write it down
+gap-is-whole = None was missed
+asks-amount = At { $time }: is { $amount } right? It is far from the usual, and left out until it is clear.
+amount-is-right = It is right
+asks-amount-open = Look at it
+supply-figures = The figures behind
+supply-figures-subtitle = For those who want to check
+supply-figures-intro = Each figure with its range: nine in ten such ranges hold the truth. Days that are not complete are left out.
+figures-of-both = Both sides
+figures-of-left = Left
+figures-of-right = Right
+figures-of-night = Night, as if for 24 h
+figures-of-morning = Morning, as if for 24 h
+figures-of-afternoon = Afternoon, as if for 24 h
+figures-of-evening = Evening, as if for 24 h
+figures-rests-on = Rests on
+figures-rests-on-detail = { $complete } complete of { $days } days; { $observed } % observed; { $doubtful } % of gaps in doubt
+figures-level = A day
+figures-value = { $value } ({ $range })
+figures-slope = Slope, a day each week (Theil–Sen)
+figures-slope-detail = { $value } ({ $low } to { $high }), { $points } points
+figures-percent = The same in per cent
+figures-percent-detail = { $value } % ({ $low } to { $high } %)
+figures-trend = Trend test (Mann–Kendall, Hamed–Rao)
+figures-trend-detail = S { $s }, tau { $tau }, p { $p }, variance × { $inflation }
+figures-changes = Changes of level (PELT)
+figures-change-detail = { $from } to { $to }: { $size } ({ $low } to { $high }), { $percent } %. Pettitt agrees: { $second }
+figures-days = Day by day
+figures-day = { $made } made, { $observed } % observed; { $clock } by the clock; { $emptyings } emptyings, longest gap { $gap }
+figures-day-left-out = Left out: { $made }, { $observed } % observed; { $clock } by the clock; { $emptyings } emptyings
+figures-rules = Rules
+rules = Rules it goes by
+rules-detail = each with its source; your consultant may change them
+rule-shipped = As shipped: { $value } { $unit }. { $source }, { $year }.
+rule-shipped-from-memory = As shipped: { $value } { $unit }. { $source }, { $year }, from memory.
+date-short = { $day } { $month }

@@ -6,7 +6,9 @@
 //! the present moment in, a screen and effects out. There is no clock, no zone
 //! of the machine, no randomness and no file but the journal in here.
 
+pub mod answer;
 pub mod app;
+pub mod guidance;
 pub mod journal;
 pub mod quantity;
 pub mod record;

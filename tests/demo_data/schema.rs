@@ -77,6 +77,9 @@ fn assert_takes(document: &Value, described: &Value, takes: Takes, name: &str) {
         Takes::Whole { least, most } => {
             assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
+        Takes::Number { least, most } => {
+            assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
+        }
         Takes::Volume { least, most }
         | Takes::Vacuum { least, most }
         | Takes::Speed { least, most }

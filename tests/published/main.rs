@@ -8,6 +8,12 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod helsel_hirsch;
 mod iana_zones;
+mod nile;
+mod nist_control_charts;
+mod nist_strd;
+mod reference_libraries;
 mod rfc5545_local_time;
 mod ucum_factors;
+mod wilcoxon_hollander_wolfe;

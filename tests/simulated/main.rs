@@ -1,4 +1,4 @@
-//! Laws of the journal, over records made by chance.
+//! Laws of the journal and of the statistics, over records and series made by chance.
 
 #![allow(
     clippy::expect_used,
@@ -10,4 +10,6 @@
 
 mod fold_laws;
 mod model;
+mod statistics_chance;
+mod statistics_laws;
 mod two_phones;

@@ -3,7 +3,9 @@
 
 #![forbid(unsafe_code)]
 
+pub mod chance;
 pub mod demo_family;
 pub mod person;
 pub mod place;
+pub mod simulated_family;
 pub mod ten_years;

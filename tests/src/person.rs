@@ -151,15 +151,7 @@ impl Person {
 
     /// The frame of the screen they see.
     pub fn frame(&self) -> Result<&Frame, Trouble> {
-        Ok(match self.screen()? {
-            Screen::Welcome { frame, .. }
-            | Screen::Ready { frame, .. }
-            | Screen::Running { frame, .. }
-            | Screen::Amounts { frame, .. }
-            | Screen::Day { frame, .. }
-            | Screen::Form { frame, .. }
-            | Screen::List { frame, .. } => frame,
-        })
+        Ok(self.screen()?.frame())
     }
 
     /// Fills a field of the entry they have open.

@@ -47,7 +47,7 @@ impl Language {
 /// those of the last time.
 pub(crate) fn write(places: &Places, build: Build, language: Language) -> Result<(), Stop> {
     let (library, config) = (places.library(build), places.surface_config());
-    let generator = places.program("drawwell-generator");
+    let generator = places.program(Build::Debug, "drawwell-generator");
     let (folder, ending) = (language.folder(places), language.ending());
     let now = keep::fingerprint(&[library.clone(), config.clone(), generator.clone()])?;
     let stamp = folder.join("made-from.txt");

@@ -43,7 +43,7 @@ cargo xtask test --only STEP  one of them, with what it needs
 cargo xtask test --list       their names
 cargo xtask surface [kotlin]  write the Kotlin and Python faces of the core
 cargo xtask pictures DIR      every screen as a picture
-cargo xtask bench [ARGS]      the benchmarks
+cargo xtask bench [ARGS]      the benchmarks; `statistics` beside SciPy
 cargo xtask demo              write the invented family anew
 ";
 

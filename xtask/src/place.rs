@@ -82,8 +82,8 @@ impl Places {
         self.library_folder(build).join(library::file_name(std::env::consts::OS))
     }
 
-    /// A program of this workspace, from the debug build.
-    pub(crate) fn program(&self, name: &str) -> PathBuf {
-        self.library_folder(Build::Debug).join(format!("{name}{}", std::env::consts::EXE_SUFFIX))
+    /// A program of this workspace.
+    pub(crate) fn program(&self, build: Build, name: &str) -> PathBuf {
+        self.library_folder(build).join(format!("{name}{}", std::env::consts::EXE_SUFFIX))
     }
 }

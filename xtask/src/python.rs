@@ -3,10 +3,18 @@
 
 use std::{path::PathBuf, process::Command};
 
-use crate::{keep, place::Places, process, stop::Stop};
+use crate::{
+    keep,
+    place::{Build, Places},
+    process,
+    stop::Stop,
+};
 
 /// What the machine calls its own Python.
 pub(crate) const SYSTEM: &str = if cfg!(windows) { "python" } else { "python3" };
+
+/// Where tests and timings find the headless runner.
+const RUNNER: &str = "DRAWWELL_HEADLESS";
 
 /// Makes it where it is not, and installs what the tests ask for when that changed.
 pub(crate) fn prepare(places: &Places) -> Result<(), Stop> {
@@ -29,9 +37,17 @@ pub(crate) fn tests(places: &Places) -> Result<(), Stop> {
     pytest.args(["-m", "pytest", "-p", "no:cacheprovider", "--rootdir"]).arg(places.root());
     pytest.arg(places.python_tests());
     pytest.env("PYTHONPATH", places.python_surface()).env("PYTHONDONTWRITEBYTECODE", "1");
+    pytest.env(RUNNER, places.program(Build::Debug, "drawwell-headless"));
     // Zones as the pinned tzdata has them, not as this machine does.
     pytest.env("PYTHONTZPATH", "");
     process::run(&mut pytest)
+}
+
+/// The program's statistics, of the release build, timed beside those of the libraries.
+pub(crate) fn time_statistics(places: &Places) -> Result<(), Stop> {
+    let mut time = process::command(places, program(places));
+    time.arg(places.python_tests().join("time_statistics.py"));
+    process::run(time.env(RUNNER, places.program(Build::Release, "drawwell-headless")))
 }
 
 fn program(places: &Places) -> PathBuf {

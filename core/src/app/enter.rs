@@ -5,7 +5,7 @@ use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
 use crate::record::kinds::SIDES;
-use crate::record::{check, moment, text, typed, whole, Fields, Kind, Mark, Takes, MARKS, SETTINGS};
+use crate::record::{check, moment, text, typed, whole, Fields, Kind, Mark, Takes, MARKS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::screen::{typed_unit, View, DATE_OF};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
@@ -17,7 +17,7 @@ pub(super) type NewValues = Vec<(String, Value)>;
 impl App {
     pub(super) fn add(&mut self, kind: &str, days_back: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
         let kind = Kind::named(kind)
-            .filter(|k| *k != Kind::Settings)
+            .filter(|k| k.only().is_none())
             .ok_or_else(|| Trouble::bad("kind", "bad-choice").with("words", "session, feed, sign, note"))?;
         let view = self.view(present)?;
         let at = if days_back == 0 {
@@ -27,6 +27,12 @@ impl App {
             let begins = view.today().earlier_by(days_back).begins(view.zone, start);
             Moment::new(begins.plus(Span::hours(12)), view.zone)
         };
+        self.add_at(kind, &at, present)
+    }
+
+    /// Adds a record of a kind at a moment, and opens it.
+    pub(super) fn add_at(&mut self, kind: Kind, at: &Moment, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let view = self.view(present)?;
         let mut values: NewValues = vec![("kind".to_owned(), json!(kind.name()))];
         if let Some(field) = kind.time_field() {
             values.push((field.to_owned(), at.to_json()));
@@ -94,7 +100,7 @@ impl App {
         };
         check::whole_record(kind, &fields, Some(present.now), levels)?;
         self.journal_mut()?.act(name, id, present.now, |w| {
-            if id == SETTINGS {
+            if kind.only().is_some() {
                 w.set(id, "kind", &json!(kind.name()))?;
             }
             for (field, value) in &values {
@@ -121,7 +127,7 @@ impl App {
 
     pub(super) fn take_record_out(&mut self, id: &str, out: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
         let (kind, _) = self.view(present)?.record(id)?;
-        if kind == Kind::Settings {
+        if kind.only().is_some() {
             return Err(Trouble::bad("", "bad-field"));
         }
         let name = if out { "take-out" } else { "bring-back" };

@@ -9,11 +9,14 @@ mod amounts;
 mod enter;
 mod session;
 mod step;
+mod supply;
 mod whole;
 
 pub use whole::look_after;
 
 use std::path::PathBuf;
+
+use serde_json::json;
 
 use crate::journal::{Journal, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
@@ -122,7 +125,7 @@ impl App {
                 }
                 Ok(mut screen) => {
                     if self.places.len() < 2 {
-                        frame_of(&mut screen).back = None;
+                        screen.frame_mut().back = None;
                     }
                     return Ok(screen);
                 }
@@ -208,6 +211,14 @@ impl App {
             Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
             Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),
             Event::MeasureTogether { session, together } => self.measure_together(&session, together, present),
+            Event::GapIsWhole { session } => self.answer(&session, "gap_before", json!("whole"), "gap-whole", present),
+            Event::AmountIsRight { session } => {
+                self.answer(&session, "amount_is_right", json!(true), "amount-right", present)
+            }
+            Event::AddMissed { unix_milliseconds } => {
+                self.add_missed(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::DropSeen { since } => self.drop_seen(&since, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
@@ -230,7 +241,7 @@ impl App {
     /// the foot of the screen begin anew.
     fn go(&mut self, place: Place) {
         match place {
-            Place::Entry { .. } | Place::Report => {
+            Place::Entry { .. } | Place::Report | Place::SupplyFigures { .. } => {
                 if self.places.last() != Some(&place) {
                     self.places.push(place);
                 }
@@ -245,16 +256,4 @@ const SALVAGED: &str = "salvaged";
 
 fn buzz(key: &str) -> Effect {
     Effect::Buzz { key: key.to_owned() }
-}
-
-fn frame_of(screen: &mut Screen) -> &mut crate::screen::shapes::Frame {
-    match screen {
-        Screen::Welcome { frame, .. }
-        | Screen::Ready { frame, .. }
-        | Screen::Running { frame, .. }
-        | Screen::Amounts { frame, .. }
-        | Screen::Day { frame, .. }
-        | Screen::Form { frame, .. }
-        | Screen::List { frame, .. } => frame,
-    }
 }

@@ -72,6 +72,12 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
             };
             json!(next.clamp(i64::from(least), i64::from(most)))
         }
+        Takes::Number { least, most } => {
+            let step = if most <= 50.0 { 0.1 } else { 1.0 };
+            let from = before.and_then(Value::as_f64).or_else(|| crate::guidance::Rules::shipped_value(field));
+            let next = ((from.unwrap_or(least) / step).round() + f64::from(steps)) * step;
+            json!(((next * 1000.0).round() / 1000.0).clamp(least, most))
+        }
         Takes::Amount => {
             let known = before.and_then(Amount::from_json).and_then(|a| a.known());
             quantity::<Volume>(known, unit, 0.0, steps)

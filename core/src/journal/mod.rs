@@ -14,6 +14,7 @@ mod fold;
 mod open;
 pub mod projection;
 mod reading;
+mod removals;
 mod row_number;
 pub mod salvage;
 mod schema;

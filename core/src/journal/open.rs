@@ -67,7 +67,18 @@ impl Journal {
     }
 
     fn touch_every_table(&self) -> Result<(), Trouble> {
-        for table in ["device", "change", "act", "clock", "field", "awaited", "record", "day_rollup"] {
+        for table in [
+            "device",
+            "change",
+            "act",
+            "clock",
+            "field",
+            "awaited",
+            "record",
+            "day_rollup",
+            "removal",
+            "day_production",
+        ] {
             self.connection
                 .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;
         }

@@ -6,10 +6,10 @@ use std::collections::{BTreeMap, BTreeSet, HashSet};
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
-use super::fold;
+use super::{fold, removals};
 use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
-use crate::record::{flag, moment, text, Amount, Fields, Kind, Session, MARKS, SETTINGS};
+use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Session, MARKS, SETTINGS};
 use crate::time::{DayStart, Instant, LocalDay};
 use crate::trouble::Trouble;
 
@@ -165,7 +165,8 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
     let mut days = BTreeSet::new();
     for subject in subjects {
         let before = row(store, subject)?;
-        let after = row_of(subject, &fields(store, subject, false)?, start);
+        let fields = fields(store, subject, false)?;
+        let after = row_of(subject, &fields, start);
         for seen in [&before, &after].into_iter().flatten() {
             if seen.kind == Kind::Session {
                 days.extend(seen.day);
@@ -177,6 +178,9 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
                 store.prepare_cached("DELETE FROM record WHERE subject = ?1")?.execute(params![subject])?;
             }
             _ => {}
+        }
+        if [&before, &after].into_iter().flatten().any(|row| row.kind == Kind::Session) {
+            removals::keep(store, subject, Removal::read(subject, &fields).as_ref())?;
         }
     }
     for day in days {
@@ -284,7 +288,10 @@ pub(super) fn read_rollup(store: &Connection, day: LocalDay) -> Result<DayRollup
 
 /// Builds fields, rows and rollups anew from the changes.
 pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
-    store.execute_batch("DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup;")?;
+    store.execute_batch(
+        "DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup; DELETE FROM removal;",
+    )?;
+    removals::forget_days(store)?;
     let sql = format!("SELECT {} FROM change ORDER BY subject, field", Change::COLUMNS);
     let mut statement = store.prepare(&sql)?;
     let mut rows = statement.query([])?;

@@ -4,6 +4,7 @@ use rusqlite::{params, OptionalExtension};
 
 use super::change::read_dots;
 use super::{fold, projection, row_number, Change, DayRollup, Journal, Row};
+use crate::quantity::{Quantity, Volume};
 use crate::record::{Fields, Kind};
 use crate::time::{DayStart, Instant, LocalDay, Span};
 use crate::trouble::Trouble;
@@ -34,8 +35,8 @@ pub(super) fn record(store: &rusqlite::Connection, subject: &str) -> Result<Opti
 impl Journal {
     /// A record by its id. Settings are always there.
     pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
-        if subject == crate::record::SETTINGS {
-            return Ok(Some((Kind::Settings, projection::fields(&self.connection, subject, true)?)));
+        if let Some(kind) = Kind::ALL.iter().copied().find(|kind| kind.only() == Some(subject)) {
+            return Ok(Some((kind, projection::fields(&self.connection, subject, true)?)));
         }
         record(&self.connection, subject)
     }
@@ -107,6 +108,22 @@ impl Journal {
     /// What a day brought by the clock.
     pub fn rollup(&self, day: LocalDay) -> Result<DayRollup, Trouble> {
         projection::read_rollup(&self.connection, day)
+    }
+
+    /// What came by the clock on each day of a stretch that has any known amount.
+    pub fn known_by_day(&self, from: LocalDay, to: LocalDay) -> Result<Vec<(LocalDay, Volume)>, Trouble> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT day, left_milliliters + right_milliliters + together_milliliters FROM day_rollup
+             WHERE day BETWEEN ?1 AND ?2 AND left_known + right_known + together_known > 0 ORDER BY day",
+        )?;
+        let mut rows = statement.query(params![from.number(), to.number()])?;
+        let mut found = Vec::new();
+        while let Some(row) = rows.next()? {
+            if let Some(day) = LocalDay::from_number(row.get(0)?) {
+                found.push((day, Volume::from_canonical(row.get(1)?)));
+            }
+        }
+        Ok(found)
     }
 
     /// Whether nothing has ever been written down, settings aside.

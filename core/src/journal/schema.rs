@@ -14,7 +14,7 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection];
+const STEPS: &[Step] = &[truth, projection, supply];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;
@@ -102,7 +102,29 @@ fn projection(store: &Transaction<'_>) -> Result<(), Trouble> {
             together_unknown INTEGER NOT NULL
         ) STRICT;",
     )?;
-    super::projection::rebuild(store)
+    Ok(())
+}
+
+fn supply(store: &Transaction<'_>) -> Result<(), Trouble> {
+    store.execute_batch(
+        "CREATE TABLE removal(
+            subject TEXT NOT NULL PRIMARY KEY,
+            at INTEGER NOT NULL,
+            zone TEXT NOT NULL,
+            sides TEXT NOT NULL,
+            left_milliliters REAL NOT NULL,
+            right_milliliters REAL NOT NULL,
+            together_milliliters REAL NOT NULL,
+            gap_is_whole INTEGER NOT NULL,
+            amount_is_right INTEGER NOT NULL
+        ) STRICT, WITHOUT ROWID;
+        CREATE INDEX removal_by_time ON removal(at);
+        CREATE TABLE day_production(
+            day INTEGER PRIMARY KEY,
+            made BLOB NOT NULL
+        ) STRICT;",
+    )?;
+    Ok(())
 }
 
 /// The version of a file; zero for a new one. Refuses files that are not ours
@@ -129,6 +151,8 @@ pub(super) fn migrate(connection: &mut Connection, from: i32) -> Result<(), Trou
     for step in STEPS.iter().skip(usize::try_from(from).unwrap_or(0)) {
         step(&store)?;
     }
+    // What is derived may have got more columns: it is built once, at the end.
+    super::projection::rebuild(&store)?;
     store.pragma_update(None, "user_version", VERSION)?;
     store.pragma_update(None, "application_id", APPLICATION_ID)?;
     store.commit()?;

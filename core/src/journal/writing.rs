@@ -6,7 +6,7 @@ use rusqlite::{params, Connection, OptionalExtension, Transaction, TransactionBe
 use serde_json::Value;
 
 use super::act::ActKind;
-use super::{fold, projection, row_number, Change, Dot, Journal, Stamp};
+use super::{fold, projection, removals, row_number, Change, Dot, Journal, Stamp};
 use crate::record::{Fields, Kind, MARKS, SETTINGS};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
@@ -129,6 +129,7 @@ impl<'a> Writing<'a> {
     pub(super) fn project(&mut self) -> Result<(), Trouble> {
         if std::mem::take(&mut self.days_begin_anew) {
             self.touched.extend(projection::all_subjects(self.store)?);
+            removals::forget_days(self.store)?;
         }
         projection::project(self.store, &std::mem::take(&mut self.touched))
     }

@@ -13,8 +13,8 @@ pub mod unit;
 
 pub use entered::Entered;
 pub use number::{parse_decimal, say_decimal, NotANumber};
-pub use plain::{Count, Level, Score};
+pub use plain::{Count, Level, Score, Share};
 pub use unit::{
-    Length, LengthUnit, Mass, MassUnit, Quantity, Speed, SpeedUnit, Temperature, TemperatureUnit, Unit, Vacuum,
-    VacuumUnit, Volume, VolumeUnit,
+    Drift, DriftUnit, Length, LengthUnit, Mass, MassUnit, Production, ProductionUnit, Quantity, Speed, SpeedUnit,
+    Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
 };

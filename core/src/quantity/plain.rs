@@ -29,3 +29,28 @@ whole! {
     /// How many times something happened.
     Count
 }
+
+/// A part of a whole: 0 is none of it, 1 all of it.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct Share(f64);
+
+impl Share {
+    /// None of it.
+    pub const NONE: Self = Self(0.0);
+    /// All of it.
+    pub const ALL: Self = Self(1.0);
+
+    /// From a fraction; what is no number is none of it.
+    pub fn of(fraction: f64) -> Self {
+        Self(if fraction.is_finite() { fraction } else { 0.0 })
+    }
+    /// As a fraction.
+    pub const fn fraction(self) -> f64 {
+        self.0
+    }
+    /// As whole per cent, rounded.
+    pub fn per_cent(self) -> i64 {
+        (self.0 * 100.0).round() as i64
+    }
+}

@@ -124,3 +124,25 @@ dimension! {
         Millimeter = "mm", 1.0, 0.0, 0;
     }
 }
+
+dimension! {
+    /// How much milk is made: a rate, as a volume over a day of 24 hours.
+    Production in ProductionUnit {
+        /// Millilitre per day.
+        MilliliterPerDay = "mL/d", 1.0, 0.0, 0;
+        /// Millilitre per hour.
+        MilliliterPerHour = "mL/h", 24.0, 0.0, 1;
+        /// US fluid ounce per day.
+        FluidOuncePerDay = "[foz_us]/d", 29.573_529_562_5, 0.0, 1;
+    }
+}
+
+dimension! {
+    /// How a production changes: mL per day, per week.
+    Drift in DriftUnit {
+        /// Millilitre per day per week.
+        MilliliterPerDayPerWeek = "mL/d/wk", 1.0, 0.0, 0;
+        /// US fluid ounce per day per week.
+        FluidOuncePerDayPerWeek = "[foz_us]/d/wk", 29.573_529_562_5, 0.0, 1;
+    }
+}

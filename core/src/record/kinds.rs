@@ -7,6 +7,8 @@ use super::Takes;
 pub enum Kind {
     /// How the person wants things: one record.
     Settings,
+    /// Rules that were set to another value: one record.
+    Rules,
     /// A child.
     Child,
     /// A pump.
@@ -21,6 +23,10 @@ pub enum Kind {
     Feed,
     /// Temperature and signs at the breast.
     Sign,
+    /// A child's weight.
+    Weight,
+    /// Something that changed in life, from a day on.
+    LifeEvent,
     /// A free note.
     Note,
 }
@@ -54,6 +60,10 @@ const WAYS: &[&str] = &["bottle", "tube", "cup", "spoon_or_syringe"];
 const MILKS: &[&str] = &["own_fresh", "own_stored", "donor", "formula"];
 const FELT: &[&str] = &["seen_or_felt", "not_felt"];
 const WHERE_ON_BODY: &[&str] = &["left", "right", "both", "neither"];
+
+/// What can change in life.
+pub const LIFE_EVENTS: &[&str] =
+    &["medicine", "illness", "periods_back", "back_to_work", "journey", "solid_food", "other"];
 
 const NOTE: Takes = Takes::Text { most: 4000 };
 const NAME: Takes = Takes::Text { most: 80 };
@@ -94,6 +104,8 @@ const SESSION: &[Spec] = &[
     spec("vacuum_expression", VACUUM, "setting"),
     spec("cycles_expression", SPEED, "setting"),
     spec("note", NOTE, "note"),
+    spec("gap_before", Takes::Choice(&["whole"]), ""),
+    spec("amount_is_right", Takes::Flag, ""),
     spec("settled", Takes::Flag, ""),
     spec("afterwards", Takes::Flag, ""),
     spec("asked", Takes::Moment, ""),
@@ -118,6 +130,36 @@ const SIGN: &[Spec] = &[
     spec("nipple_damage", Takes::Choice(WHERE_ON_BODY), "breast"),
     spec("shivering", Takes::Flag, "body"),
     spec("note", NOTE, "note"),
+];
+
+const WEIGHT: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("weight", CHILD_MASS, "weighing"),
+    spec("child", Takes::Refers(Kind::Child), "weighing"),
+    spec("note", NOTE, "note"),
+];
+
+const LIFE_EVENT: &[Spec] =
+    &[spec("at", Takes::Moment, "when"), spec("what", Takes::Choice(LIFE_EVENTS), "what"), spec("note", NOTE, "note")];
+
+const fn percent(key: &'static str, least: f64, most: f64) -> Spec {
+    spec(key, Takes::Number { least, most }, "supply-rules")
+}
+
+/// A field a rule, named as in the tables of [`crate::guidance`].
+const RULES_FIELDS: &[Spec] = &[
+    percent("complete_day", 30.0, 100.0),
+    percent("bears_doubt", 5.0, 100.0),
+    percent("band_a_week", 1.0, 30.0),
+    percent("watched_day", 20.0, 100.0),
+    spec("watch_reference", Takes::Number { least: 0.1, most: 3.0 }, "supply-rules"),
+    spec("watch_decision", Takes::Number { least: 0.5, most: 20.0 }, "supply-rules"),
+    spec("fever", Takes::Number { least: 36.0, most: 42.0 }, "supply-rules"),
+    spec("volume_day", Takes::Number { least: 1.0, most: 60.0 }, "volume-rules"),
+    spec("volume_reached", Takes::Number { least: 50.0, most: 2000.0 }, "volume-rules"),
+    spec("volume_between", Takes::Number { least: 50.0, most: 2000.0 }, "volume-rules"),
+    spec("need_a_kilogram", Takes::Number { least: 50.0, most: 250.0 }, "volume-rules"),
+    spec("preterm_below", Takes::Number { least: 20.0, most: 44.0 }, "volume-rules"),
 ];
 
 const NOTES: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("text", NOTE, "note")];
@@ -170,10 +212,12 @@ const SETTINGS: &[Spec] = &[
     spec("mass_unit", Takes::Choice(&["g", "kg", "[lb_av]"]), "units"),
     spec("day_start", Takes::Whole { least: 0, most: 12 }, "time"),
     spec("zone", Takes::Zone, "time"),
+    spec("aim", Takes::Volume { least: 10.0, most: 5000.0 }, "aims"),
     spec("next_method", Takes::Choice(METHODS), ""),
     spec("next_sides", Takes::Choice(SIDES), ""),
     spec("next_pump", Takes::Refers(Kind::Pump), ""),
     spec("next_where", Takes::Choice(WHERE), ""),
+    spec("drop_seen", Takes::Date, ""),
     spec("welcomed", Takes::Flag, ""),
 ];
 
@@ -181,6 +225,7 @@ impl Kind {
     /// Every kind, in the order of the exchange form.
     pub const ALL: &'static [Self] = &[
         Self::Settings,
+        Self::Rules,
         Self::Child,
         Self::Pump,
         Self::Part,
@@ -188,6 +233,8 @@ impl Kind {
         Self::Session,
         Self::Feed,
         Self::Sign,
+        Self::Weight,
+        Self::LifeEvent,
         Self::Note,
     ];
 
@@ -195,6 +242,7 @@ impl Kind {
     pub const fn name(self) -> &'static str {
         match self {
             Self::Settings => "settings",
+            Self::Rules => "rules",
             Self::Child => "child",
             Self::Pump => "pump",
             Self::Part => "part",
@@ -202,6 +250,8 @@ impl Kind {
             Self::Session => "session",
             Self::Feed => "feed",
             Self::Sign => "sign",
+            Self::Weight => "weight",
+            Self::LifeEvent => "life_event",
             Self::Note => "note",
         }
     }
@@ -215,6 +265,7 @@ impl Kind {
     pub const fn fields(self) -> &'static [Spec] {
         match self {
             Self::Settings => SETTINGS,
+            Self::Rules => RULES_FIELDS,
             Self::Child => CHILD,
             Self::Pump => PUMP,
             Self::Part => PART,
@@ -222,7 +273,18 @@ impl Kind {
             Self::Session => SESSION,
             Self::Feed => FEED,
             Self::Sign => SIGN,
+            Self::Weight => WEIGHT,
+            Self::LifeEvent => LIFE_EVENT,
             Self::Note => NOTES,
+        }
+    }
+
+    /// The id of its one record, for kinds of which there is one.
+    pub const fn only(self) -> Option<&'static str> {
+        match self {
+            Self::Settings => Some(super::SETTINGS),
+            Self::Rules => Some(super::RULES),
+            _ => None,
         }
     }
 
@@ -235,8 +297,8 @@ impl Kind {
     pub const fn time_field(self) -> Option<&'static str> {
         match self {
             Self::Session => Some("started"),
-            Self::Feed | Self::Sign | Self::Note => Some("at"),
-            Self::Settings | Self::Child | Self::Pump | Self::Part | Self::Flange => None,
+            Self::Feed | Self::Sign | Self::Weight | Self::LifeEvent | Self::Note => Some("at"),
+            Self::Settings | Self::Rules | Self::Child | Self::Pump | Self::Part | Self::Flange => None,
         }
     }
 }

@@ -10,6 +10,7 @@ pub mod amount;
 pub mod check;
 pub mod kinds;
 pub mod mark;
+pub mod removal;
 pub mod session;
 pub mod settings;
 pub mod takes;
@@ -18,6 +19,7 @@ pub mod typed;
 pub use amount::Amount;
 pub use kinds::{Kind, Spec};
 pub use mark::{Does, Mark};
+pub use removal::{Answered, Milk, Removal};
 pub use session::{Session, Setting, Sides};
 pub use settings::Settings;
 pub use takes::Takes;
@@ -34,6 +36,9 @@ pub const MARKS: &str = "marks/";
 
 /// The subject that holds the settings.
 pub const SETTINGS: &str = "settings";
+
+/// The subject that holds rules that were set to another value.
+pub const RULES: &str = "rules";
 
 /// The text in a field, if it is text.
 pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {

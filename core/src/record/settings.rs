@@ -1,7 +1,7 @@
 //! How the person wants things, read from the settings record.
 
 use super::{text, whole, Fields, Sides};
-use crate::quantity::{MassUnit, TemperatureUnit, Unit, VacuumUnit, VolumeUnit};
+use crate::quantity::{Entered, MassUnit, TemperatureUnit, Unit, VacuumUnit, Volume, VolumeUnit};
 use crate::time::{DayStart, Zone};
 
 /// The settings, with what holds where nothing was chosen.
@@ -31,6 +31,10 @@ pub struct Settings {
     pub next_sides: Option<Sides>,
     /// Its pump.
     pub next_pump: Option<String>,
+    /// The volume a day that is aimed for.
+    pub aim: Option<Volume>,
+    /// A drop since this date or before was seen.
+    pub drop_seen: Option<chrono::NaiveDate>,
     /// The first screen has been passed.
     pub welcomed: bool,
 }
@@ -55,6 +59,8 @@ impl Settings {
             next_method: text(fields, "next_method").map(str::to_owned),
             next_sides: text(fields, "next_sides").map(|name| Sides::named(Some(name))),
             next_pump: text(fields, "next_pump").map(str::to_owned),
+            aim: fields.get("aim").and_then(Entered::<Volume>::from_json).map(|e| e.quantity()),
+            drop_seen: text(fields, "drop_seen").and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok()),
             welcomed: super::flag(fields, "welcomed"),
         }
     }

@@ -68,6 +68,13 @@ pub enum Takes {
         /// Most, in °C.
         most: f64,
     },
+    /// A number between these, in the unit of its field.
+    Number {
+        /// Least.
+        least: f64,
+        /// Most.
+        most: f64,
+    },
     /// A whole number between these.
     Whole {
         /// Least.
@@ -107,6 +114,10 @@ impl Takes {
             Self::Length { least, most } => check_quantity::<Length>(field, value, least, most),
             Self::Mass { least, most } => check_quantity::<Mass>(field, value, least, most),
             Self::Temperature { least, most } => check_quantity::<Temperature>(field, value, least, most),
+            Self::Number { least, most } => match value.as_f64() {
+                Some(n) if (least..=most).contains(&n) => Ok(()),
+                _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),
+            },
             Self::Whole { least, most } => match value.as_u64() {
                 Some(n) if (u64::from(least)..=u64::from(most)).contains(&n) => Ok(()),
                 _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),

@@ -33,6 +33,10 @@ pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Resul
             }
             Err(why) => return Err(not_a_number(field, why)),
         },
+        Takes::Number { .. } => match parse_decimal(typed) {
+            Ok(number) => json!(number),
+            Err(why) => return Err(not_a_number(field, why)),
+        },
         Takes::Flag => match typed {
             "yes" | "true" => json!(true),
             "no" | "false" => json!(false),

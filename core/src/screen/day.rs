@@ -59,7 +59,7 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
             picture: picture(view, day, days_back, &sessions),
             empty: if entries.is_empty() { words.say("day-empty") } else { String::new() },
             entries,
-            add: ["session", "feed", "sign", "note"]
+            add: ["session", "feed", "sign", "weight", "life_event", "note"]
                 .map(|kind| {
                     Action::new(
                         format!("add-{kind}"),
@@ -179,6 +179,17 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             (way.unwrap_or_else(|| words.say("kind-feed")), milk, words.amount(amount.as_ref()), None)
         }
         Kind::Sign => (words.say("kind-sign"), signs(view, fields), temperature(view, fields), None),
+        Kind::Weight => {
+            let child = text(fields, "child").map(|id| view.name_of_id(id)).transpose()?.flatten().unwrap_or_default();
+            let weight = fields.get("weight").and_then(Entered::<crate::quantity::Mass>::from_json);
+            let weight = weight.map(|w| words.entered(&w, view.settings.mass)).unwrap_or_default();
+            (words.say("kind-weight"), child, weight, None)
+        }
+        Kind::LifeEvent => {
+            let what = text(fields, "what").map(|w| words.say(&format!("choice-what-{w}")));
+            let note = text(fields, "note").unwrap_or_default().to_owned();
+            (what.unwrap_or_else(|| words.say("kind-life_event")), note, String::new(), None)
+        }
         _ => (words.say("kind-note"), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
     };
     let care = match view.journal.overlapping(row)?.into_iter().find(|other| shares_side(view, row, other)) {

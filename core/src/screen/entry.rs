@@ -12,7 +12,7 @@ use crate::trouble::Trouble;
 pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let words = view.words();
     let (kind, fields) = view.record(id)?;
-    let title = if kind == Kind::Settings { words.say("settings") } else { view.name_of(kind, &fields) };
+    let title = if let Some(only) = kind.only() { words.say(only) } else { view.name_of(kind, &fields) };
     let when = kind.time_field().and_then(|key| moment(&fields, key));
     let subtitle = match &when {
         Some(at) => words.with(
@@ -24,7 +24,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;
     let home = match kind {
         Kind::Pump | Kind::Part | Kind::Flange => "kit",
-        Kind::Child | Kind::Settings => "family",
+        Kind::Child | Kind::Settings | Kind::Rules => "family",
         _ => "day",
     };
     for place in &mut frame.places {
@@ -48,7 +48,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
 fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
     let words = view.words();
     match (kind, taken_out) {
-        (Kind::Settings, _) => Vec::new(),
+        (Kind::Settings | Kind::Rules, _) => Vec::new(),
         (_, true) => {
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]

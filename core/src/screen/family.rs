@@ -2,7 +2,7 @@
 
 use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::{kit, View};
-use crate::record::{Kind, SETTINGS};
+use crate::record::{Kind, RULES, SETTINGS};
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -32,15 +32,27 @@ fn settings(view: &View<'_>) -> ListGroup {
     let title = words.say("settings");
     let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
     let open = Event::Go { place: Place::Entry { id: SETTINGS.to_owned() } };
+    let rules = Event::Go { place: Place::Entry { id: RULES.to_owned() } };
+    let mut rules_row = view.told_row(words.say("rules"), words.say("rules-detail"));
+    rules_row.open = Some(
+        Action::new("open-rules", rules_row.title.clone(), rules)
+            .spoken(rules_row.spoken.clone())
+            .weight(Weight::Quiet),
+    );
     ListGroup {
         key: "settings".to_owned(),
         title: words.say("group-settings"),
-        rows: vec![ListRow {
-            open: Some(Action::new("open-settings", title.clone(), open).spoken(spoken.clone()).weight(Weight::Quiet)),
-            title,
-            detail,
-            spoken,
-        }],
+        rows: vec![
+            ListRow {
+                open: Some(
+                    Action::new("open-settings", title.clone(), open).spoken(spoken.clone()).weight(Weight::Quiet),
+                ),
+                title,
+                detail,
+                spoken,
+            },
+            rules_row,
+        ],
         empty: String::new(),
         add: Vec::new(),
     }
@@ -48,11 +60,7 @@ fn settings(view: &View<'_>) -> ListGroup {
 
 fn record(view: &View<'_>) -> ListGroup {
     let words = view.words();
-    let fact = |key: &str, detail: String| {
-        let title = words.say(key);
-        let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
-        ListRow { title, detail, spoken, open: None }
-    };
+    let fact = |key: &str, detail: String| view.told_row(words.say(key), detail);
     let backup = match view.journal.last_backup() {
         Some(at) => words.with("backup-made", &[("span", words.span(view.now.since(at)).into())]),
         None => words.say("backup-none"),
@@ -75,9 +83,6 @@ fn record(view: &View<'_>) -> ListGroup {
 
 fn about(view: &View<'_>) -> ListGroup {
     let words = view.words();
-    let title = words.say("about-care");
-    let detail = words.say("about-care-detail");
-    let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
     let look = if view.look_around {
         Action::new("leave-look-around", words.say("leave-look-around"), Event::LeaveLookAround)
     } else {
@@ -87,7 +92,7 @@ fn about(view: &View<'_>) -> ListGroup {
     ListGroup {
         key: "about".to_owned(),
         title: words.say("group-about"),
-        rows: vec![ListRow { title, detail, spoken, open: None }],
+        rows: vec![view.told_row(words.say("about-care"), words.say("about-care-detail"))],
         empty: String::new(),
         add: vec![look.weight(Weight::Quiet)],
     }

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use super::shapes::{Action, Event, FieldKind, FieldRow, Sign, Weight};
 use super::View;
+use crate::guidance::Rules;
 use crate::quantity::{
     Entered, Length, LengthUnit, Mass, Quantity, Speed, SpeedUnit, Temperature, Unit, Vacuum, Volume,
 };
@@ -33,6 +34,7 @@ pub(super) fn rows(
         Takes::Zone => vec![row.text(FieldKind::Text)],
         Takes::Date => vec![row.date()],
         Takes::Whole { .. } => vec![row.whole()],
+        Takes::Number { .. } => vec![row.number()],
         Takes::Volume { .. } => vec![row.quantity::<Volume>(view.settings.volume)],
         Takes::Vacuum { .. } => vec![row.quantity::<Vacuum>(view.settings.vacuum)],
         Takes::Speed { .. } => vec![row.quantity::<Speed>(SpeedUnit::PerMinute)],
@@ -221,6 +223,33 @@ impl Row<'_, '_> {
     fn whole(&self) -> FieldRow {
         let value = self.value.and_then(Value::as_u64).map(|n| n.to_string()).unwrap_or_default();
         self.stepped(self.row(FieldKind::Number, value, String::new()))
+    }
+
+    /// A rule's number; where it was not set, what is shipped and its source.
+    fn number(&self) -> FieldRow {
+        let words = self.view.words();
+        let value = self.value.and_then(Value::as_f64).map(|n| crate::quantity::say_decimal(n, 3)).unwrap_or_default();
+        let Some(rule) = Rules::named(self.spec.key) else {
+            return self.stepped(self.row(FieldKind::Number, value, String::new()));
+        };
+        let mut row = self.row(FieldKind::Number, value, words.rule_unit(&rule.unit));
+        let shipped = crate::quantity::say_decimal(rule.value, 3);
+        row.hint = words.with(
+            if rule.from_memory { "rule-shipped-from-memory" } else { "rule-shipped" },
+            &[
+                ("value", shipped.into()),
+                ("unit", words.rule_unit(&rule.unit).into()),
+                ("source", rule.source.as_str().into()),
+                ("year", rule.year.to_string().into()),
+            ],
+        );
+        if row.value.is_empty() {
+            row.spoken =
+                words.with("field-spoken", &[("field", row.label.clone().into()), ("value", row.hint.clone().into())]);
+        }
+        let mut row = self.stepped(row);
+        row.less = row.less.map(|a| a.open(true));
+        row
     }
 
     fn quantity<Q: Quantity>(&self, unit: Q::Unit) -> FieldRow {

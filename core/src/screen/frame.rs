@@ -1,6 +1,6 @@
 //! What stands around every screen.
 
-use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Sign, Tone, Weight};
+use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Screen, Sign, Tone, Weight};
 use super::View;
 use crate::trouble::Trouble;
 
@@ -14,6 +14,9 @@ pub struct Said {
     /// What the sentence needs.
     pub needs: Vec<(&'static str, String)>,
 }
+
+/// The span that Supply opens with.
+const SUPPLY_SPAN: u32 = 28;
 
 impl View<'_> {
     /// The frame of a place.
@@ -71,6 +74,12 @@ impl View<'_> {
                 Sign::Day,
                 matches!(place, Place::Day { .. } | Place::Entry { .. }),
             ),
+            tab(
+                "supply",
+                Place::Supply { days: SUPPLY_SPAN },
+                Sign::Supply,
+                matches!(place, Place::Supply { .. } | Place::SupplyFigures { .. }),
+            ),
             tab("kit", Place::Kit, Sign::Kit, matches!(place, Place::Kit)),
             tab("family", Place::Family, Sign::Family, matches!(place, Place::Family | Place::Report)),
         ]
@@ -117,5 +126,32 @@ impl View<'_> {
             });
         }
         Ok(notices)
+    }
+}
+
+macro_rules! frame_of {
+    ($screen:expr) => {
+        match $screen {
+            Screen::Welcome { frame, .. }
+            | Screen::Ready { frame, .. }
+            | Screen::Running { frame, .. }
+            | Screen::Amounts { frame, .. }
+            | Screen::Day { frame, .. }
+            | Screen::Supply { frame, .. }
+            | Screen::Form { frame, .. }
+            | Screen::List { frame, .. } => frame,
+        }
+    };
+}
+
+impl Screen {
+    /// What surrounds it.
+    pub fn frame(&self) -> &Frame {
+        frame_of!(self)
+    }
+
+    /// As [`Self::frame`], to change it.
+    pub fn frame_mut(&mut self) -> &mut Frame {
+        frame_of!(self)
     }
 }

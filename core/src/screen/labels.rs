@@ -13,6 +13,10 @@ impl View<'_> {
             return name.to_owned();
         }
         match kind {
+            Kind::LifeEvent => match text(fields, "what") {
+                Some(what) => words.say(&format!("choice-what-{what}")),
+                None => words.say("kind-life_event"),
+            },
             Kind::Part => match text(fields, "part") {
                 Some(part) => words.say(&format!("choice-part-{part}")),
                 None => words.say("kind-part"),

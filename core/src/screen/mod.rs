@@ -20,6 +20,7 @@ mod running;
 mod scale;
 pub mod shapes;
 mod strip;
+mod supply;
 mod trouble_words;
 mod view;
 mod welcome;
@@ -49,6 +50,8 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Now => now(view),
         Place::Day { days_back } => day::show(view, *days_back),
         Place::Entry { id } => entry::show(view, id),
+        Place::Supply { days } => supply::show(view, *days),
+        Place::SupplyFigures { days } => supply::show_figures(view, *days),
         Place::Kit => kit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),

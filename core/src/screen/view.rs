@@ -1,6 +1,7 @@
 //! What a screen looks from: the journal, the present, the settings, the words.
 
 use super::frame::Said;
+use super::shapes::ListRow;
 use super::Words;
 use crate::journal::Journal;
 use crate::record::{Fields, Kind, Session, Settings, SETTINGS};
@@ -63,6 +64,13 @@ impl<'a> View<'a> {
     /// A record that is there.
     pub fn record(&self, id: &str) -> Result<(Kind, Fields), Trouble> {
         self.journal.record(id)?.ok_or_else(|| Trouble::new(TroubleKind::Missing, "trouble-no-such-record"))
+    }
+
+    /// A row that tells and opens nothing.
+    pub(super) fn told_row(&self, title: String, detail: String) -> ListRow {
+        let spoken =
+            self.words().with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
+        ListRow { title, detail, spoken, open: None }
     }
 
     /// A session that is there.

@@ -2,7 +2,9 @@
 
 use chrono::{Datelike, Timelike};
 
-use crate::quantity::{say_decimal, Entered, Quantity, Unit, Volume};
+use crate::quantity::{
+    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Unit, Volume, VolumeUnit,
+};
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};
 use crate::time::{LocalDay, Moment, Span};
@@ -113,6 +115,74 @@ impl<'a> Words<'a> {
         self.with_unit(say_decimal(volume.in_unit(unit), places), unit)
     }
 
+    /// A production, as a volume that stands for a day.
+    pub fn production(&self, production: Production) -> String {
+        self.with_unit(self.production_figure(production), self.settings.volume)
+    }
+
+    /// The bare figure of a production, rounded to what is worth reading.
+    pub fn production_figure(&self, production: Production) -> String {
+        let (value, places) = self.daily(production);
+        say_decimal(value, places)
+    }
+
+    fn daily(&self, production: Production) -> (f64, usize) {
+        match self.settings.volume {
+            VolumeUnit::Milliliter => {
+                let value = production.in_unit(ProductionUnit::MilliliterPerDay);
+                let step = if value.abs() < 100.0 { 1.0 } else { 5.0 };
+                ((value / step).round() * step, 0)
+            }
+            VolumeUnit::FluidOunce => (production.in_unit(ProductionUnit::FluidOuncePerDay), 1),
+        }
+    }
+
+    /// A difference of productions, with its sign.
+    pub fn signed_production(&self, production: Production) -> String {
+        let (value, places) = self.daily(production);
+        self.with_unit(with_sign(value, places), self.settings.volume)
+    }
+
+    /// How a production changes by the week, with its sign.
+    pub fn signed(&self, drift: Drift) -> String {
+        let (value, places) = match self.settings.volume {
+            VolumeUnit::Milliliter => (drift.in_unit(DriftUnit::MilliliterPerDayPerWeek), 0),
+            VolumeUnit::FluidOunce => (drift.in_unit(DriftUnit::FluidOuncePerDayPerWeek), 1),
+        };
+        self.with_unit(with_sign(value, places), self.settings.volume)
+    }
+
+    /// A production by the hour, in the unit that is read.
+    pub fn hourly(&self, production: Production) -> (f64, usize) {
+        match self.settings.volume {
+            VolumeUnit::Milliliter => (production.in_unit(ProductionUnit::MilliliterPerHour), 0),
+            VolumeUnit::FluidOunce => (production.in_unit(ProductionUnit::FluidOuncePerDay) / 24.0, 2),
+        }
+    }
+
+    /// A production by the hour with its unit.
+    pub fn by_the_hour(&self, production: Production) -> String {
+        let (value, places) = self.hourly(production);
+        let figure = self.with_unit(say_decimal(value, places), self.settings.volume);
+        self.with("by-the-hour", &[("volume", figure.into())])
+    }
+
+    /// A date without its year, as `3 March`.
+    pub fn short_date(&self, day: LocalDay) -> String {
+        let month = self.say(&format!("month-{}", day.date().month()));
+        self.with("date-short", &[("day", day.date().day().to_string().into()), ("month", month.into())])
+    }
+
+    /// The unit of a rule as it is written.
+    pub fn rule_unit(&self, ucum: &str) -> String {
+        let name: String = ucum.chars().filter(char::is_ascii_alphanumeric).collect();
+        match ucum {
+            "" => String::new(),
+            "%" => "%".to_owned(),
+            _ => self.say(&format!("unit-{name}")),
+        }
+    }
+
     /// An entered quantity with its unit: as typed where it was typed in it.
     pub fn entered<Q: Quantity>(&self, entered: &Entered<Q>, unit: Q::Unit) -> String {
         self.with_unit(entered.say_in(unit), unit)
@@ -137,5 +207,15 @@ impl<'a> Words<'a> {
             Some(Amount::Later) => self.say("amount-later"),
             None => self.say("amount-unsaid"),
         }
+    }
+}
+
+/// A figure with its sign: a true minus, and a plus.
+fn with_sign(value: f64, places: usize) -> String {
+    let figure = say_decimal(value.abs(), places);
+    match value {
+        _ if figure == "0" => figure,
+        v if v < 0.0 => format!("\u{2212}{figure}"),
+        _ => format!("+{figure}"),
     }
 }

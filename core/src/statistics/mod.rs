@@ -11,23 +11,29 @@
 //! one who asked gives it one back.
 
 mod autocorrelation;
+mod biweight;
 mod change_points;
 mod chart;
+mod inversions;
 mod line;
 mod moments;
 mod normal;
 mod order;
+mod pettitt;
 mod point;
 mod rank_trend;
 mod robust_slope;
+mod slopes;
 mod two_samples;
 
 pub use autocorrelation::{autocorrelation, Lag};
-pub use change_points::{pelt, pettitt, robust_pelt, segment_range, Pettitt, BIWEIGHT_BOUND};
+pub use biweight::{robust_pelt, BIWEIGHT_BOUND};
+pub use change_points::{pelt, segment_range};
 pub use chart::{ewma_chart, individuals_chart, Cusum, EwmaChart, IndividualsChart};
 pub use line::{least_squares_line, Line};
 pub use moments::{first_autocorrelation, mean, standard_deviation, variance};
 pub use order::{median, median_absolute_deviation, quantile, robust_spread, tukey_hinges, TO_SIGMA};
+pub use pettitt::{pettitt, Pettitt};
 pub use point::Point;
 pub use rank_trend::{hamed_rao, mann_kendall, CorrectedTrend, RankTrend};
 pub use robust_slope::{robust_slope, RobustSlope};

@@ -100,8 +100,20 @@ pub(super) fn twice_midranks(values: &[f64]) -> Vec<i64> {
 }
 
 /// How many values are equal to each other, a group at a time.
-pub(super) fn tie_sizes(values: &[f64]) -> Vec<u64> {
+pub(super) fn tie_sizes(values: &[f64]) -> impl Iterator<Item = u64> {
     let mut sorted = values.to_vec();
     sorted.sort_unstable_by(f64::total_cmp);
-    sorted.chunk_by(|a, b| a == b).map(|equal| equal.len() as u64).filter(|size| *size > 1).collect()
+    let sizes: Vec<u64> = sorted.chunk_by(|a, b| a == b).map(|equal| equal.len() as u64).collect();
+    sizes.into_iter().filter(|size| *size > 1)
+}
+
+/// k(k - 1)(2k + 5): eighteen times the variance of Kendall's S over k values.
+pub(super) fn rank_steps(k: u64) -> f64 {
+    let k = k as f64;
+    k * (k - 1.0) * (2.0 * k + 5.0)
+}
+
+/// The sum of that over the groups of equal values, which ties take from it.
+pub(super) fn tie_steps(values: &[f64]) -> f64 {
+    tie_sizes(values).map(rank_steps).sum()
 }

@@ -3,8 +3,9 @@
 
 use drawwell_core::record::Kind;
 
+use crate::chance::Chance;
+
 use super::{
-    chance::Chance,
     curve::along,
     fact::Fact,
     kit,

@@ -2,8 +2,9 @@
 
 use drawwell_core::record::Kind;
 
+use crate::chance::Chance;
+
 use super::{
-    chance::Chance,
     curve::along,
     fact::Fact,
     kit,

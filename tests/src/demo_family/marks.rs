@@ -5,8 +5,9 @@ use drawwell_core::{
     record::{mark::Phase, Does, Mark, MARKS},
 };
 
+use crate::chance::Chance;
+
 use super::{
-    chance::Chance,
     fact::{cycles, vacuum, Fact},
     routine::{Doing, With},
     story,

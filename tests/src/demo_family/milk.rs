@@ -3,7 +3,8 @@
 //! Each side fills at its own rate, slower the fuller it is, and somewhat
 //! faster in the small hours. What is drawn is a share of what is there.
 
-use super::{chance::Chance, curve::along, story};
+use super::{curve::along, story};
+use crate::chance::Chance;
 
 const LEFT_SHARE: f64 = 0.45;
 /// What a side holds, in mL, before it stops filling.

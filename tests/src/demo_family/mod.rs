@@ -10,7 +10,6 @@
 //! Only sums, products and tables are used, for those come out alike
 //! everywhere; sines and exponentials do not.
 
-mod chance;
 mod curve;
 mod expressing;
 mod fact;

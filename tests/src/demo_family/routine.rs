@@ -1,9 +1,8 @@
 //! What a day looks like: when something is done, before it is known what comes.
 
-use super::{
-    chance::Chance,
-    story::{self, Life},
-};
+use crate::chance::Chance;
+
+use super::story::{self, Life};
 
 /// With what milk is expressed, or where Tavi drinks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

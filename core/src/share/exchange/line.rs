@@ -51,7 +51,7 @@ pub(super) fn read(text: &str) -> Result<Line, Trouble> {
     if !clean {
         return Err(Trouble::bad("id", "line-bad-id"));
     }
-    if (kind == Kind::Settings) != (id == crate::record::SETTINGS) {
+    if kind.only() != Kind::ALL.iter().find_map(|k| k.only().filter(|only| *only == id)) {
         return Err(Trouble::bad("id", "line-bad-id"));
     }
     let mut fields = Fields::new();

@@ -24,6 +24,7 @@ import drawwell.ui.places.FormView
 import drawwell.ui.places.ListView
 import drawwell.ui.places.ReadyView
 import drawwell.ui.places.RunningView
+import drawwell.ui.places.SupplyView
 import drawwell.ui.places.WelcomeView
 
 /** Draws one screen as the core gave it, and says what was done on it. */
@@ -55,6 +56,7 @@ private fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Running -> RunningView(pane, screen.running)
     is Screen.Amounts -> AmountsView(pane, screen.amounts)
     is Screen.Day -> DayView(pane, screen.day)
+    is Screen.Supply -> SupplyView(pane, screen.supply)
     is Screen.Form -> FormView(pane, screen.form)
     is Screen.List -> ListView(pane, screen.list)
 }

@@ -10,6 +10,7 @@ fun Screen.frame(): Frame = when (this) {
     is Screen.Running -> frame
     is Screen.Amounts -> frame
     is Screen.Day -> frame
+    is Screen.Supply -> frame
     is Screen.Form -> frame
     is Screen.List -> frame
 }
@@ -21,6 +22,7 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Running -> "running"
     is Screen.Amounts -> "amounts ${amounts.session}"
     is Screen.Day -> "day ${frame.title} ${frame.subtitle}"
+    is Screen.Supply -> "supply"
     is Screen.Form -> "form ${form.id}"
     is Screen.List -> "list ${frame.title}"
 }

@@ -15,6 +15,8 @@ internal object SignStrokes {
         Sign.NOW -> "M4 4V20H10V4M14 4V20H20V4M4 13.5H10M14 9H20"
         // The sun over the edge of the land.
         Sign.DAY -> "M2.5 18.5H21.5M6.5 18.5a5.5 5.5 0 0 1 11 0M12 6V8.8M4.9 10.4L6.7 12.2M19.1 10.4L17.3 12.2"
+        // The water line as it goes through the weeks.
+        Sign.SUPPLY -> "M3 20H21M3.5 13.5C6.5 13.5 7 9.5 10 9.5S13.5 11.5 16 9S18.5 5 20.5 5"
         // A flange from the side, with its tube.
         Sign.KIT -> "M3.5 4.5C5 9 7.5 10.4 11 10.4H20.5M3.5 19.5C5 15 7.5 13.6 11 13.6H20.5M20.5 10.4V13.6"
         // One large, one small.

@@ -1,0 +1,10 @@
+//! One folder a question of the trade, worked out from what is kept.
+//!
+//! In: facts as the journal keeps them, and rules from [`crate::guidance`].
+//! Out: estimates, each with its range and what it rests on, or that it cannot
+//! be told yet. No SQL and no sentence in here. Read [`supply`] first.
+
+mod estimate;
+pub mod supply;
+
+pub use estimate::{Estimate, RestsOn, CONFIDENCE};

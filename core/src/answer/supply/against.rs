@@ -1,0 +1,122 @@
+//! Against what a supply is held: the own best fortnight, an aim, published
+//! volumes by day, a child's need; and when an aim would be met.
+
+use super::course::Course;
+use super::series::Series;
+use crate::answer::Estimate;
+use crate::guidance::SupplyRules;
+use crate::quantity::{Mass, Production, Quantity, Share};
+use crate::time::LocalDay;
+
+/// Days of a fortnight, and how many of them must be complete.
+const FORTNIGHT: i64 = 14;
+const OF_A_FORTNIGHT: usize = 10;
+
+/// The best two weeks there were: their first day and their mean.
+pub fn best_fortnight(series: &Series) -> Option<(LocalDay, Production)> {
+    let days = &series.days;
+    let mut best: Option<(LocalDay, f64)> = None;
+    let (mut upto, mut sum) = (0, 0.0);
+    for (from, (first, own)) in days.iter().enumerate() {
+        while let Some((day, production)) = days.get(upto).filter(|(d, _)| d.days_since(*first) < FORTNIGHT) {
+            let _ = day;
+            sum += production.canonical();
+            upto += 1;
+        }
+        let count = upto - from;
+        if count >= OF_A_FORTNIGHT {
+            let mean = sum / count as f64;
+            if best.is_none_or(|(_, so_far)| mean > so_far) {
+                best = Some((*first, mean));
+            }
+        }
+        sum -= own.canonical();
+    }
+    best.map(|(day, mean)| (day, Production::from_canonical(mean)))
+}
+
+/// Where a day's volume stands for a mother of a preterm child.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ComingToVolume {
+    /// Before the day on which it is judged.
+    TooEarly,
+    /// At or above the volume.
+    Reached,
+    /// Between the two bands.
+    Between,
+    /// Below both.
+    Below,
+}
+
+/// Judges a day's volume: at or above 500 mL a day by day 14 (Hoban 2018), the
+/// band from 350 mL from memory. `day_of_life` counts from birth as day 0.
+pub fn coming_to_volume(day_of_life: i64, volume: Production, rules: &SupplyRules) -> ComingToVolume {
+    if day_of_life < i64::from(rules.volume_day.get()) {
+        ComingToVolume::TooEarly
+    } else if volume >= rules.volume_reached {
+        ComingToVolume::Reached
+    } else if volume >= rules.volume_between {
+        ComingToVolume::Between
+    } else {
+        ComingToVolume::Below
+    }
+}
+
+/// What children of an age drink, by the published curve: 51 − 1.4 d + 180 ln d
+/// mL a day at d days (Rios-Leyvraz and Yao 2023, doi:10.1089/bfm.2022.0281);
+/// none below one day or beyond the year that it was read to.
+pub fn usual_intake(age_days: i64) -> Option<Production> {
+    let days = age_days as f64;
+    (1..=365).contains(&age_days).then(|| Production::from_canonical(51.0 - 1.4 * days + 180.0 * days.ln()))
+}
+
+/// A need by weight: so many mL for each kilogram a day.
+pub fn need_by_weight(weight: Mass, rules: &SupplyRules) -> Production {
+    Production::from_canonical(weight.in_unit(crate::quantity::MassUnit::Kilogram) * rules.need_a_kilogram.canonical())
+}
+
+/// When an aim would be met on the present course.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Meets {
+    /// It is met now.
+    Already,
+    /// Between these days; the later is open where the slowest course never does.
+    Between(LocalDay, Option<LocalDay>),
+    /// Not on this course.
+    NotOnThisCourse,
+    /// The course cannot be told, so neither can this.
+    CannotTell,
+}
+
+/// No course is drawn out further than this.
+const LOOKS_AHEAD_DAYS: f64 = 180.0;
+
+/// When an aim would be met if the course went on.
+pub fn meets(aim: Production, level: &Estimate<Production>, course: Option<&Course>, today: LocalDay) -> Meets {
+    let Some(course) = course else { return Meets::CannotTell };
+    let now = course.on(today);
+    if now.value >= aim || level.low >= aim {
+        return Meets::Already;
+    }
+    let missing = aim.canonical() - now.value.canonical();
+    let days = |a_week: f64| (a_week > 0.0).then(|| missing / a_week * 7.0).filter(|d| *d <= LOOKS_AHEAD_DAYS);
+    let ahead = |d: f64| LocalDay::from_number(today.number() + d.ceil() as i32);
+    match (days(course.drift.high.canonical()), days(course.drift.low.canonical())) {
+        (None, _) => Meets::NotOnThisCourse,
+        (Some(soonest), latest) => {
+            // A course whose middle does not rise is not on its way there.
+            if course.drift.value.canonical() <= 0.0 {
+                return Meets::NotOnThisCourse;
+            }
+            match ahead(soonest) {
+                Some(soonest) => Meets::Between(soonest, latest.and_then(ahead)),
+                None => Meets::CannotTell,
+            }
+        }
+    }
+}
+
+/// A share of something it is held against.
+pub fn share_of(part: Production, whole: Production) -> Option<Share> {
+    (whole.canonical() > 0.0).then(|| Share::of(part.canonical() / whole.canonical()))
+}

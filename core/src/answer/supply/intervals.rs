@@ -1,0 +1,143 @@
+//! From removals to intervals: what a side gave at the end of an interval was
+//! made over that interval.
+
+use super::ordinary::{Judgement, Ordinary};
+use crate::quantity::{Quantity, Volume};
+use crate::record::{Milk, Removal};
+use crate::time::{Instant, Span};
+
+/// One breast.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Side {
+    /// The left.
+    Left,
+    /// The right.
+    Right,
+}
+
+impl Side {
+    /// Left, then right.
+    pub const BOTH: [Self; 2] = [Self::Left, Self::Right];
+}
+
+/// Removals within this of each other are one emptying: repeated short
+/// sessions, or a feed and the expressing after it.
+pub const ONE_EMPTYING: Span = Span::minutes(60);
+/// An interval longer than this is not read as one interval: secretion levels
+/// off long before (volume from about 7 h: Lai 2020, doi:10.1136/archdischild-2018-316551),
+/// and days in which nothing was written down look the same.
+pub const LONGEST_INTERVAL: Span = Span::hours(18);
+
+/// What may be taken from an interval.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// It counts.
+    Counts,
+    /// It ended in an amount that nobody knows.
+    Unknown,
+    /// It is too long to be one interval.
+    TooLong,
+    /// Its amount fits an ordinary, shorter interval: a session may be missing.
+    SessionMissing,
+    /// It may hide a session, or may not: too unclear to count, too little to ask.
+    Unclear,
+    /// Its amount is far from what ordinarily comes: it may be mistyped.
+    AmountInDoubt,
+}
+
+/// The time between two emptyings of one side, and what came at its end.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Interval {
+    /// The session that ended it.
+    pub session: String,
+    /// The emptying before.
+    pub from: Instant,
+    /// The emptying that ended it.
+    pub until: Instant,
+    /// What this side gave; half of what was measured from both together.
+    pub milk: Option<Volume>,
+    /// Whether `milk` was measured from this side alone.
+    pub of_this_side: bool,
+    /// What may be taken from it.
+    pub standing: Standing,
+    answered: crate::record::Answered,
+}
+
+impl Interval {
+    /// How long it was.
+    pub fn lasted(&self) -> Span {
+        self.until.since(self.from)
+    }
+}
+
+/// What a removal took from one side: none where the side took no part.
+fn from_side(removal: &Removal, side: Side) -> Option<(Option<Volume>, bool)> {
+    let takes_part = match side {
+        Side::Left => removal.sides.left(),
+        Side::Right => removal.sides.right(),
+    };
+    takes_part.then(|| match (removal.milk, side) {
+        (Milk::Unknown, _) => (None, false),
+        (Milk::Sides { left, .. }, Side::Left) => (left, true),
+        (Milk::Sides { right, .. }, Side::Right) => (right, true),
+        (Milk::Together(both), _) => (Some(Volume::from_canonical(both.canonical() / 2.0)), false),
+    })
+}
+
+/// The intervals of a side, in order of time, none judged yet. `removals` are
+/// by time.
+pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
+    let mut found: Vec<Interval> = Vec::new();
+    let mut last: Option<Instant> = None;
+    for removal in removals {
+        let Some((milk, of_this_side)) = from_side(removal, side) else { continue };
+        let Some(from) = last else {
+            last = Some(removal.at);
+            continue;
+        };
+        last = Some(removal.at);
+        if found.is_empty() && removal.at.since(from) <= ONE_EMPTYING {
+            // It still belongs to the first emptying there is.
+            continue;
+        }
+        if let Some(open) = found.last_mut().filter(|open| removal.at.since(open.until) <= ONE_EMPTYING) {
+            open.until = removal.at;
+            open.milk =
+                open.milk.zip(milk).map(|(before, more)| Volume::from_canonical(before.canonical() + more.canonical()));
+            open.of_this_side &= of_this_side;
+            open.session.clone_from(&removal.session);
+            continue;
+        }
+        found.push(Interval {
+            session: removal.session.clone(),
+            from,
+            until: removal.at,
+            milk,
+            of_this_side,
+            standing: Standing::Counts,
+            answered: removal.answered,
+        });
+    }
+    for interval in &mut found {
+        interval.standing = match interval.milk {
+            None => Standing::Unknown,
+            Some(_) if interval.lasted() > LONGEST_INTERVAL && !interval.answered.gap_is_whole => Standing::TooLong,
+            Some(_) => Standing::Counts,
+        };
+    }
+    found
+}
+
+/// Judges an interval by what ordinarily comes; what the person answered goes
+/// before.
+pub(super) fn judge(interval: &mut Interval, ordinary: &Ordinary) {
+    if interval.standing != Standing::Counts {
+        return;
+    }
+    interval.standing = match ordinary.judge(interval) {
+        Judgement::SessionMissing if !interval.answered.gap_is_whole => Standing::SessionMissing,
+        Judgement::Unclear if !interval.answered.gap_is_whole => Standing::Unclear,
+        Judgement::FarOff if !interval.answered.amount_is_right => Standing::AmountInDoubt,
+        _ => Standing::Counts,
+    };
+}

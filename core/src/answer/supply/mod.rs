@@ -1,0 +1,25 @@
+//! Supply: how much milk is made, whether that holds, and since when not.
+//!
+//! In: [`crate::record::Removal`]s. [`intervals`] turns them into what each
+//! side gave over each interval, [`ordinary`] tells which of those are likely
+//! whole, [`day`] spreads them over local days. From days come a [`series`],
+//! its [`level`] and its [`course`]; [`since`] when it changed, what [`beside`]
+//! changed then, and the running [`watch`]; [`against`] what it is held, and
+//! the [`hours`] of a day.
+
+pub mod against;
+pub mod beside;
+pub mod course;
+pub mod day;
+pub mod hours;
+pub mod intervals;
+pub mod kept;
+pub mod level;
+pub mod ordinary;
+pub mod series;
+pub mod since;
+pub mod watch;
+
+pub use day::{Calendar, DayProduction, PartOfDay, Spread};
+pub use intervals::{Interval, Side, Standing};
+pub use series::{Of, Series};

@@ -1,0 +1,255 @@
+//! What ordinarily comes from a side after so long, and what does not fit.
+//!
+//! A session that nobody wrote down hides in a long interval with an ordinary
+//! amount. The amount of an interval of length Δ is modelled as
+//! ln(V + 3 mL) = α + β ln Δ + noise, β being below 1 because a breast fills
+//! ever slower; an interval with a session missing is one of Δ/2 or Δ/3 by
+//! amount. The two are a mixture, fitted by expectation maximisation (Dempster,
+//! Laird, Rubin 1977), with Huber's weights (1964) against odd amounts.
+
+use super::intervals::{Interval, Standing};
+use crate::quantity::{Quantity, Volume};
+use crate::statistics::{median, quantile};
+use crate::time::Span;
+
+/// What is thought of an interval.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Judgement {
+    /// It fits.
+    Fits,
+    /// It fits a shorter interval better.
+    SessionMissing,
+    /// It may fit either.
+    Unclear,
+    /// It fits nothing near.
+    FarOff,
+}
+
+/// Amounts are compared as ln(V + this), so that nothing is an amount too.
+const OFFSET_MILLILITERS: f64 = 3.0;
+/// Intervals that are needed before anything is judged.
+const NEEDED: usize = 8;
+/// Shorter intervals say little of what an ordinary one holds.
+const SHORTEST: Span = Span::minutes(60);
+/// An interval is thought of as hiding a session only where it is this many
+/// times as long as is usual at its hour.
+const LONGER_THAN_USUAL: f64 = 1.2;
+/// The usual length is this quantile of the lengths seen: below the median,
+/// since every hidden session makes one long interval out of two.
+const SHORTEST_PART: f64 = 0.7;
+const USUAL_QUANTILE: f64 = 0.3;
+/// β and its spread where the intervals are too alike to tell: linear for a
+/// while, then levelling off (Daly 1996: linear to about 6 h; Lai 2020: level
+/// from 7 h).
+const USUAL_BEND: (f64, f64) = (0.75, 0.06);
+/// An interval counts where it is whole with this chance.
+const COUNTS_FROM: f64 = 0.8;
+/// Below this chance it is asked whether a session is missing.
+const ASKS_BELOW: f64 = 0.3;
+/// An amount this many times what ordinarily comes, or this part of it, is
+/// asked about: a slip by a digit is ten times.
+const FAR_ABOVE: f64 = 3.5;
+const FAR_BELOW: f64 = 0.18;
+/// Spread of ln V that a hidden session adds, since it may lie anywhere.
+const PLACE_OF_MISSING: f64 = 0.25;
+const ROUNDS: usize = 12;
+const DAY_HOURS: f64 = 24.0;
+
+/// What ordinarily comes from a side.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ordinary {
+    fitted: Option<Fitted>,
+    usual: Usual,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Fitted {
+    alpha: f64,
+    beta: f64,
+    sigma: f64,
+    /// How often an interval that could hide a session does.
+    missing: f64,
+}
+
+/// How long intervals usually are, at each hour of the day.
+#[derive(Debug, Clone, PartialEq)]
+struct Usual {
+    /// Middle and length of each interval, in hours.
+    seen: Vec<(f64, f64)>,
+    ever: f64,
+}
+
+impl Usual {
+    fn of(seen: Vec<(f64, f64)>) -> Self {
+        let lengths: Vec<f64> = seen.iter().map(|(_, length)| *length).collect();
+        let ever = quantile(&lengths, USUAL_QUANTILE).unwrap_or(DAY_HOURS);
+        Self { seen, ever }
+    }
+
+    /// The usual length of those that go over an hour of the day.
+    fn over(&self, middle: f64) -> f64 {
+        let over: Vec<f64> = self
+            .seen
+            .iter()
+            .filter(|(other, length)| {
+                let apart = (middle - other).rem_euclid(DAY_HOURS);
+                apart.min(DAY_HOURS - apart) <= length / 2.0
+            })
+            .map(|(_, length)| *length)
+            .collect();
+        quantile(&over, USUAL_QUANTILE).unwrap_or(self.ever)
+    }
+
+    /// The shorter lengths an interval could hide: what is usual at its hour,
+    /// and an even part of it that is not much shorter than any usual one.
+    fn shorter(&self, middle: f64, length: f64) -> Shorter {
+        let here = self.over(middle);
+        let even = [2.0, 3.0].map(|parts| length / parts);
+        let even = even.into_iter().filter(|part| *part >= SHORTEST_PART * self.ever);
+        let nearest = even.min_by(|a, b| (a / self.ever).ln().abs().total_cmp(&(b / self.ever).ln().abs()));
+        [(length >= LONGER_THAN_USUAL * here).then_some(here), nearest]
+    }
+}
+
+/// Lengths that an interval may really have had.
+type Shorter = [Option<f64>; 2];
+
+struct Seen {
+    hours: f64,
+    y: f64,
+    shorter: Shorter,
+    whole: f64,
+}
+
+fn hours(span: Span) -> f64 {
+    span.in_milliseconds() as f64 / 3_600_000.0
+}
+
+/// The hour of the day, by one clock for all, at the middle of an interval.
+fn middle(interval: &Interval) -> f64 {
+    (interval.from.unix_milliseconds() as f64 / 3_600_000.0 + hours(interval.lasted()) / 2.0).rem_euclid(DAY_HOURS)
+}
+
+fn ln_amount(milk: Volume) -> f64 {
+    (milk.canonical().max(0.0) + OFFSET_MILLILITERS).ln()
+}
+
+fn density(residual: f64, sigma: f64) -> f64 {
+    (-0.5 * (residual / sigma).powi(2)).exp() / sigma
+}
+
+impl Fitted {
+    fn expected(&self, hours: f64) -> f64 {
+        self.alpha + self.beta * hours.ln()
+    }
+
+    /// The chance that an interval is whole.
+    fn whole(&self, hours: f64, y: f64, shorter: Shorter) -> f64 {
+        let thought = shorter.iter().flatten().count();
+        if thought == 0 {
+            return 1.0;
+        }
+        let one = (1.0 - self.missing) * density(y - self.expected(hours), self.sigma);
+        let spread = self.sigma.hypot(PLACE_OF_MISSING);
+        let each = self.missing / thought as f64;
+        let part: f64 = shorter.iter().flatten().map(|h| each * density(y - self.expected(*h), spread)).sum();
+        if one + part > 0.0 {
+            one / (one + part)
+        } else {
+            1.0
+        }
+    }
+}
+
+impl Ordinary {
+    /// Learns from the intervals of one side over some days.
+    pub fn learn(intervals: &[Interval]) -> Self {
+        let known = intervals.iter().filter(|i| i.lasted() >= SHORTEST && i.standing != Standing::TooLong);
+        let usual = Usual::of(known.clone().map(|i| (middle(i), hours(i.lasted()))).collect());
+        let mut seen: Vec<Seen> = known
+            .filter_map(|i| {
+                let (hours, y) = (hours(i.lasted()), ln_amount(i.milk?));
+                let shorter = usual.shorter(middle(i), hours);
+                Some(Seen { hours, y, shorter, whole: if shorter != [None, None] { 0.7 } else { 1.0 } })
+            })
+            .collect();
+        if seen.len() < NEEDED {
+            return Self { fitted: None, usual };
+        }
+        let amounts: Vec<f64> = seen.iter().map(|s| s.y).collect();
+        let level = median(&amounts).unwrap_or(0.0);
+        let alpha = level - USUAL_BEND.0 * usual.ever.ln();
+        let mut fitted = Fitted { alpha, beta: USUAL_BEND.0, sigma: 0.35, missing: 0.2 };
+        for _ in 0..ROUNDS {
+            fitted = fit(&seen, fitted);
+            for s in &mut seen {
+                s.whole = fitted.whole(s.hours, s.y, s.shorter);
+            }
+        }
+        Self { fitted: Some(fitted), usual }
+    }
+
+    /// What is thought of an interval.
+    pub fn judge(&self, interval: &Interval) -> Judgement {
+        let (Some(fitted), Some(milk)) = (&self.fitted, interval.milk) else { return Judgement::Fits };
+        if interval.lasted() < SHORTEST {
+            return Judgement::Fits;
+        }
+        let (hours, y) = (hours(interval.lasted()), ln_amount(milk));
+        let off = y - fitted.expected(hours);
+        if off > FAR_ABOVE.ln().max(4.0 * fitted.sigma) || off < FAR_BELOW.ln().min(-4.0 * fitted.sigma) {
+            return Judgement::FarOff;
+        }
+        match fitted.whole(hours, y, self.usual.shorter(middle(interval), hours)) {
+            whole if whole >= COUNTS_FROM => Judgement::Fits,
+            whole if whole >= ASKS_BELOW => Judgement::Unclear,
+            _ => Judgement::SessionMissing,
+        }
+    }
+}
+
+/// One round: the line by weighted least squares with the usual bend as prior,
+/// the spread, and how often a session is missing.
+fn fit(seen: &[Seen], before: Fitted) -> Fitted {
+    let huber = |s: &Seen| {
+        let off = ((s.y - before.expected(s.hours)) / before.sigma).abs();
+        s.whole * if off <= 1.5 { 1.0 } else { 1.5 / off }
+    };
+    let (mut w, mut wx, mut wy) = (0.0, 0.0, 0.0);
+    for s in seen {
+        let weight = huber(s);
+        w += weight;
+        wx += weight * s.hours.ln();
+        wy += weight * s.y;
+    }
+    if w <= 0.0 {
+        return before;
+    }
+    let (mx, my) = (wx / w, wy / w);
+    let prior = (before.sigma / USUAL_BEND.1).powi(2);
+    let (mut sxx, mut sxy) = (prior, prior * USUAL_BEND.0);
+    for s in seen {
+        let weight = huber(s);
+        sxx += weight * (s.hours.ln() - mx).powi(2);
+        sxy += weight * (s.hours.ln() - mx) * (s.y - my);
+    }
+    let beta = (sxy / sxx).clamp(0.2, 1.1);
+    let alpha = my - beta * mx;
+    let (mut ss, mut whole, mut missing, mut could) = (0.0, 0.0, 0.0, 0.0);
+    for s in seen {
+        let off = s.y - alpha - beta * s.hours.ln();
+        ss += s.whole * off.powi(2).min((2.5 * before.sigma).powi(2));
+        whole += s.whole;
+        if s.shorter != [None, None] {
+            could += 1.0;
+            missing += 1.0 - s.whole;
+        }
+    }
+    Fitted {
+        alpha,
+        beta,
+        sigma: (ss / whole.max(1.0)).sqrt().clamp(0.08, 0.6),
+        // As if two of ten had been missing before anything was seen.
+        missing: ((missing + 2.0) / (could + 10.0)).clamp(0.02, 0.9),
+    }
+}

@@ -1,0 +1,127 @@
+//! Days that are complete enough, as a series with gaps.
+
+use super::day::{DayProduction, PartOfDay};
+use super::intervals::Side;
+use crate::answer::RestsOn;
+use crate::guidance::SupplyRules;
+use crate::quantity::{Count, Production, Quantity, Share};
+use crate::statistics::{autocorrelation, mean, Point};
+use crate::time::LocalDay;
+
+/// Of what a series is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Of {
+    /// Both sides together.
+    Both,
+    /// One side.
+    Side(Side),
+    /// A part of the day, both sides, as if it were like that for 24 h.
+    Part(PartOfDay),
+}
+
+/// Production by day, complete days only.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Series {
+    /// The days that count, in order.
+    pub days: Vec<(LocalDay, Production)>,
+    /// How much of each of these was observed.
+    pub shares: Vec<Share>,
+    /// What it rests on.
+    pub rests_on: RestsOn,
+    /// Days that stand for one point: 1, or 7 where weeks were made of them.
+    pub days_a_point: u32,
+}
+
+/// A series longer than this is read week by week: a year has its course in
+/// its weeks, and the hours of a single day no longer matter.
+const READ_BY_WEEK_FROM: usize = 400;
+/// Complete days that a week needs to stand for itself.
+const DAYS_OF_A_WEEK: usize = 4;
+
+impl Series {
+    /// Takes the days that are complete enough by the rules.
+    pub fn of(days: &[DayProduction], of: Of, rules: &SupplyRules) -> Self {
+        Self::from_share(days, of, rules.complete_day)
+    }
+
+    /// Takes the days of which at least this share was observed.
+    pub fn from_share(days: &[DayProduction], of: Of, least: Share) -> Self {
+        let (mut counted, mut shares) = (Vec::new(), Vec::new());
+        let (mut observed, mut doubtful, mut ended) = (0.0, 0, 0);
+        for day in days {
+            let (production, share) = match of {
+                Of::Both => (day.production(), day.observed()),
+                Of::Side(side) => day.of_side(side),
+                Of::Part(part) => day.of_part(part),
+            };
+            observed += share.fraction();
+            doubtful += day.sessions_missing.get() + day.unclear.get();
+            ended += day.intervals.get();
+            if let Some(production) = production.filter(|_| share >= least) {
+                counted.push((day.day, production));
+                shares.push(share);
+            }
+        }
+        let all = days.len().max(1) as f64;
+        let nowhere = LocalDay::from_number(1).unwrap_or(LocalDay::on(chrono::NaiveDate::MIN));
+        Self {
+            rests_on: RestsOn {
+                from: days.first().map_or(nowhere, |d| d.day),
+                to: days.last().map_or(nowhere, |d| d.day),
+                days: Count::new(days.len() as u32),
+                complete: Count::new(counted.len() as u32),
+                observed: Share::of(observed / all),
+                doubtful: Share::of(f64::from(doubtful) / f64::from(ended.max(1))),
+            },
+            days: counted,
+            shares,
+            days_a_point: 1,
+        }
+    }
+
+    /// The same by weeks where it is long; as it is where not.
+    #[must_use]
+    pub fn by_week_where_long(self) -> Self {
+        if self.days.len() < READ_BY_WEEK_FROM {
+            return self;
+        }
+        let mut weeks: Vec<(LocalDay, Production)> = Vec::new();
+        for week in self.days.chunk_by(|a, b| a.0.number().div_euclid(7) == b.0.number().div_euclid(7)) {
+            let values: Vec<f64> = week.iter().map(|(_, p)| p.canonical()).collect();
+            let middle = week.first().and_then(|(d, _)| LocalDay::from_number(d.number().div_euclid(7) * 7 + 3));
+            if let (Some(day), Some(mean), true) = (middle, mean(&values), values.len() >= DAYS_OF_A_WEEK) {
+                weeks.push((day, Production::from_canonical(mean)));
+            }
+        }
+        Self { shares: vec![Share::ALL; weeks.len()], days: weeks, days_a_point: 7, ..self }
+    }
+
+    /// As points: days since the first day looked at, mL a day.
+    pub(super) fn points(&self) -> Vec<Point> {
+        let at = |day: LocalDay| day.days_since(self.rests_on.from) as f64;
+        self.days.iter().map(|(day, p)| Point { at: at(*day), value: p.canonical() }).collect()
+    }
+
+    /// The bare values.
+    pub(super) fn values(&self) -> Vec<f64> {
+        self.days.iter().map(|(_, p)| p.canonical()).collect()
+    }
+
+    /// How much wider a range is because a day is like the day before:
+    /// (1 + r)/(1 − r) with the first autocorrelation r, its downward lean of
+    /// (1 + 3r)/n put right (Kendall 1954, from memory), and never below 1.
+    pub(super) fn inflation(&self) -> f64 {
+        inflation_of(&self.points())
+    }
+}
+
+/// As [`Series::inflation`], over any points.
+pub(super) fn inflation_of(points: &[Point]) -> f64 {
+    let n = points.len() as f64;
+    let first = autocorrelation(points, 1).get(1).map_or(0.0, |lag| lag.value);
+    let r = (first + (1.0 + 3.0 * first.max(0.0)) / n.max(1.0)).clamp(0.0, MOST_MEMORY);
+    (1.0 + r) / (1.0 - r)
+}
+
+/// No day is held to be more like the day before than this.
+const MOST_MEMORY: f64 = 0.7;

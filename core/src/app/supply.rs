@@ -1,0 +1,49 @@
+//! Events of Supply: answers to its questions.
+
+use serde_json::{json, Value};
+
+use super::{buzz, App, Present};
+use crate::record::{check, Kind, SETTINGS};
+use crate::screen::shapes::Effect;
+use crate::time::{Instant, Moment};
+use crate::trouble::Trouble;
+
+impl App {
+    /// Keeps what a session was answered to be.
+    pub(super) fn answer(
+        &mut self,
+        session: &str,
+        field: &str,
+        value: Value,
+        name: &str,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
+        let (kind, _) = self.view(present)?.record(session)?;
+        if kind != Kind::Session {
+            return Err(Trouble::bad("session", "bad-field"));
+        }
+        check::field(kind, field, &value)?;
+        self.journal_mut()?.act(name, session, present.now, |w| w.set(session, field, &value))?;
+        Ok(vec![buzz(name)])
+    }
+
+    /// Writes down a session that was missed, and opens it for its amounts.
+    pub(super) fn add_missed(&mut self, at: Instant, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if at > present.now.plus(check::LEEWAY) {
+            return Err(Trouble::bad("started", "bad-future"));
+        }
+        let zone = self.view(present)?.zone;
+        self.add_at(Kind::Session, &Moment::new(at, zone), present)
+    }
+
+    /// The notice of a drop was seen.
+    pub(super) fn drop_seen(&mut self, since: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let value = json!(since);
+        check::field(Kind::Settings, "drop_seen", &value)?;
+        self.journal_mut()?.quiet_act(present.now, |w| {
+            w.set(SETTINGS, "kind", &json!(Kind::Settings.name()))?;
+            w.set(SETTINGS, "drop_seen", &value)
+        })?;
+        Ok(Vec::new())
+    }
+}

@@ -1,0 +1,11 @@
+//! Rules and thresholds as data: value, unit, source, year.
+//!
+//! In: the tables that are shipped, and what the consultant changed. Out: the
+//! rules an answer goes by, typed. Nothing is decided in here. Wording stands
+//! in `core/locales` under `rule-<key>`.
+
+mod rule;
+mod supply;
+
+pub use rule::{Rule, Rules};
+pub use supply::SupplyRules;

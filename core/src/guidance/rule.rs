@@ -1,0 +1,91 @@
+//! A rule, and the table of them.
+
+use std::sync::OnceLock;
+
+use serde::Deserialize;
+
+/// A rule as it is shipped.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Rule {
+    /// Stable name.
+    pub key: String,
+    /// Its value, in `unit`.
+    pub value: f64,
+    /// UCUM code; empty for a pure number.
+    pub unit: String,
+    /// The least it can be set to.
+    pub least: f64,
+    /// The most.
+    pub most: f64,
+    /// Where it comes from.
+    pub source: String,
+    /// The year of the source.
+    pub year: u32,
+    /// Whether it was written down from memory.
+    #[serde(default)]
+    pub from_memory: bool,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Table {
+    rule: Vec<Rule>,
+}
+
+/// The rules as shipped, and what was set instead.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Rules {
+    set: std::collections::BTreeMap<String, f64>,
+}
+
+const TABLES: &[&str] = &[include_str!("supply.toml")];
+
+impl Rules {
+    /// Every rule as it is shipped, in the order of the tables.
+    pub fn shipped() -> &'static [Rule] {
+        static SHIPPED: OnceLock<Vec<Rule>> = OnceLock::new();
+        // A table that cannot be read is caught by its test, and has no rules here.
+        SHIPPED.get_or_init(|| {
+            TABLES.iter().filter_map(|text| toml::from_str::<Table>(text).ok()).flat_map(|t| t.rule).collect()
+        })
+    }
+
+    /// The rule of a name, as it is shipped.
+    pub fn named(key: &str) -> Option<&'static Rule> {
+        Self::shipped().iter().find(|r| r.key == key)
+    }
+
+    /// The value a rule is shipped with.
+    pub fn shipped_value(key: &str) -> Option<f64> {
+        Self::named(key).map(|r| r.value)
+    }
+
+    /// The rules, as set in the record of them.
+    pub fn read(fields: &crate::record::Fields) -> Self {
+        let mut rules = Self::default();
+        for rule in Self::shipped() {
+            if let Some(value) = fields.get(&rule.key).and_then(serde_json::Value::as_f64) {
+                rules.set(&rule.key, value);
+            }
+        }
+        rules
+    }
+
+    /// Sets a rule to another value, within its bounds; others are passed over.
+    pub fn set(&mut self, key: &str, value: f64) {
+        if Self::named(key).is_some_and(|r| (r.least..=r.most).contains(&value)) {
+            self.set.insert(key.to_owned(), value);
+        }
+    }
+
+    /// What was set instead of the shipped value.
+    pub fn set_to(&self, key: &str) -> Option<f64> {
+        self.set.get(key).copied()
+    }
+
+    /// The value that holds.
+    pub(super) fn value(&self, key: &str) -> f64 {
+        self.set_to(key).or_else(|| Self::shipped_value(key)).unwrap_or(f64::NAN)
+    }
+}

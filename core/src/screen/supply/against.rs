@@ -1,0 +1,234 @@
+//! Against what it is held, and when an aim would be met.
+
+use super::look::Look;
+use crate::answer::supply::against::{
+    best_fortnight, coming_to_volume, meets, need_by_weight, share_of, usual_intake, ComingToVolume, Meets,
+};
+use crate::answer::supply::level::level;
+use crate::answer::supply::{kept, Of, Series};
+use crate::quantity::{Entered, Mass, Production, Quantity};
+use crate::record::{moment, text, whole, Fields, Kind, SETTINGS};
+use crate::screen::shapes::{Action, Event, ListGroup, ListRow, Place, Weight};
+use crate::screen::View;
+use crate::time::{LocalDay, Span};
+use crate::trouble::Trouble;
+
+/// A volume by the day of life is told until the child is this old.
+const TELLS_VOLUME_UNTIL: i64 = 90;
+/// A weight is recent enough to reckon a need from for so many days.
+const WEIGHT_HOLDS: Span = Span::hours(24 * 21);
+
+pub(super) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
+    let words = view.words();
+    let mut rows = Vec::new();
+    let mut add = Vec::new();
+    if let Some(now) = look.level.known() {
+        rows.extend(best(view, look, now.value)?);
+        match view.settings.aim {
+            Some(aim) => rows.push(aim_row(view, look, Production::from_canonical(aim.canonical()))),
+            None => add.push(
+                Action::new(
+                    "set-aim",
+                    words.say("supply-set-aim"),
+                    Event::Go { place: Place::Entry { id: SETTINGS.to_owned() } },
+                )
+                .weight(Weight::Quiet),
+            ),
+        }
+        rows.extend(need(view, look, now.value)?);
+    }
+    rows.extend(volumes_by_day(view, look)?);
+    let title = if rows.is_empty() { String::new() } else { words.say("supply-against") };
+    Ok(ListGroup { key: "against".to_owned(), title, rows, empty: String::new(), add })
+}
+
+fn now_share(view: &View<'_>, now: Production, of: Production) -> String {
+    let percent = share_of(now, of).map_or(0, |s| s.per_cent());
+    view.words().with("supply-now-share", &[("percent", percent.into())])
+}
+
+/// The parent's own best two weeks, over everything there is.
+fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
+    let words = view.words();
+    let (Some(began), Some(last)) = (look.began, look.days.last()) else { return Ok(None) };
+    let all =
+        if look.span == 0 { look.days.clone() } else { kept::days(view.journal, began, last.day, look.calendar)? };
+    let Some((from, production)) = best_fortnight(&Series::of(&all, Of::Both, &look.rules)) else { return Ok(None) };
+    let detail = words.with(
+        "supply-best-detail",
+        &[
+            ("production", words.production(production).into()),
+            ("date", words.plain_date(from.date()).into()),
+            ("now", now_share(view, now, production).into()),
+        ],
+    );
+    Ok(Some(view.told_row(words.say("supply-best"), detail)))
+}
+
+fn aim_row(view: &View<'_>, look: &Look, aim: Production) -> ListRow {
+    let words = view.words();
+    let Some(now) = look.level.known() else {
+        return view.told_row(words.say("supply-aim"), words.production(aim));
+    };
+    let date = |day: LocalDay| words.short_date(day);
+    let when = match meets(aim, &now, look.course.as_ref().ok(), view.today()) {
+        Meets::Already => words.say("supply-aim-met"),
+        Meets::Between(soonest, Some(latest)) => {
+            words.with("supply-aim-between", &[("soonest", date(soonest).into()), ("latest", date(latest).into())])
+        }
+        Meets::Between(soonest, None) => words.with("supply-aim-not-before", &[("soonest", date(soonest).into())]),
+        Meets::NotOnThisCourse => words.say("supply-aim-not-on-this-course"),
+        Meets::CannotTell => words.say("supply-aim-cannot-tell"),
+    };
+    let detail = words.with(
+        "supply-aim-detail",
+        &[
+            ("production", words.production(aim).into()),
+            ("now", now_share(view, now.value, aim).into()),
+            ("when", when.into()),
+        ],
+    );
+    view.told_row(words.say("supply-aim"), detail)
+}
+
+struct Child {
+    name: String,
+    fields: Fields,
+    id: String,
+}
+
+impl Child {
+    /// Whole days since birth.
+    fn age(&self, on: LocalDay) -> Option<i64> {
+        let birth = text(&self.fields, "birth").and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok())?;
+        Some(on.days_since(LocalDay::on(birth)))
+    }
+
+    fn is_preterm(&self, look: &Look) -> bool {
+        whole(&self.fields, "gestation_weeks").is_some_and(|weeks| weeks < look.rules.preterm_below_weeks.get())
+    }
+}
+
+fn children(view: &View<'_>) -> Result<Vec<Child>, Trouble> {
+    view.journal
+        .of_kind(Kind::Child)?
+        .into_iter()
+        .map(|row| {
+            let (kind, fields) = view.record(&row.subject)?;
+            Ok(Child { name: view.name_of(kind, &fields), fields, id: row.subject })
+        })
+        .collect()
+}
+
+/// The latest weight of a child that is recent enough. Without a child named
+/// in it, a weight is taken for the only child there is.
+fn weight(view: &View<'_>, child: &Child, only: bool) -> Result<Option<Mass>, Trouble> {
+    for row in view.journal.of_kind(Kind::Weight)?.into_iter().rev() {
+        let (_, fields) = view.record(&row.subject)?;
+        let of = text(&fields, "child");
+        let at = moment(&fields, "at").map(|m| m.instant());
+        let recent = at.is_some_and(|at| view.now.since(at) <= WEIGHT_HOLDS);
+        if recent && (of == Some(&child.id) || (of.is_none() && only)) {
+            return Ok(fields.get("weight").and_then(Entered::<Mass>::from_json).map(|e| e.quantity()));
+        }
+    }
+    Ok(None)
+}
+
+/// What the children need a day, summed: by a recent weight where there is
+/// one, else by the published curve for children born at term.
+fn need(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
+    let words = view.words();
+    let children = children(view)?;
+    if children.is_empty() {
+        return Ok(None);
+    }
+    let mut sum = 0.0;
+    let (mut by_weight, mut by_age) = (0, 0);
+    let mut open = Vec::new();
+    for child in &children {
+        let by_scale = weight(view, child, children.len() == 1)?.map(|w| need_by_weight(w, &look.rules));
+        let by_curve = child.age(view.today()).filter(|_| !child.is_preterm(look)).and_then(usual_intake);
+        match (by_scale, by_curve) {
+            (Some(need), _) => {
+                by_weight += 1;
+                sum += need.canonical();
+            }
+            (None, Some(need)) => {
+                by_age += 1;
+                sum += need.canonical();
+            }
+            (None, None) => open.push(child.name.clone()),
+        }
+    }
+    let title = words.with("supply-need", &[("count", (children.len() as i64).into())]);
+    if !open.is_empty() {
+        let detail = words.with("supply-need-open", &[("names", open.join(", ").into())]);
+        return Ok(Some(view.told_row(title, detail)));
+    }
+    let need = Production::from_canonical(sum);
+    let source = match (by_weight, by_age) {
+        (_, 0) => words.with(
+            "supply-need-by-weight",
+            &[(
+                "each",
+                words.volume(crate::quantity::Volume::from_canonical(look.rules.need_a_kilogram.canonical())).into(),
+            )],
+        ),
+        (0, _) => words.say("supply-need-by-age"),
+        _ => words.say("supply-need-by-both"),
+    };
+    let detail = words.with(
+        "supply-need-detail",
+        &[
+            ("production", words.production(need).into()),
+            ("now", now_share(view, now, need).into()),
+            ("source", source.into()),
+        ],
+    );
+    Ok(Some(view.told_row(title, detail)))
+}
+
+/// Published volumes by day for those with a preterm child.
+fn volumes_by_day(view: &View<'_>, look: &Look) -> Result<Vec<ListRow>, Trouble> {
+    let words = view.words();
+    let mut rows = Vec::new();
+    for child in children(view)?.iter().filter(|c| c.is_preterm(look)) {
+        let Some(age) = child.age(view.today()).filter(|age| (0..=TELLS_VOLUME_UNTIL).contains(age)) else { continue };
+        let target = i64::from(look.rules.volume_day.get());
+        let title = words.with("supply-volume", &[("name", child.name.clone().into()), ("day", target.into())]);
+        let on_day = look.began.and_then(|_| {
+            let judged = view.today().earlier_by(u32::try_from(age - target).ok()?);
+            let from = judged.earlier_by(1);
+            let to = LocalDay::from_number(judged.number() + 1)?;
+            let days = kept::days(view.journal, from, to.min(view.today()), look.calendar).ok()?;
+            let day = days.iter().find(|d| d.day == judged).filter(|d| d.observed() >= look.rules.complete_day);
+            let around = || level(&Series::of(&days, Of::Both, &look.rules), &look.rules).known().map(|l| l.value);
+            day.and_then(|d| d.production()).or_else(around)
+        });
+        let said = match (age < target, on_day) {
+            (true, _) => words.with("supply-volume-too-early", &[("age", age.into())]),
+            (false, None) => words.say("supply-volume-unknown"),
+            (false, Some(volume)) => {
+                let key = match coming_to_volume(age, volume, &look.rules) {
+                    ComingToVolume::TooEarly => "supply-volume-too-early",
+                    ComingToVolume::Reached => "supply-volume-reached",
+                    ComingToVolume::Between => "supply-volume-between",
+                    ComingToVolume::Below => "supply-volume-below",
+                };
+                words.with(
+                    key,
+                    &[
+                        ("volume", words.production(volume).into()),
+                        ("reached", words.production(look.rules.volume_reached).into()),
+                        ("between", words.production(look.rules.volume_between).into()),
+                    ],
+                )
+            }
+        };
+        let source =
+            words.with("supply-volume-source", &[("reached", words.production(look.rules.volume_reached).into())]);
+        rows.push(view.told_row(title, format!("{said} {source}")));
+    }
+    Ok(rows)
+}

@@ -1,0 +1,133 @@
+//! Gentle questions, and the one thing the program says by itself.
+
+use super::look::{rules, Look};
+use crate::answer::supply::watch::{self, Drop};
+use crate::answer::supply::{kept, Calendar, Interval, Side, Spread, Standing};
+use crate::quantity::Quantity;
+use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
+use crate::screen::View;
+use crate::time::{Moment, Span};
+use crate::trouble::Trouble;
+
+/// Asked about no longer than this after it was.
+const ASKS_WITHIN: Span = Span::hours(72);
+/// No more questions than this at once.
+const ASKS: usize = 2;
+/// Days of the own level, and those it is compared with.
+const WATCHED_DAYS: u32 = 75;
+
+pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Trouble> {
+    let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop, false)).collect();
+    if look.is_empty() {
+        return Ok(notices);
+    }
+    let learns = Span::hours(24 * 17);
+    let now = view.now.plus(Span::milliseconds(1));
+    let removals = view.journal.removals(view.now.minus(learns), now)?;
+    let mut spread = Spread::new(&removals, look.calendar);
+    let mut asked: Vec<Interval> = Vec::new();
+    for side in Side::BOTH {
+        let recent = spread.judged(side, now).iter().filter(|i| view.now.since(i.until) <= ASKS_WITHIN);
+        for interval in recent.filter(|i| matches!(i.standing, Standing::SessionMissing | Standing::AmountInDoubt)) {
+            if !asked.iter().any(|other| other.session == interval.session) {
+                asked.push(interval.clone());
+            }
+        }
+    }
+    asked.sort_by_key(|i| std::cmp::Reverse(i.until));
+    notices.extend(asked.into_iter().take(ASKS).map(|interval| ask(view, &interval)));
+    Ok(notices)
+}
+
+fn ask(view: &View<'_>, interval: &Interval) -> Notice {
+    let words = view.words();
+    let session = interval.session.clone();
+    let clock = |at| words.clock(&Moment::new(at, view.zone));
+    let open = |label: &str| {
+        Action::new("open-asked", words.say(label), Event::Go { place: Place::Entry { id: session.clone() } })
+            .weight(Weight::Quiet)
+    };
+    if interval.standing == Standing::AmountInDoubt {
+        let text = words.with(
+            "asks-amount",
+            &[
+                ("time", clock(interval.until).into()),
+                ("amount", interval.milk.map(|v| words.volume(v)).unwrap_or_default().into()),
+            ],
+        );
+        return Notice {
+            key: format!("asks-amount-{session}"),
+            tone: Tone::Asks,
+            spoken: text.clone(),
+            text,
+            actions: vec![
+                Action::new(
+                    "amount-is-right",
+                    words.say("amount-is-right"),
+                    Event::AmountIsRight { session: session.clone() },
+                ),
+                open("asks-amount-open"),
+            ],
+        };
+    }
+    let middle = interval.from.plus(Span::milliseconds(interval.lasted().in_milliseconds() / 2));
+    let text =
+        words.with("asks-missing", &[("from", clock(interval.from).into()), ("until", clock(interval.until).into())]);
+    Notice {
+        key: format!("asks-missing-{session}"),
+        tone: Tone::Asks,
+        spoken: text.clone(),
+        text,
+        actions: vec![
+            Action::new(
+                "add-missed",
+                words.say("asks-missing-add"),
+                Event::AddMissed { unix_milliseconds: middle.unix_milliseconds() },
+            )
+            .sign(Sign::Add),
+            Action::new("gap-is-whole", words.say("gap-is-whole"), Event::GapIsWhole { session }),
+        ],
+    }
+}
+
+fn told_drop(view: &View<'_>, drop: &Drop, elsewhere: bool) -> Notice {
+    let words = view.words();
+    let text = words.with(
+        "supply-drop",
+        &[
+            ("date", words.short_date(drop.since).into()),
+            ("now", words.production(drop.now).into()),
+            ("before", words.production(drop.before).into()),
+        ],
+    );
+    let mut actions = Vec::new();
+    if elsewhere {
+        actions.push(
+            Action::new("open-supply", words.say("supply-drop-open"), Event::Go { place: Place::Supply { days: 28 } })
+                .sign(Sign::Supply),
+        );
+        actions.push(
+            Action::new("dismiss-drop", words.say("dismiss"), Event::DropSeen { since: drop.since.date().to_string() })
+                .weight(Weight::Quiet),
+        );
+    }
+    Notice { key: "supply-drop".to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions }
+}
+
+/// The notice of a drop for the first screen, until it was put away.
+pub(in crate::screen) fn drop_notice(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
+    let now = view.now.plus(Span::milliseconds(1));
+    let Some((first, _)) = view.journal.first_and_last_removal(now)? else { return Ok(None) };
+    let calendar = Calendar { start: view.settings.day_start, zone: first.zone };
+    let yesterday = view.today().earlier_by(1);
+    let from = yesterday
+        .earlier_by(WATCHED_DAYS)
+        .max(crate::time::LocalDay::of(&Moment::new(first.at, first.zone), calendar.start));
+    let days = kept::days(view.journal, from, yesterday, calendar)?;
+    let found = watch::now(&days, &rules(view)?);
+    let seen = view.settings.drop_seen;
+    Ok(found
+        .filter(|drop| drop.now.canonical() < drop.before.canonical())
+        .filter(|drop| seen.is_none_or(|seen| drop.since.date() > seen))
+        .map(|drop| told_drop(view, &drop, true)))
+}

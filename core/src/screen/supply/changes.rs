@@ -1,0 +1,160 @@
+//! Since when, and what else changed then.
+
+use super::look::Look;
+use crate::answer::supply::beside::{from_days, window, Fact, What};
+use crate::answer::supply::since::Change;
+use crate::quantity::{Entered, Production, Quantity, Temperature};
+use crate::record::{text, Kind};
+use crate::screen::shapes::{Action, ChangeNote, Event, ListRow, Place, Weight};
+use crate::screen::View;
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+/// No more changes than this are told in words; the picture has them all.
+const TOLD: usize = 3;
+
+pub(super) fn notes(view: &View<'_>, look: &Look) -> Result<Vec<ChangeNote>, Trouble> {
+    look.changes.iter().rev().take(TOLD).map(|change| note(view, look, change)).collect()
+}
+
+fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Trouble> {
+    let words = view.words();
+    let up = change.size.value.canonical() >= 0.0;
+    let size = |p: Production| Production::from_canonical(p.canonical().abs());
+    let (near, far) = if up { (change.size.low, change.size.high) } else { (change.size.high, change.size.low) };
+    // A range may reach beyond nothing: its near end is then none.
+    let near = Production::from_canonical(if (near.canonical() >= 0.0) == up { near.canonical() } else { 0.0 });
+    let title = words.with(
+        if up { "supply-change-more" } else { "supply-change-less" },
+        &[("size", words.production(size(change.size.value)).into()), ("date", words.short_date(change.on).into())],
+    );
+    let when = if change.earliest == change.latest {
+        String::new()
+    } else {
+        words.with(
+            "supply-change-between",
+            &[("from", words.short_date(change.earliest).into()), ("to", words.short_date(change.latest).into())],
+        )
+    };
+    let detail = words.with(
+        "supply-change-detail",
+        &[
+            ("least", words.production_figure(size(near)).into()),
+            ("most", words.production(size(far)).into()),
+            ("when", when.into()),
+        ],
+    );
+    let second = words.say(if change.seconded { "supply-change-seconded" } else { "supply-change-alone" });
+    let detail = [detail, second].join(" ").trim().to_owned();
+    let beside = beside(view, look, change)?;
+    let label = words.say(if beside.is_empty() { "supply-beside-none" } else { "supply-beside" });
+    let spoken = std::iter::once(format!("{title}. {detail} {label}"))
+        .chain(beside.iter().map(|row| row.spoken.clone()))
+        .collect::<Vec<_>>()
+        .join(" ");
+    Ok(ChangeNote { key: format!("change-{}", change.on.date()), title, detail, beside_label: label, beside, spoken })
+}
+
+fn beside(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<ListRow>, Trouble> {
+    let mut facts = recorded(view, look, change)?;
+    facts.extend(from_days(change, &look.days));
+    facts.sort_by_key(|fact| fact.day);
+    facts.into_iter().map(|fact| row(view, fact)).collect()
+}
+
+/// What was written down within the range of dates.
+fn recorded(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<Fact>, Trouble> {
+    let (from, to) = window(change);
+    let mut facts = Vec::new();
+    for kind in [Kind::Pump, Kind::Part, Kind::Flange] {
+        for row in view.journal.of_kind(kind)? {
+            let (_, fields) = view.record(&row.subject)?;
+            let since =
+                text(&fields, "in_use_since").and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
+            let day = since.map(LocalDay::on).filter(|day| (from..=to).contains(day));
+            facts.extend(day.map(|day| Fact { day, what: What::NewKit(kind), record: Some(row.subject.clone()) }));
+        }
+    }
+    let mut day = from;
+    let mut levels = Vec::new();
+    while day <= to {
+        for row in view.journal.of_day(day)?.into_iter().filter(|row| !row.taken_out) {
+            let record = Some(row.subject.clone());
+            match row.kind {
+                Kind::LifeEvent => {
+                    let what = text(&view.record(&row.subject)?.1, "what").unwrap_or("other").to_owned();
+                    facts.push(Fact { day, what: What::Noted(what), record });
+                }
+                Kind::Sign => {
+                    let (_, fields) = view.record(&row.subject)?;
+                    let measured = fields.get("temperature").and_then(Entered::<Temperature>::from_json);
+                    if measured.is_some_and(|t| t.quantity() >= look.rules.fever) {
+                        facts.push(Fact { day, what: What::Fever, record });
+                    }
+                }
+                Kind::Session => levels.extend(level_of(view, &row.subject)?.map(|level| (day, level))),
+                _ => {}
+            }
+        }
+        let Some(next) = LocalDay::from_number(day.number() + 1) else { break };
+        day = next;
+    }
+    facts.extend(setting(&levels, change));
+    Ok(facts)
+}
+
+fn level_of(view: &View<'_>, session: &str) -> Result<Option<f64>, Trouble> {
+    let (_, fields) = view.record(session)?;
+    let typed = crate::record::whole(&fields, "level_expression").map(f64::from);
+    let session = crate::record::Session::read(session, &fields);
+    let marked = session.ended.as_ref().and_then(|end| session.setting_at(end.instant()).level);
+    Ok(typed.or(marked.map(|l| f64::from(l.get()))))
+}
+
+/// Another usual level on the dial before and after.
+fn setting(levels: &[(LocalDay, f64)], change: &Change) -> Option<Fact> {
+    use crate::quantity::Count;
+    let side = |after: bool| {
+        let values: Vec<f64> = levels.iter().filter(|(day, _)| (*day >= change.on) == after).map(|(_, l)| *l).collect();
+        crate::statistics::median(&values).filter(|_| values.len() >= 3)
+    };
+    let (before, after) = (side(false)?.round(), side(true)?.round());
+    (before != after).then(|| Fact {
+        day: change.on,
+        what: What::Setting(Count::new(before as u32), Count::new(after as u32)),
+        record: None,
+    })
+}
+
+fn row(view: &View<'_>, fact: Fact) -> Result<ListRow, Trouble> {
+    let words = view.words();
+    let date = words.short_date(fact.day);
+    let named = match &fact.record {
+        Some(id) => view.name_of_id(id)?.unwrap_or_default(),
+        None => String::new(),
+    };
+    let (title, detail) = match &fact.what {
+        What::NewKit(kind) => (words.with(&format!("beside-{}", kind.name()), &[("name", named.into())]), date),
+        What::Noted(what) => (words.say(&format!("choice-what-{what}")), date),
+        What::Fever => (words.say("beside-fever"), date),
+        What::Emptyings(before, after) => (
+            words.say(if after < before { "beside-fewer" } else { "beside-more" }),
+            words.with("beside-counts", &[("before", before.get().into()), ("after", after.get().into())]),
+        ),
+        What::LongestGap(before, after) => (
+            words.say(if after > before { "beside-longer-gap" } else { "beside-shorter-gap" }),
+            words.with("beside-spans", &[("before", words.span(*before).into()), ("after", words.span(*after).into())]),
+        ),
+        What::Setting(before, after) => (
+            words.say("beside-setting"),
+            words.with("beside-counts", &[("before", before.get().into()), ("after", after.get().into())]),
+        ),
+    };
+    let mut told = view.told_row(title.clone(), detail);
+    told.open = fact.record.map(|id| {
+        Action::new(format!("open-{id}"), title, Event::Go { place: Place::Entry { id } })
+            .spoken(told.spoken.clone())
+            .weight(Weight::Quiet)
+    });
+    Ok(told)
+}

@@ -1,0 +1,181 @@
+//! The figures behind, for the consultant.
+
+use super::look::Look;
+use crate::answer::supply::course::{course, Course};
+use crate::answer::supply::level::{level, Level};
+use crate::answer::supply::{Of, PartOfDay, Series, Side};
+use crate::quantity::{say_decimal, Share};
+use crate::record::RULES;
+use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use crate::screen::View;
+use crate::trouble::Trouble;
+
+/// Days listed one by one, the latest first.
+const LISTED: usize = 60;
+
+pub(in crate::screen) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let mut frame =
+        view.frame(&Place::SupplyFigures { days }, words.say("supply-figures"), words.say("supply-figures-subtitle"))?;
+    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    let look = Look::over(view, days)?;
+    let mut groups = vec![series(view, &look, "both", Of::Both)];
+    for (name, side) in [("left", Side::Left), ("right", Side::Right)] {
+        groups.push(series(view, &look, name, Of::Side(side)));
+    }
+    for (part, name) in PartOfDay::ALL.iter().zip(["night", "morning", "afternoon", "evening"]) {
+        groups.push(series(view, &look, name, Of::Part(*part)));
+    }
+    groups.push(changes(view, &look));
+    groups.push(by_day(view, &look)?);
+    groups.push(rules(view));
+    groups.retain(|g| !g.rows.is_empty() || !g.add.is_empty());
+    Ok(Screen::List { frame, list: ListScreen { intro: words.say("supply-figures-intro"), groups } })
+}
+
+fn group(key: &str, title: String, rows: Vec<ListRow>) -> ListGroup {
+    ListGroup { key: key.to_owned(), title, rows, empty: String::new(), add: Vec::new() }
+}
+
+fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
+    let words = view.words();
+    let series = Series::of(&look.days, of, &look.rules).by_week_where_long();
+    let rests = series.rests_on;
+    let mut rows = vec![view.told_row(
+        words.say("figures-rests-on"),
+        words.with(
+            "figures-rests-on-detail",
+            &[
+                ("complete", rests.complete.get().into()),
+                ("days", rests.days.get().into()),
+                ("observed", rests.observed.per_cent().into()),
+                ("doubtful", rests.doubtful.per_cent().into()),
+            ],
+        ),
+    )];
+    if let Level::Known(level) = level(&series, &look.rules) {
+        rows.push(view.told_row(
+            words.say("figures-level"),
+            words.with(
+                "figures-value",
+                &[("value", words.production(level.value).into()), ("range", super::head::range(view, &level).into())],
+            ),
+        ));
+    }
+    if let Ok(found) = course(&series, &look.rules) {
+        rows.extend(course_rows(view, &found));
+    }
+    group(&format!("figures-{name}"), words.say(&format!("figures-of-{name}")), rows)
+}
+
+fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
+    let words = view.words();
+    let percent = |s: Share| say_decimal(s.fraction() * 100.0, 1);
+    let mut rows = vec![view.told_row(
+        words.say("figures-slope"),
+        words.with(
+            "figures-slope-detail",
+            &[
+                ("value", words.signed(course.drift.value).into()),
+                ("low", words.signed(course.drift.low).into()),
+                ("high", words.signed(course.drift.high).into()),
+                ("points", course.points().get().into()),
+            ],
+        ),
+    )];
+    if let Some(share) = course.share_a_week {
+        rows.push(view.told_row(
+            words.say("figures-percent"),
+            words.with(
+                "figures-percent-detail",
+                &[
+                    ("value", percent(share.value).into()),
+                    ("low", percent(share.low).into()),
+                    ("high", percent(share.high).into()),
+                ],
+            ),
+        ));
+    }
+    if let Some(trend) = &course.trend {
+        rows.push(view.told_row(
+            words.say("figures-trend"),
+            words.with(
+                "figures-trend-detail",
+                &[
+                    ("s", trend.trend.s.to_string().into()),
+                    ("tau", say_decimal(trend.trend.tau, 2).into()),
+                    ("p", say_decimal(trend.trend.p, 3).into()),
+                    ("inflation", say_decimal(trend.variance_inflation, 2).into()),
+                ],
+            ),
+        ));
+    }
+    rows
+}
+
+fn changes(view: &View<'_>, look: &Look) -> ListGroup {
+    let words = view.words();
+    let rows = look
+        .changes
+        .iter()
+        .rev()
+        .map(|change| {
+            let share = change.share.map(|s| s.per_cent().to_string()).unwrap_or_default();
+            view.told_row(
+                words.plain_date(change.on.date()),
+                words.with(
+                    "figures-change-detail",
+                    &[
+                        ("from", words.short_date(change.earliest).into()),
+                        ("to", words.short_date(change.latest).into()),
+                        ("size", words.signed_production(change.size.value).into()),
+                        ("low", words.signed_production(change.size.low).into()),
+                        ("high", words.signed_production(change.size.high).into()),
+                        ("percent", share.into()),
+                        ("second", words.say(if change.seconded { "yes" } else { "no" }).into()),
+                    ],
+                ),
+            )
+        })
+        .collect();
+    group("figures-changes", words.say("figures-changes"), rows)
+}
+
+fn by_day(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
+    let words = view.words();
+    let latest = look.days.iter().rev().take(LISTED);
+    let clock = match (look.days.get(look.days.len().saturating_sub(LISTED)), look.days.last()) {
+        (Some(first), Some(last)) => view.journal.known_by_day(first.day, last.day)?,
+        _ => Vec::new(),
+    };
+    let rows = latest
+        .map(|day| {
+            let made = day.production().map(|p| words.production(p)).unwrap_or_else(|| words.say("amount-unknown"));
+            let by_clock = clock.iter().find(|(d, _)| *d == day.day).map(|(_, v)| words.volume(*v));
+            let counts = day.observed() >= look.rules.complete_day && day.production().is_some();
+            view.told_row(
+                words.date(day.day),
+                words.with(
+                    if counts { "figures-day" } else { "figures-day-left-out" },
+                    &[
+                        ("made", made.into()),
+                        ("observed", day.observed().per_cent().into()),
+                        ("clock", by_clock.unwrap_or_else(|| words.say("amount-nothing-said")).into()),
+                        ("emptyings", day.emptyings.get().into()),
+                        ("gap", day.longest_gap.map(|g| words.span(g)).unwrap_or_default().into()),
+                    ],
+                ),
+            )
+        })
+        .collect();
+    Ok(group("figures-days", words.say("figures-days"), rows))
+}
+
+fn rules(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let mut group = group("figures-rules", words.say("figures-rules"), Vec::new());
+    group.add =
+        vec![Action::new("open-rules", words.say("rules"), Event::Go { place: Place::Entry { id: RULES.to_owned() } })
+            .detail(words.say("rules-detail"))];
+    group
+}

@@ -1,0 +1,115 @@
+//! The words on top: one word, one figure, and what is not known.
+
+use super::look::Look;
+use crate::answer::supply::course::{Course, Heading};
+use crate::answer::supply::level::Level;
+use crate::answer::Estimate;
+use crate::quantity::{Production, Quantity, Share};
+use crate::screen::View;
+
+pub(super) struct Said {
+    pub(super) headline: String,
+    pub(super) figure: String,
+    pub(super) caption: String,
+    pub(super) lines: Vec<String>,
+}
+
+/// Below this share observed it is said that part of it is missing.
+const WHOLE: Share = Share::ALL;
+
+pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
+    let words = view.words();
+    if look.is_empty() {
+        return Said {
+            headline: words.say("supply-nothing"),
+            figure: String::new(),
+            caption: words.say("supply-nothing-caption"),
+            lines: Vec::new(),
+        };
+    }
+    let rests = look.series.rests_on;
+    let complete = rests.complete.get();
+    let days = rests.days.get();
+    let (figure, caption) = match &look.level {
+        Level::Known(level) => (
+            words.with("supply-figure", &[("production", words.production(level.value).into())]),
+            words.with(
+                "supply-caption",
+                &[("range", range(view, level).into()), ("complete", complete.into()), ("days", days.into())],
+            ),
+        ),
+        Level::NeedsDays(more) => (
+            String::new(),
+            words.with("supply-needs-days", &[("complete", complete.into()), ("more", more.get().into())]),
+        ),
+        Level::TooMuchMissing => (String::new(), words.say("supply-too-much-missing")),
+    };
+    let mut lines = Vec::new();
+    if let Ok(course) = &look.course {
+        lines.push(course_line(view, look, course));
+    } else if let (Err(Level::NeedsDays(more)), Level::Known(_)) = (&look.course, &look.level) {
+        lines.push(words.with("supply-course-needs", &[("more", more.get().into())]));
+    }
+    if complete > 0 && rests.observed.per_cent() < WHOLE.per_cent() {
+        lines.push(words.with("supply-observed", &[("percent", rests.observed.per_cent().into())]));
+    }
+    Said { headline: heading(view, look.course.as_ref()), figure, caption, lines }
+}
+
+/// The word for a course.
+pub(super) fn heading(view: &View<'_>, course: Result<&Course, &Level>) -> String {
+    let key = match course.ok().and_then(|c| c.heading) {
+        Some(Heading::Holding) => "supply-holding",
+        Some(Heading::Rising) => "supply-rising",
+        Some(Heading::Falling) => "supply-falling",
+        None => "supply-cannot-tell",
+    };
+    view.words().say(key)
+}
+
+/// A range, such as `610 to 670 mL`.
+pub(super) fn range(view: &View<'_>, estimate: &Estimate<Production>) -> String {
+    let words = view.words();
+    words.with(
+        "supply-range",
+        &[("low", words.production_figure(estimate.low).into()), ("high", words.production(estimate.high).into())],
+    )
+}
+
+fn course_line(view: &View<'_>, look: &Look, course: &Course) -> String {
+    let words = view.words();
+    let drift = &course.drift;
+    let more = |q: crate::quantity::Drift| Production::from_canonical(q.canonical().abs());
+    let band = look.rules.band_a_week.per_cent();
+    match course.heading {
+        Some(Heading::Holding) => words.with("supply-line-holding", &[("band", band.into())]),
+        Some(heading) => words.with(
+            if heading == Heading::Rising { "supply-line-rising" } else { "supply-line-falling" },
+            &[
+                ("drift", words.production(more(drift.value)).into()),
+                (
+                    "least",
+                    words
+                        .production_figure(more(if heading == Heading::Rising { drift.low } else { drift.high }))
+                        .into(),
+                ),
+                (
+                    "most",
+                    words.production(more(if heading == Heading::Rising { drift.high } else { drift.low })).into(),
+                ),
+            ],
+        ),
+        None => {
+            let between = words.with(
+                "supply-line-between",
+                &[("low", words.signed(drift.low).into()), ("high", words.signed(drift.high).into())],
+            );
+            match course.needs {
+                Some(more) => {
+                    format!("{between} {}", words.with("supply-line-needs", &[("more", more.get().into())]))
+                }
+                None => between,
+            }
+        }
+    }
+}

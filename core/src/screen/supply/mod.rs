@@ -1,0 +1,159 @@
+//! Supply: how much milk is made, whether that holds, and since when not.
+//!
+//! [`look`] gathers what there is to say, once; each other file says a part of
+//! it: [`head`] the words on top, [`weeks`] and [`hours`] the pictures,
+//! [`changes`] since when, [`against`] what it is held against, [`asks`] the
+//! gentle questions, [`figures`] the numbers behind.
+
+mod against;
+mod asks;
+mod changes;
+mod figures;
+mod head;
+mod hours;
+mod look;
+mod weeks;
+
+pub(super) use asks::drop_notice;
+pub(super) use figures::show as show_figures;
+
+use super::shapes::{
+    Action, ChoiceRow, Column, ListGroup, Part, Place, Screen, SideCourse, Sign, SupplyScreen, Weight,
+};
+use super::shapes::{Event, HoursPicture};
+use super::View;
+use crate::answer::supply::{course::course, Of, PartOfDay, Series, Side};
+use crate::quantity::Quantity;
+use crate::trouble::Trouble;
+use look::{Look, SPANS};
+
+pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let frame = view.frame(&Place::Supply { days }, words.say("place-supply"), words.say("supply-subtitle"))?;
+    let look = Look::over(view, days)?;
+    let said = head::said(view, &look);
+    let supply = SupplyScreen {
+        spans: spans(view, days),
+        weeks: weeks::both(view, &look)?,
+        changes: changes::notes(view, &look)?,
+        sides: sides(view, &look),
+        hours: if look.is_empty() { hours_of_nothing() } else { hours::picture(view, &look)? },
+        parts: parts(view, &look),
+        against: against::group(view, &look)?,
+        asks: asks::notices(view, &look)?,
+        figures: (!look.is_empty()).then(|| {
+            Action::new(
+                "supply-figures",
+                words.say("supply-figures"),
+                Event::Go { place: Place::SupplyFigures { days } },
+            )
+            .weight(Weight::Quiet)
+            .sign(Sign::Supply)
+        }),
+        spoken: std::iter::once(format!("{}. {}.", said.headline, said.figure))
+            .chain(std::iter::once(said.caption.clone()))
+            .chain(said.lines.clone())
+            .filter(|s| s != ". ." && !s.is_empty())
+            .collect::<Vec<_>>()
+            .join(" "),
+        headline: said.headline,
+        figure: said.figure,
+        caption: said.caption,
+        lines: said.lines,
+    };
+    Ok(Screen::Supply { frame, supply })
+}
+
+fn hours_of_nothing() -> HoursPicture {
+    HoursPicture { title: String::new(), bars: Vec::new(), ticks: Vec::new(), scale: Vec::new(), spoken: String::new() }
+}
+
+fn spans(view: &View<'_>, days: u32) -> ChoiceRow {
+    let words = view.words();
+    ChoiceRow {
+        key: "supply-span".to_owned(),
+        label: words.say("supply-span"),
+        options: SPANS
+            .iter()
+            .map(|span| {
+                let label = match span {
+                    0 => words.say("supply-span-all"),
+                    days => words.with("supply-span-days", &[("days", (*days).into())]),
+                };
+                Action::new(format!("span-{span}"), label, Event::Go { place: Place::Supply { days: *span } })
+                    .chosen(*span == days)
+            })
+            .collect(),
+    }
+}
+
+/// Left and right, each by what was measured of it alone.
+fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
+    let words = view.words();
+    let all = Side::BOTH.map(|side| Series::of(&look.days, Of::Side(side), &look.rules).by_week_where_long());
+    let levels = all.each_ref().map(|series| crate::answer::supply::level::level(series, &look.rules).known());
+    let most = levels.iter().flatten().map(|l| l.value.canonical()).fold(0.0, f64::max);
+    Side::BOTH
+        .iter()
+        .zip(&all)
+        .zip(&levels)
+        .filter(|((_, series), _)| !series.days.is_empty())
+        .map(|((side, series), level)| {
+            let (part, name) = match side {
+                Side::Left => (Part::Left, "left"),
+                Side::Right => (Part::Right, "right"),
+            };
+            let label = words.say(&format!("side-{name}"));
+            let found = course(series, &look.rules);
+            let headline = head::heading(view, found.as_ref());
+            let text = level.map(|l| words.production(l.value)).unwrap_or_else(|| words.say("amount-nothing-said"));
+            let detail = match level {
+                Some(l) => head::range(view, &l),
+                None => words.say("supply-side-unknown"),
+            };
+            let height = level.filter(|_| most > 0.0).map(|l| (l.value.canonical() / most * 0.9) as f32);
+            SideCourse {
+                column: Column {
+                    part,
+                    spoken: words.with(
+                        "supply-side-spoken",
+                        &[
+                            ("side", label.clone().into()),
+                            ("figure", text.clone().into()),
+                            ("word", headline.clone().into()),
+                        ],
+                    ),
+                    label,
+                    text,
+                    height,
+                    ghost: None,
+                },
+                headline,
+                detail,
+                weeks: weeks::of_side(view, look, *side, found.as_ref().ok()),
+            }
+        })
+        .collect()
+}
+
+/// Morning, afternoon, evening, night apart, each as a rate by the hour.
+fn parts(view: &View<'_>, look: &Look) -> ListGroup {
+    let words = view.words();
+    let mut rows = Vec::new();
+    for (part, name) in PartOfDay::ALL.iter().zip(["night", "morning", "afternoon", "evening"]) {
+        let series = Series::of(&look.days, Of::Part(*part), &look.rules).by_week_where_long();
+        let Some(level) = crate::answer::supply::level::level(&series, &look.rules).known() else { continue };
+        let title = words.say(&format!("part-of-day-{name}"));
+        let word = head::heading(view, course(&series, &look.rules).as_ref());
+        let detail =
+            words.with("supply-part", &[("rate", words.by_the_hour(level.value).into()), ("word", word.into())]);
+        rows.push(view.told_row(title, detail));
+    }
+    ListGroup {
+        key: "parts".to_owned(),
+        title: if rows.is_empty() { String::new() } else { words.say("supply-parts") },
+        rows,
+        empty: String::new(),
+        add: Vec::new(),
+    }
+}
