@@ -120,7 +120,7 @@ class ActivityLifeTest {
         val busy = BusyThread()
         phone.processDies(busy)
         phone.again()
-        phone.until { busy.works(); phone.conversation.screen is Screen.Running }
+        phone.until { busy.works(); phone.settle(); phone.conversation.screen != null && !busy.waits }
         phone.tap("mark-letdown")
         assertTrue("it was written at once", busy.waits)
         phone.again()
