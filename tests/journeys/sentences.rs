@@ -88,8 +88,30 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
     assert_eq!(keys.len(), keys.iter().collect::<BTreeSet<_>>().len(), "a key stands once");
     // Keys that are put together from a word and a name.
     let made = [
-        "act-", "place-", "field-", "hint-", "choice-", "group-", "kind-", "kinds-", "none-", "add-", "unit-",
-        "weekday-", "month-", "phase-", "side-", "mark-", "dial-", "amount-", "amounts-", "step-", "day-",
+        "act-",
+        "place-",
+        "field-",
+        "hint-",
+        "choice-",
+        "group-",
+        "kind-",
+        "kinds-",
+        "none-",
+        "add-",
+        "unit-",
+        "weekday-",
+        "month-",
+        "phase-",
+        "part-of-day-",
+        "beside-",
+        "figures-of-",
+        "side-",
+        "mark-",
+        "dial-",
+        "amount-",
+        "amounts-",
+        "step-",
+        "day-",
     ];
     for key in &keys {
         let used =

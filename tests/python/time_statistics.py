@@ -27,7 +27,7 @@ def series(days):
     return np.round(800 - 0.02 * np.arange(days) + noise, 2)
 
 
-def ours(method, values, rounds=21, **arguments):
+def ours(method, values, rounds=101, **arguments):
     request = {"method": method, "values": values.tolist(), "repeat": rounds, **arguments}
     done = subprocess.run(
         [RUNNER, "statistics"], input=json.dumps(request), capture_output=True, text=True, check=True

@@ -82,6 +82,8 @@ struct Between {
     up_to: u64,
     /// The points as they lie along the lower end.
     order: Vec<Item>,
+    /// The slopes themselves, where they were few when the upper end was found.
+    made: Option<Vec<f64>>,
 }
 
 impl Slopes {
@@ -115,7 +117,8 @@ impl Slopes {
         }
         let mut chance = Chance(0);
         let order = (0..self.points.len()).map(|point| Item { over: 0.0, point }).collect();
-        let mut between = Between { low: Cut::LOWEST, high: Cut::HIGHEST, below: 0, up_to: self.pairs, order };
+        let (low, high) = (Cut::LOWEST, Cut::HIGHEST);
+        let mut between = Between { low, high, below: 0, up_to: self.pairs, order, made: None };
         let mut sample = self.any(&mut chance);
         // What surrounds all of them first, which is little more than what surrounds one.
         let first = ranges.iter().map(|range| range.0).min()?;
@@ -205,7 +208,8 @@ impl Slopes {
             let sample = own.as_mut().unwrap_or(&mut *given);
             let inside = between.up_to - between.below;
             if inside <= self.few() {
-                return pick(&mut self.inside(&between), ranks, between.below);
+                let below = between.below;
+                return pick(&mut self.inside(between), ranks, below);
             }
             let whole = between.clone();
             let mut cuts = self.around(&between, sample, ranks)?;
@@ -241,12 +245,19 @@ impl Slopes {
 
     /// Moves one end to a cut; `false` where ranks lie on both sides of it.
     fn cut(&self, between: &mut Between, cut: Cut, ranks: (u64, u64)) -> bool {
-        let mut below = between.below;
-        let order = self.sort_along(cut, &between.order, |before, _| below += before.len() as u64);
+        let few = between.below + self.few();
+        let (mut below, mut made) = (between.below, Vec::new());
+        let order = self.sort_along(cut, &between.order, |before, item| {
+            below += before.len() as u64;
+            // A cut from above may be the last.
+            if cut.above && below <= few {
+                self.make(before, item, &mut made);
+            }
+        });
         if below <= ranks.0 {
-            (between.low, between.below, between.order) = (cut, below, order);
+            (between.low, between.below, between.order, between.made) = (cut, below, order, None);
         } else if below > ranks.1 {
-            (between.high, between.up_to) = (cut, below);
+            (between.high, between.up_to, between.made) = (cut, below, (below <= few && cut.above).then_some(made));
         }
         below <= ranks.0 || below > ranks.1
     }
@@ -265,37 +276,48 @@ impl Slopes {
         };
         let mut items: Vec<Item> = order.iter().map(place).collect();
         let doubt = 16.0 * f64::EPSILON * (self.farthest.1 + slope.abs() * self.farthest.0);
-        let exactly = |later: &Item, earlier: &Item| match (self.spots.get(later.point), self.spots.get(earlier.point))
-        {
-            // Points on a line of the cut's slope are turned round where the cut lies above it.
-            (Some(later), Some(earlier)) => match (later.over(cut) - earlier.over(cut), cut.above) {
-                (0, true) => later.at > earlier.at,
-                (0, false) => later.at < earlier.at,
-                (apart, _) => apart < 0,
-            },
-            _ => false,
-        };
         let is_below = |later: &Item, earlier: &Item| {
             let apart = later.over - earlier.over;
             if apart.abs() > doubt {
                 apart < 0.0
             } else {
-                exactly(later, earlier)
+                self.is_below(cut, later.point, earlier.point)
             }
         };
         sort_and_tell(&mut items, is_below, found);
         items
     }
 
-    fn inside(&self, between: &Between) -> Vec<f64> {
-        let mut slopes = Vec::new();
-        self.sort_along(between.high, &between.order, |before, item| {
-            if let Some(later) = self.points.get(item.point) {
-                let earlier = before.iter().filter_map(|it| self.points.get(it.point));
-                slopes.extend(earlier.map(|earlier| slope(earlier, later)));
-            }
-        });
-        slopes
+    /// Whether a later point lies below an earlier one along a cut. Points on a line of the
+    /// cut's slope are turned round where the cut lies above it.
+    #[cold]
+    #[inline(never)]
+    fn is_below(&self, cut: Cut, later: usize, earlier: usize) -> bool {
+        match (self.spots.get(later), self.spots.get(earlier)) {
+            (Some(later), Some(earlier)) => match (later.over(cut) - earlier.over(cut), cut.above) {
+                (0, true) => later.at > earlier.at,
+                (0, false) => later.at < earlier.at,
+                (apart, _) => apart < 0,
+            },
+            _ => false,
+        }
+    }
+
+    fn inside(&self, between: Between) -> Vec<f64> {
+        between.made.unwrap_or_else(|| {
+            let mut slopes = Vec::new();
+            self.sort_along(between.high, &between.order, |before, item| self.make(before, item, &mut slopes));
+            slopes
+        })
+    }
+
+    /// The slopes from each of these points to another.
+    #[inline(never)]
+    fn make(&self, before: &[Item], item: &Item, slopes: &mut Vec<f64>) {
+        if let Some(later) = self.points.get(item.point) {
+            let earlier = before.iter().filter_map(|it| self.points.get(it.point));
+            slopes.extend(earlier.map(|earlier| slope(earlier, later)));
+        }
     }
 
     fn one_of(&self, between: &Between) -> Option<f64> {
