@@ -393,6 +393,7 @@ field-gap-before = Gap before
 field-amount-is-right = The amount is right
 field-complete-day = A day counts when so much of it was observed
 field-bears-doubt = No level is told when more gaps than this are in doubt
+field-least-complete = Nor when fewer days than this are complete while many gaps are in doubt
 field-band-a-week = A slope within this, up or down a week, is of no importance
 field-watched-day = The watch looks at a day when so much of it was observed
 field-watch-reference = Watch: reference value, in spreads of a day

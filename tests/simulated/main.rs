@@ -12,4 +12,5 @@ mod fold_laws;
 mod model;
 mod statistics_chance;
 mod statistics_laws;
+mod supply;
 mod two_phones;

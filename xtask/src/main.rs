@@ -25,6 +25,7 @@ mod python;
 mod shell;
 mod step;
 mod stop;
+mod supply;
 mod surface;
 mod test;
 mod tool;
@@ -45,6 +46,7 @@ cargo xtask surface [kotlin]  write the Kotlin and Python faces of the core
 cargo xtask pictures DIR      every screen as a picture
 cargo xtask bench [ARGS]      the benchmarks; `statistics` beside SciPy
 cargo xtask demo              write the invented family anew
+cargo xtask supply            docs/supply.md: Supply on families with known truth
 ";
 
 fn main() -> ExitCode {
@@ -70,6 +72,7 @@ fn run(words: &[String]) -> Result<(), Stop> {
         "bench" => bench::run(&places, rest),
         "demo" => demo::run(&places, rest),
         "pictures" => pictures::run(&places, rest),
+        "supply" => supply::run(&places, rest),
         "surface" => surface::run(&places, rest),
         "test" => test::run(&places, rest),
         "help" | "--help" | "-h" => {

@@ -35,6 +35,16 @@ pub(crate) fn run(command: &mut Command) -> Result<(), Stop> {
     }
 }
 
+/// Runs to the end and gives what it wrote; what it complains of is left where it is read.
+pub(crate) fn output(command: &mut Command) -> Result<String, Stop> {
+    let told = command.stderr(std::process::Stdio::inherit()).output();
+    let told = told.map_err(|error| Stop::new(format!("{}: {error}", line(command))))?;
+    if !told.status.success() {
+        return Err(Stop::new(format!("{}: {}", line(command), told.status)));
+    }
+    Ok(String::from_utf8_lossy(&told.stdout).into_owned())
+}
+
 /// What a person would type to run it.
 fn line(command: &Command) -> String {
     let mut words = vec![command.get_program().to_string_lossy().into_owned()];

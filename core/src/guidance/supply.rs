@@ -10,6 +10,8 @@ pub struct SupplyRules {
     pub complete_day: Share,
     /// No level is told where more intervals than this are in doubt.
     pub bears_doubt: Share,
+    /// Nor where so few of the days are complete while many are in doubt.
+    pub least_complete: Share,
     /// A slope inside plus and minus this share of the level a week is of no importance.
     pub band_a_week: Share,
     /// The watch looks at a day where this share of it was observed.
@@ -41,6 +43,7 @@ impl SupplyRules {
         Self {
             complete_day: share("complete_day"),
             bears_doubt: share("bears_doubt"),
+            least_complete: share("least_complete"),
             band_a_week: share("band_a_week"),
             watched_day: share("watched_day"),
             watch_reference: rules.value("watch_reference"),

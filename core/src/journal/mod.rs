@@ -28,6 +28,7 @@ pub use clock::Stamp;
 pub use open::Opened;
 pub use projection::{DayRollup, Row};
 pub use reading::{Head, LateEdit};
+pub use removals::KeptDay;
 pub use salvage::Salvaged;
 pub use verify::{verify, Health};
 pub use writing::{Merged, Writing};

@@ -4,7 +4,7 @@
 use rusqlite::{params, Connection, OptionalExtension};
 
 use super::Journal;
-use crate::quantity::{Quantity, Volume};
+use crate::quantity::{Production, Quantity, Share, Volume};
 use crate::record::{Answered, Milk, Removal, Sides};
 use crate::time::{DayStart, Instant, LocalDay, Moment, Zone};
 use crate::trouble::Trouble;
@@ -114,33 +114,72 @@ impl Journal {
 
     /// What was worked out of days before, as it was kept; a day that is not
     /// there has to be worked out.
-    pub fn kept_days(&self, from: LocalDay, to: LocalDay) -> Result<Vec<(LocalDay, Vec<u8>)>, Trouble> {
-        let mut statement = self
-            .connection
-            .prepare_cached("SELECT day, made FROM day_production WHERE day BETWEEN ?1 AND ?2 ORDER BY day")?;
+    pub fn read_kept_days(
+        &self,
+        from: LocalDay,
+        to: LocalDay,
+        mut take: impl FnMut(LocalDay, &[u8]),
+    ) -> Result<(), Trouble> {
+        let mut statement =
+            self.connection.prepare_cached("SELECT day, made FROM day_production WHERE day BETWEEN ?1 AND ?2")?;
+        let mut rows = statement.query(params![from.number(), to.number()])?;
+        while let Some(row) = rows.next()? {
+            if let Some(day) = LocalDay::from_number(row.get(0)?) {
+                take(day, row.get_ref(1)?.as_blob().map_err(rusqlite::Error::from)?);
+            }
+        }
+        Ok(())
+    }
+
+    /// As [`Self::read_kept_days`], both sides together and nothing else.
+    pub fn kept_productions(&self, from: LocalDay, to: LocalDay) -> Result<Vec<KeptDay>, Trouble> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT day, milliliters, observed FROM day_production WHERE day BETWEEN ?1 AND ?2 ORDER BY day",
+        )?;
         let mut rows = statement.query(params![from.number(), to.number()])?;
         let mut found = Vec::new();
         while let Some(row) = rows.next()? {
-            if let Some(day) = LocalDay::from_number(row.get(0)?) {
-                found.push((day, row.get(1)?));
-            }
+            let Some(day) = LocalDay::from_number(row.get(0)?) else { continue };
+            let milliliters: f64 = row.get(1)?;
+            let production = (milliliters >= 0.0).then(|| Production::from_canonical(milliliters));
+            found.push(KeptDay { day, production, observed: Share::of(row.get(2)?), made: Vec::new() });
         }
         Ok(found)
     }
 
     /// Keeps what was worked out of days. It can always be worked out again, so
     /// a store that takes nothing is no trouble here.
-    pub fn keep_days(&self, days: &[(LocalDay, Vec<u8>)]) {
+    pub fn keep_days(&self, days: &[KeptDay]) {
         let write = || -> rusqlite::Result<()> {
             let store = self.connection.unchecked_transaction()?;
-            for (day, made) in days {
+            for kept in days {
                 store
-                    .prepare_cached("INSERT OR REPLACE INTO day_production(day, made) VALUES (?1, ?2)")?
-                    .execute(params![day.number(), made])?;
+                    .prepare_cached(
+                        "INSERT OR REPLACE INTO day_production(day, milliliters, observed, made) VALUES (?1, ?2, ?3, ?4)",
+                    )?
+                    .execute(params![
+                        kept.day.number(),
+                        kept.production.map_or(NOT_KNOWN, Quantity::canonical),
+                        kept.observed.fraction(),
+                        kept.made
+                    ])?;
             }
             store.commit()
         };
         // Nothing is lost by it.
         write().ok();
     }
+}
+
+/// What was worked out of a day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct KeptDay {
+    /// The day.
+    pub day: LocalDay,
+    /// What was made in it, both sides, scaled to 24 h.
+    pub production: Option<Production>,
+    /// How much of it was observed.
+    pub observed: Share,
+    /// All of it, as [`crate::answer::supply::kept`] writes it.
+    pub made: Vec<u8>,
 }

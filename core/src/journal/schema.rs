@@ -121,6 +121,8 @@ fn supply(store: &Transaction<'_>) -> Result<(), Trouble> {
         CREATE INDEX removal_by_time ON removal(at);
         CREATE TABLE day_production(
             day INTEGER PRIMARY KEY,
+            milliliters REAL NOT NULL,
+            observed REAL NOT NULL,
             made BLOB NOT NULL
         ) STRICT;",
     )?;

@@ -150,6 +150,7 @@ const fn percent(key: &'static str, least: f64, most: f64) -> Spec {
 const RULES_FIELDS: &[Spec] = &[
     percent("complete_day", 30.0, 100.0),
     percent("bears_doubt", 5.0, 100.0),
+    percent("least_complete", 1.0, 100.0),
     percent("band_a_week", 1.0, 30.0),
     percent("watched_day", 20.0, 100.0),
     spec("watch_reference", Takes::Number { least: 0.1, most: 3.0 }, "supply-rules"),

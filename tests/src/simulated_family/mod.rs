@@ -7,6 +7,8 @@
 //! 56 mL/h (Daly 1996), a capacity of 180 mL inside 81 to 606 mL a breast
 //! (check-values 2.2, seen in a reprint).
 
+pub mod tables;
+
 use drawwell_core::quantity::{Quantity, Volume};
 use drawwell_core::record::{Answered, Milk, Removal, Sides};
 use drawwell_core::time::{Instant, LocalDay, Zone};
@@ -95,22 +97,22 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
         effects.push(day_effect.exp());
     }
     let mut truth = vec![0.0; days as usize];
-    let rate_at = |hour: f64, side: usize| {
+    let rate_at = |hour: f64, rate: f64| {
         let day = (hour / 24.0).floor().max(0.0);
         let effect = effects.get(day as usize).copied().unwrap_or(1.0);
         let stepped = family.change.filter(|(from, _)| day >= f64::from(*from)).map_or(1.0, |(_, times)| times);
         let drifted = 1.0 + family.drift_a_week * hour / 168.0;
         // More towards morning.
         let of_day = 1.0 + 0.12 * ((hour - 4.0) / 24.0 * std::f64::consts::TAU).cos();
-        family.rates[side] * effect * stepped * drifted * of_day
+        rate * effect * stepped * drifted * of_day
     };
     let mut fill = |held: &mut [f64; 2], from: f64, until: f64| {
         let mut at = from;
         while at < until - 1e-9 {
             let step = (until - at).min(0.25).min(((at / 24.0).floor() + 1.0) * 24.0 - at + 1e-9);
-            for (side, milk) in held.iter_mut().enumerate() {
+            for (rate, milk) in family.rates.iter().zip(held.iter_mut()) {
                 let made = (family.capacity - *milk).max(0.0)
-                    * (1.0 - (-rate_at(at + step / 2.0, side) * step / family.capacity).exp());
+                    * (1.0 - (-rate_at(at + step / 2.0, *rate) * step / family.capacity).exp());
                 *milk += made;
                 if let Some(day) = truth.get_mut((at / 24.0).floor() as usize) {
                     *day += made;

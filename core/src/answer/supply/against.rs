@@ -2,7 +2,6 @@
 //! volumes by day, a child's need; and when an aim would be met.
 
 use super::course::Course;
-use super::series::Series;
 use crate::answer::Estimate;
 use crate::guidance::SupplyRules;
 use crate::quantity::{Mass, Production, Quantity, Share};
@@ -12,14 +11,13 @@ use crate::time::LocalDay;
 const FORTNIGHT: i64 = 14;
 const OF_A_FORTNIGHT: usize = 10;
 
-/// The best two weeks there were: their first day and their mean.
-pub fn best_fortnight(series: &Series) -> Option<(LocalDay, Production)> {
-    let days = &series.days;
+/// The best two weeks there were, of complete days in order: their first day
+/// and their mean.
+pub fn best_fortnight(days: &[(LocalDay, Production)]) -> Option<(LocalDay, Production)> {
     let mut best: Option<(LocalDay, f64)> = None;
     let (mut upto, mut sum) = (0, 0.0);
     for (from, (first, own)) in days.iter().enumerate() {
-        while let Some((day, production)) = days.get(upto).filter(|(d, _)| d.days_since(*first) < FORTNIGHT) {
-            let _ = day;
+        while let Some((_, production)) = days.get(upto).filter(|(day, _)| day.days_since(*first) < FORTNIGHT) {
             sum += production.canonical();
             upto += 1;
         }

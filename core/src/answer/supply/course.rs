@@ -1,5 +1,7 @@
 //! Whether production holds, rises or falls.
 
+use statrs::distribution::{ContinuousCDF, Normal, StudentsT};
+
 use super::level::{level, Level};
 use super::series::{inflation_of, Series};
 use crate::answer::{Estimate, CONFIDENCE};
@@ -44,8 +46,9 @@ pub struct Course {
 /// Complete days below which no slope is worked out.
 pub const COURSE_NEEDS: u32 = 6;
 const DAYS_A_WEEK: f64 = 7.0;
-/// Lags looked at for days that are like the days before: a month of them.
-const LAGS: usize = 30;
+/// Lags looked at for days that are like the days before. More of them make the
+/// test cry wolf more often on series as short as these.
+const LAGS: usize = 3;
 
 impl Course {
     /// The middle of the course on a day, and the range it may lie in there.
@@ -92,7 +95,8 @@ pub fn course(series: &Series, rules: &SupplyRules) -> Result<Course, Level> {
     let line = robust_slope(&points, CONFIDENCE, 1.0).and_then(|plain| {
         let along = |p: &Point| p.value - plain.slope * p.at;
         let left: Vec<Point> = points.iter().map(|p| Point { at: p.at, value: along(p) }).collect();
-        robust_slope(&points, CONFIDENCE, corrected.max(inflation_of(&left)).max(1.0))
+        let inflation = corrected.max(inflation_of(&left)).max(1.0);
+        robust_slope(&points, CONFIDENCE, inflation * few_days(points.len() as f64 / inflation))
     });
     let Some(line) = line else { return Err(Level::NeedsDays(Count::new(1))) };
     let week = |a_day: f64| a_day * DAYS_A_WEEK;
@@ -132,6 +136,14 @@ pub fn course(series: &Series, rules: &SupplyRules) -> Result<Course, Level> {
         half_width: (level.high.canonical() - level.low.canonical()) / 2.0,
         line,
     })
+}
+
+/// How much wider a range is, as a factor of its variance, because its spread
+/// is itself known from so few days: Student's t over the normal, squared.
+fn few_days(days: f64) -> f64 {
+    let at = 0.5 + CONFIDENCE / 2.0;
+    let normal = Normal::standard().inverse_cdf(at);
+    StudentsT::new(0.0, 1.0, (days - 2.0).max(1.0)).map_or(1.0, |t| (t.inverse_cdf(at) / normal).powi(2))
 }
 
 /// Design, part 4: inside the band, above it, below it, or not yet.

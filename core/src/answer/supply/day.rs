@@ -132,19 +132,23 @@ impl DayProduction {
 
     /// How much of the day was observed: the mean of the sides that take part.
     pub fn observed(&self) -> Share {
-        let shares: Vec<f64> = self.taking_part().map(|s| s.shared.share_of(self.hours()).fraction()).collect();
-        if shares.is_empty() {
+        let hours = self.hours();
+        let (sum, sides) = self
+            .taking_part()
+            .fold((0.0, 0.0), |(sum, sides), s| (sum + s.shared.share_of(hours).fraction(), sides + 1.0));
+        if sides == 0.0 {
             return Share::NONE;
         }
-        Share::of(shares.iter().sum::<f64>() / shares.len() as f64)
+        Share::of(sum / sides)
     }
 
     /// The day's production, both sides, scaled to 24 h; none where a side
     /// that takes part was not observed at all.
     pub fn production(&self) -> Option<Production> {
-        let rates: Option<Vec<f64>> =
-            self.taking_part().map(|s| s.shared.production().map(Quantity::canonical)).collect();
-        rates.filter(|r| !r.is_empty()).map(|r| Production::from_canonical(r.iter().sum()))
+        let rates = self
+            .taking_part()
+            .try_fold((0.0, false), |(sum, _), side| Some((sum + side.shared.production()?.canonical(), true)));
+        rates.filter(|(_, any)| *any).map(|(sum, _)| Production::from_canonical(sum))
     }
 
     /// The production of one side, from what was measured of it alone, and how
@@ -243,12 +247,27 @@ impl<'a> Spread<'a> {
         }
     }
 
-    /// The judged intervals of a side that ended before an instant.
-    pub fn judged(&mut self, side: Side, until: Instant) -> &[Interval] {
+    /// The intervals of a side that ended between two instants, each judged as
+    /// in [`Self::day`].
+    pub fn judged(&mut self, side: Side, from: Instant, until: Instant) -> &[Interval] {
+        // Those before need no judgement: none rests on another's.
+        for (intervals, done) in self.sides.iter().zip(&mut self.judged_until) {
+            *done = (*done).max(intervals.partition_point(|i| i.until < from));
+        }
         self.judge_until(until);
         let [left, right] = &self.sides;
         let all = if side == Side::Left { left } else { right };
-        all.get(..all.partition_point(|i| i.until < until)).unwrap_or_default()
+        let at = |instant: Instant| all.partition_point(|i| i.until < instant);
+        all.get(at(from)..at(until)).unwrap_or_default()
+    }
+
+    /// All intervals of a side, judged once by what is ordinary among them all.
+    pub fn judged_together(&self, side: Side) -> Vec<Interval> {
+        let [left, right] = &self.sides;
+        let mut all = if side == Side::Left { left.clone() } else { right.clone() };
+        let ordinary = Ordinary::learn(&all);
+        all.iter_mut().for_each(|interval| judge(interval, &ordinary));
+        all
     }
 
     /// What a day made.

@@ -2,8 +2,8 @@
 //! days and not the history.
 
 use super::day::{Calendar, DayProduction, Observed, SideOfDay, Spread, LEARNS_FROM_DAYS};
-use crate::journal::Journal;
-use crate::quantity::Count;
+use crate::journal::{Journal, KeptDay};
+use crate::quantity::{Count, Production, Share};
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
@@ -11,6 +11,24 @@ use crate::trouble::Trouble;
 const VERSION: u8 = 1;
 /// Removals looked at before the days that are learnt from, and after a day.
 const ROOM: Span = Span::hours(72);
+
+/// What each day of a stretch made, both sides, where it was complete enough;
+/// read from less than [`days`] needs.
+pub fn productions(
+    journal: &Journal,
+    from: LocalDay,
+    to: LocalDay,
+    calendar: Calendar,
+    least: Share,
+) -> Result<Vec<(LocalDay, Production)>, Trouble> {
+    let mut kept = journal.kept_productions(from, to)?;
+    if kept.len() as i64 != to.days_since(from) + 1 {
+        days(journal, from, to, calendar)?;
+        kept = journal.kept_productions(from, to)?;
+    }
+    let complete = kept.into_iter().filter(|kept| kept.observed >= least);
+    Ok(complete.filter_map(|kept| Some((kept.day, kept.production?))).collect())
+}
 
 /// What each day of a stretch made; worked out where it is not kept.
 pub fn days(
@@ -21,11 +39,11 @@ pub fn days(
 ) -> Result<Vec<DayProduction>, Trouble> {
     let count = to.number() - from.number() + 1;
     let mut found: Vec<Option<DayProduction>> = vec![None; usize::try_from(count).unwrap_or(0)];
-    for (day, bytes) in journal.kept_days(from, to)? {
+    journal.read_kept_days(from, to, |day, bytes| {
         if let Some(slot) = found.get_mut(usize::try_from(day.number() - from.number()).unwrap_or(usize::MAX)) {
-            *slot = read(day, &bytes);
+            *slot = read(day, bytes);
         }
-    }
+    })?;
     let lacks: Vec<LocalDay> = found
         .iter()
         .enumerate()
@@ -39,11 +57,12 @@ pub fn days(
         let mut spread = Spread::new(&removals, calendar);
         let mut made = Vec::with_capacity(lacks.len());
         for day in lacks {
-            let bytes = write(&spread.day(day));
+            let whole = spread.day(day);
+            let bytes = write(&whole);
             if let Some(slot) = found.get_mut(usize::try_from(day.number() - from.number()).unwrap_or(usize::MAX)) {
                 *slot = read(day, &bytes);
             }
-            made.push((day, bytes));
+            made.push(KeptDay { day, production: whole.production(), observed: whole.observed(), made: bytes });
         }
         journal.keep_days(&made);
     }
@@ -69,31 +88,44 @@ fn write(made: &DayProduction) -> Vec<u8> {
     bytes
 }
 
+/// Values of a day, in the order of [`write`].
+const VALUES: usize = 33;
+
 fn read(day: LocalDay, bytes: &[u8]) -> Option<DayProduction> {
     let (version, rest) = bytes.split_first()?;
-    let mut values = rest.chunks_exact(4).map(|c| c.try_into().map(f32::from_le_bytes).unwrap_or(f32::NAN));
-    let mut next = || values.next().map(f64::from).filter(|v| v.is_finite());
-    if *version != VERSION {
+    if *version != VERSION || rest.len() != VALUES * 4 {
         return None;
     }
-    let lasted = Span::minutes(next()? as i64);
-    let gap = next()?;
-    let mut made = DayProduction::unobserved(day, lasted);
+    let mut values = [0.0_f64; VALUES];
+    for (value, four) in values.iter_mut().zip(rest.chunks_exact(4)) {
+        let &[a, b, c, d] = four else { return None };
+        *value = f64::from(f32::from_le_bytes([a, b, c, d]));
+    }
+    if values.iter().any(|value| !value.is_finite()) {
+        return None;
+    }
+    let [lasted, gap, emptyings, intervals, missing, unclear, in_doubt, sides @ ..] = values;
+    let count = |value: f64| Count::new(value as u32);
+    let mut made = DayProduction::unobserved(day, Span::minutes(lasted as i64));
     made.longest_gap = (gap >= 0.0).then(|| Span::minutes(gap as i64));
-    let mut count = || next().map(|n| Count::new(n as u32));
-    made.emptyings = count()?;
-    made.intervals = count()?;
-    made.sessions_missing = count()?;
-    made.unclear = count()?;
-    made.amounts_in_doubt = count()?;
-    for side in &mut made.sides {
-        let takes_part = next()? != 0.0;
-        let mut seen = [Observed::default(); 6];
-        for slot in &mut seen {
-            *slot = Observed::from_parts(next()?, next()?);
-        }
-        let [shared, alone, by_part @ ..] = seen;
-        *side = SideOfDay { takes_part, shared, alone, by_part };
+    made.emptyings = count(emptyings);
+    made.intervals = count(intervals);
+    made.sessions_missing = count(missing);
+    made.unclear = count(unclear);
+    made.amounts_in_doubt = count(in_doubt);
+    for (side, of_side) in made.sides.iter_mut().zip(sides.chunks_exact(13)) {
+        let (takes_part, seen) = of_side.split_first()?;
+        let mut pairs = seen.chunks_exact(2).map(|pair| match pair {
+            &[milk, hours] => Observed::from_parts(milk, hours),
+            _ => Observed::default(),
+        });
+        let mut next = || pairs.next().unwrap_or_default();
+        *side = SideOfDay {
+            takes_part: *takes_part != 0.0,
+            shared: next(),
+            alone: next(),
+            by_part: [next(), next(), next(), next()],
+        };
     }
     Some(made)
 }

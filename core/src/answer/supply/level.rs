@@ -35,10 +35,20 @@ pub const LEVEL_NEEDS: u32 = 3;
 /// top of its spread: measured with families of known truth.
 const DOUBT_WIDENS: f64 = 0.12;
 
+/// Whether so many sessions seem to be missing that what is left may mislead:
+/// long gaps then pass for ordinary ones.
+fn bears_not(series: &Series, rules: &SupplyRules) -> bool {
+    let rests = series.rests_on;
+    let doubt = rests.doubtful.fraction();
+    let complete = f64::from(rests.complete.get()) / f64::from(rests.days.get().max(1));
+    let most = rules.bears_doubt.fraction();
+    doubt > most || (doubt > most / 2.0 && complete < rules.least_complete.fraction())
+}
+
 /// The mean of complete days, its range by Student's t with the spread widened
 /// for days that are like the day before.
 pub fn level(series: &Series, rules: &SupplyRules) -> Level {
-    if series.rests_on.doubtful > rules.bears_doubt {
+    if bears_not(series, rules) {
         return Level::TooMuchMissing;
     }
     let complete = series.rests_on.complete.get();

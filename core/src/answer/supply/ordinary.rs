@@ -74,30 +74,31 @@ struct Fitted {
 /// How long intervals usually are, at each hour of the day.
 #[derive(Debug, Clone, PartialEq)]
 struct Usual {
-    /// Middle and length of each interval, in hours.
-    seen: Vec<(f64, f64)>,
+    by_hour: [f64; HOURS],
     ever: f64,
 }
 
+/// Hours of a day.
+const HOURS: usize = 24;
+
 impl Usual {
-    fn of(seen: Vec<(f64, f64)>) -> Self {
+    /// From the middle and length of each interval, in hours.
+    fn of(seen: &[(f64, f64)]) -> Self {
         let lengths: Vec<f64> = seen.iter().map(|(_, length)| *length).collect();
         let ever = quantile(&lengths, USUAL_QUANTILE).unwrap_or(DAY_HOURS);
-        Self { seen, ever }
+        let mut by_hour = [ever; HOURS];
+        let mut over = Vec::with_capacity(seen.len());
+        for (hour, usual) in by_hour.iter_mut().enumerate() {
+            over.clear();
+            over.extend(seen.iter().filter(|(middle, length)| goes_over(*middle, *length, hour)).map(|(_, l)| *l));
+            *usual = quantile(&over, USUAL_QUANTILE).unwrap_or(ever);
+        }
+        Self { by_hour, ever }
     }
 
     /// The usual length of those that go over an hour of the day.
     fn over(&self, middle: f64) -> f64 {
-        let over: Vec<f64> = self
-            .seen
-            .iter()
-            .filter(|(other, length)| {
-                let apart = (middle - other).rem_euclid(DAY_HOURS);
-                apart.min(DAY_HOURS - apart) <= length / 2.0
-            })
-            .map(|(_, length)| *length)
-            .collect();
-        quantile(&over, USUAL_QUANTILE).unwrap_or(self.ever)
+        self.by_hour.get(middle as usize).copied().unwrap_or(self.ever)
     }
 
     /// The shorter lengths an interval could hide: what is usual at its hour,
@@ -107,15 +108,24 @@ impl Usual {
         let even = [2.0, 3.0].map(|parts| length / parts);
         let even = even.into_iter().filter(|part| *part >= SHORTEST_PART * self.ever);
         let nearest = even.min_by(|a, b| (a / self.ever).ln().abs().total_cmp(&(b / self.ever).ln().abs()));
-        [(length >= LONGER_THAN_USUAL * here).then_some(here), nearest]
+        [(length >= LONGER_THAN_USUAL * here).then_some(here), nearest].map(|hours| hours.map(f64::ln))
     }
 }
 
-/// Lengths that an interval may really have had.
+/// Lengths that an interval may really have had, as ln of their hours.
 type Shorter = [Option<f64>; 2];
+const NONE_SHORTER: Shorter = [None, None];
+
+/// Whether an interval goes over the middle of an hour of the day.
+fn goes_over(middle: f64, length: f64, hour: usize) -> bool {
+    let apart = (middle - (hour as f64 + 0.5)).abs();
+    apart.min(DAY_HOURS - apart) <= length / 2.0
+}
 
 struct Seen {
-    hours: f64,
+    /// ln of its hours.
+    x: f64,
+    /// ln of its amount.
     y: f64,
     shorter: Shorter,
     whole: f64,
@@ -139,17 +149,24 @@ fn density(residual: f64, sigma: f64) -> f64 {
 }
 
 impl Fitted {
-    fn expected(&self, hours: f64) -> f64 {
-        self.alpha + self.beta * hours.ln()
+    /// Whether another round would change nothing that matters.
+    fn is_near(&self, other: &Self) -> bool {
+        let apart =
+            [self.alpha - other.alpha, self.beta - other.beta, self.sigma - other.sigma, self.missing - other.missing];
+        apart.iter().all(|by| by.abs() < 1e-3)
+    }
+
+    fn expected(&self, ln_hours: f64) -> f64 {
+        self.alpha + self.beta * ln_hours
     }
 
     /// The chance that an interval is whole.
-    fn whole(&self, hours: f64, y: f64, shorter: Shorter) -> f64 {
+    fn whole(&self, ln_hours: f64, y: f64, shorter: Shorter) -> f64 {
         let thought = shorter.iter().flatten().count();
         if thought == 0 {
             return 1.0;
         }
-        let one = (1.0 - self.missing) * density(y - self.expected(hours), self.sigma);
+        let one = (1.0 - self.missing) * density(y - self.expected(ln_hours), self.sigma);
         let spread = self.sigma.hypot(PLACE_OF_MISSING);
         let each = self.missing / thought as f64;
         let part: f64 = shorter.iter().flatten().map(|h| each * density(y - self.expected(*h), spread)).sum();
@@ -165,12 +182,13 @@ impl Ordinary {
     /// Learns from the intervals of one side over some days.
     pub fn learn(intervals: &[Interval]) -> Self {
         let known = intervals.iter().filter(|i| i.lasted() >= SHORTEST && i.standing != Standing::TooLong);
-        let usual = Usual::of(known.clone().map(|i| (middle(i), hours(i.lasted()))).collect());
+        let seen: Vec<(f64, f64)> = known.clone().map(|i| (middle(i), hours(i.lasted()))).collect();
+        let usual = Usual::of(&seen);
         let mut seen: Vec<Seen> = known
             .filter_map(|i| {
                 let (hours, y) = (hours(i.lasted()), ln_amount(i.milk?));
                 let shorter = usual.shorter(middle(i), hours);
-                Some(Seen { hours, y, shorter, whole: if shorter != [None, None] { 0.7 } else { 1.0 } })
+                Some(Seen { x: hours.ln(), y, shorter, whole: if shorter == NONE_SHORTER { 1.0 } else { 0.7 } })
             })
             .collect();
         if seen.len() < NEEDED {
@@ -181,9 +199,13 @@ impl Ordinary {
         let alpha = level - USUAL_BEND.0 * usual.ever.ln();
         let mut fitted = Fitted { alpha, beta: USUAL_BEND.0, sigma: 0.35, missing: 0.2 };
         for _ in 0..ROUNDS {
-            fitted = fit(&seen, fitted);
-            for s in &mut seen {
-                s.whole = fitted.whole(s.hours, s.y, s.shorter);
+            let before = fitted;
+            fitted = fit(&seen, before);
+            for s in seen.iter_mut().filter(|s| s.shorter != NONE_SHORTER) {
+                s.whole = fitted.whole(s.x, s.y, s.shorter);
+            }
+            if fitted.is_near(&before) {
+                break;
             }
         }
         Self { fitted: Some(fitted), usual }
@@ -196,11 +218,11 @@ impl Ordinary {
             return Judgement::Fits;
         }
         let (hours, y) = (hours(interval.lasted()), ln_amount(milk));
-        let off = y - fitted.expected(hours);
+        let off = y - fitted.expected(hours.ln());
         if off > FAR_ABOVE.ln().max(4.0 * fitted.sigma) || off < FAR_BELOW.ln().min(-4.0 * fitted.sigma) {
             return Judgement::FarOff;
         }
-        match fitted.whole(hours, y, self.usual.shorter(middle(interval), hours)) {
+        match fitted.whole(hours.ln(), y, self.usual.shorter(middle(interval), hours)) {
             whole if whole >= COUNTS_FROM => Judgement::Fits,
             whole if whole >= ASKS_BELOW => Judgement::Unclear,
             _ => Judgement::SessionMissing,
@@ -211,36 +233,31 @@ impl Ordinary {
 /// One round: the line by weighted least squares with the usual bend as prior,
 /// the spread, and how often a session is missing.
 fn fit(seen: &[Seen], before: Fitted) -> Fitted {
-    let huber = |s: &Seen| {
-        let off = ((s.y - before.expected(s.hours)) / before.sigma).abs();
-        s.whole * if off <= 1.5 { 1.0 } else { 1.5 / off }
-    };
-    let (mut w, mut wx, mut wy) = (0.0, 0.0, 0.0);
+    let prior = (before.sigma / USUAL_BEND.1).powi(2);
+    let (mut w, mut wx, mut wy, mut wxx, mut wxy) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for s in seen {
-        let weight = huber(s);
+        let off = ((s.y - before.alpha - before.beta * s.x) / before.sigma).abs();
+        let weight = s.whole * if off <= 1.5 { 1.0 } else { 1.5 / off };
         w += weight;
-        wx += weight * s.hours.ln();
+        wx += weight * s.x;
         wy += weight * s.y;
+        wxx += weight * s.x * s.x;
+        wxy += weight * s.x * s.y;
     }
     if w <= 0.0 {
         return before;
     }
     let (mx, my) = (wx / w, wy / w);
-    let prior = (before.sigma / USUAL_BEND.1).powi(2);
-    let (mut sxx, mut sxy) = (prior, prior * USUAL_BEND.0);
-    for s in seen {
-        let weight = huber(s);
-        sxx += weight * (s.hours.ln() - mx).powi(2);
-        sxy += weight * (s.hours.ln() - mx) * (s.y - my);
-    }
+    let (sxx, sxy) = ((wxx - wx * mx).max(0.0) + prior, wxy - wx * my + prior * USUAL_BEND.0);
     let beta = (sxy / sxx).clamp(0.2, 1.1);
     let alpha = my - beta * mx;
     let (mut ss, mut whole, mut missing, mut could) = (0.0, 0.0, 0.0, 0.0);
+    let most = (2.5 * before.sigma).powi(2);
     for s in seen {
-        let off = s.y - alpha - beta * s.hours.ln();
-        ss += s.whole * off.powi(2).min((2.5 * before.sigma).powi(2));
+        let off = s.y - alpha - beta * s.x;
+        ss += s.whole * (off * off).min(most);
         whole += s.whole;
-        if s.shorter != [None, None] {
+        if s.shorter != NONE_SHORTER {
             could += 1.0;
             missing += 1.0 - s.whole;
         }

@@ -32,11 +32,11 @@ pub struct Series {
     pub days_a_point: u32,
 }
 
-/// A series longer than this is read week by week: a year has its course in
-/// its weeks, and the hours of a single day no longer matter.
-const READ_BY_WEEK_FROM: usize = 400;
-/// Complete days that a week needs to stand for itself.
-const DAYS_OF_A_WEEK: usize = 4;
+/// A series has no more points than this: longer ones are read by weeks, or
+/// by several weeks, as many as it takes. A year has its course in its weeks.
+const MOST_POINTS: usize = 130;
+/// Below so many days each stands for itself.
+const READ_BY_DAY_UP_TO: usize = 200;
 
 impl Series {
     /// Takes the days that are complete enough by the rules.
@@ -79,21 +79,24 @@ impl Series {
         }
     }
 
-    /// The same by weeks where it is long; as it is where not.
+    /// The same by weeks where it is long; as it is where not. A point needs
+    /// half of its days.
     #[must_use]
     pub fn by_week_where_long(self) -> Self {
-        if self.days.len() < READ_BY_WEEK_FROM {
+        if self.days.len() <= READ_BY_DAY_UP_TO {
             return self;
         }
-        let mut weeks: Vec<(LocalDay, Production)> = Vec::new();
-        for week in self.days.chunk_by(|a, b| a.0.number().div_euclid(7) == b.0.number().div_euclid(7)) {
-            let values: Vec<f64> = week.iter().map(|(_, p)| p.canonical()).collect();
-            let middle = week.first().and_then(|(d, _)| LocalDay::from_number(d.number().div_euclid(7) * 7 + 3));
-            if let (Some(day), Some(mean), true) = (middle, mean(&values), values.len() >= DAYS_OF_A_WEEK) {
-                weeks.push((day, Production::from_canonical(mean)));
+        let days = 7 * self.days.len().div_ceil(7 * MOST_POINTS) as i32;
+        let of = |day: LocalDay| day.number().div_euclid(days);
+        let mut points: Vec<(LocalDay, Production)> = Vec::new();
+        for part in self.days.chunk_by(|a, b| of(a.0) == of(b.0)) {
+            let values: Vec<f64> = part.iter().map(|(_, p)| p.canonical()).collect();
+            let middle = part.first().and_then(|(d, _)| LocalDay::from_number(of(*d) * days + days / 2));
+            if let (Some(day), Some(mean), true) = (middle, mean(&values), 2 * values.len() as i32 >= days) {
+                points.push((day, Production::from_canonical(mean)));
             }
         }
-        Self { shares: vec![Share::ALL; weeks.len()], days: weeks, days_a_point: 7, ..self }
+        Self { shares: vec![Share::ALL; points.len()], days: points, days_a_point: days as u32, ..self }
     }
 
     /// As points: days since the first day looked at, mL a day.

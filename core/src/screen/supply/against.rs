@@ -51,9 +51,8 @@ fn now_share(view: &View<'_>, now: Production, of: Production) -> String {
 fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
     let words = view.words();
     let (Some(began), Some(last)) = (look.began, look.days.last()) else { return Ok(None) };
-    let all =
-        if look.span == 0 { look.days.clone() } else { kept::days(view.journal, began, last.day, look.calendar)? };
-    let Some((from, production)) = best_fortnight(&Series::of(&all, Of::Both, &look.rules)) else { return Ok(None) };
+    let all = kept::productions(view.journal, began, last.day, look.calendar, look.rules.complete_day)?;
+    let Some((from, production)) = best_fortnight(&all) else { return Ok(None) };
     let detail = words.with(
         "supply-best-detail",
         &[

@@ -27,7 +27,7 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
     let mut spread = Spread::new(&removals, look.calendar);
     let mut asked: Vec<Interval> = Vec::new();
     for side in Side::BOTH {
-        let recent = spread.judged(side, now).iter().filter(|i| view.now.since(i.until) <= ASKS_WITHIN);
+        let recent = spread.judged(side, view.now.minus(ASKS_WITHIN), now).iter();
         for interval in recent.filter(|i| matches!(i.standing, Standing::SessionMissing | Standing::AmountInDoubt)) {
             if !asked.iter().any(|other| other.session == interval.session) {
                 asked.push(interval.clone());

@@ -20,12 +20,9 @@ pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trou
     let Some(first) = recent.first() else { return Ok(super::hours_of_nothing()) };
     let from = first.day.begins(look.calendar.zone, look.calendar.start).minus(Span::hours(24));
     let removals = view.journal.removals(from, view.now.plus(Span::milliseconds(1)))?;
-    let mut spread = Spread::new(&removals, look.calendar);
-    let sides: Vec<Vec<_>> = Side::BOTH
-        .iter()
-        .map(|side| spread.judged(*side, view.now.plus(Span::milliseconds(1))).to_vec())
-        .filter(|intervals| !intervals.is_empty())
-        .collect();
+    let spread = Spread::new(&removals, look.calendar);
+    let sides: Vec<Vec<_>> =
+        Side::BOTH.iter().map(|side| spread.judged_together(*side)).filter(|intervals| !intervals.is_empty()).collect();
     let slices: Vec<&[_]> = sides.iter().map(Vec::as_slice).collect();
     let hours = by_hour(&slices, Calendar { zone: view.zone, ..look.calendar });
     let unit = ProductionUnit::MilliliterPerHour;

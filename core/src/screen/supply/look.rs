@@ -29,8 +29,6 @@ pub(super) struct Look {
     pub(super) series: Series,
     pub(super) changes: Vec<Change>,
     pub(super) drop: Option<Drop>,
-    /// The span that was asked for; 0 is all.
-    pub(super) span: u32,
     /// Whether anything was ever collected.
     pub(super) began: Option<LocalDay>,
 }
@@ -67,7 +65,6 @@ impl Look {
             today,
             calendar,
             series,
-            span,
             began,
         })
     }

@@ -108,7 +108,7 @@ fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
             let headline = head::heading(view, found.as_ref());
             let text = level.map(|l| words.production(l.value)).unwrap_or_else(|| words.say("amount-nothing-said"));
             let detail = match level {
-                Some(l) => head::range(view, &l),
+                Some(l) => head::range(view, l),
                 None => words.say("supply-side-unknown"),
             };
             let height = level.filter(|_| most > 0.0).map(|l| (l.value.canonical() / most * 0.9) as f32);
