@@ -702,7 +702,7 @@ supply-range = { $low } to { $high }
 supply-caption = { $range }, from { $complete ->
     [one] one complete day
    *[other] { $complete } complete days
-} of { $days }
+} of { $days }.
 supply-needs-days = { $complete ->
     [0] No day is complete enough yet.
     [one] One day is complete so far.

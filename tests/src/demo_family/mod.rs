@@ -5,7 +5,7 @@
 //! looked at. Nobody in it lives or lived; no number in it was measured.
 //! Read [`story`] first: it says what happens on which day. [`milk`] is what
 //! really comes, [`routine`] is what a day looks like, [`expressing`],
-//! [`feeding`], [`upset`] and [`kit`] are what the parent writes down of it.
+//! [`feeding`], [`growing`], [`upset`] and [`kit`] are what the parent writes down of it.
 //!
 //! Only sums, products and tables are used, for those come out alike
 //! everywhere; sines and exponentials do not.
@@ -15,6 +15,7 @@ mod expressing;
 mod fact;
 mod feeding;
 mod form;
+mod growing;
 mod kit;
 mod marks;
 mod milk;

@@ -5,7 +5,7 @@ use drawwell_core::time::Moment;
 use super::{
     expressing,
     fact::Fact,
-    feeding, kit,
+    feeding, growing, kit,
     milk::Milk,
     routine::{self, With},
     story, upset,
@@ -15,6 +15,7 @@ use super::{
 pub fn facts() -> Vec<Fact> {
     let mut facts = kit::facts();
     facts.extend(upset::facts());
+    facts.extend(growing::facts());
     let mut milk = Milk::at_birth();
     for day in 0..=story::LAST {
         for (number, doing) in routine::of(day).iter().enumerate() {

@@ -1,4 +1,4 @@
-//! What the parent notes beside the milk: signs, and free lines.
+//! What the parent notes beside the milk: signs, what changed, and free lines.
 
 use drawwell_core::record::Kind;
 
@@ -9,7 +9,21 @@ use super::{
 
 /// Everything that was noted, in no order.
 pub(super) fn facts() -> Vec<Fact> {
-    [signs(), notes()].concat()
+    [signs(), changes_in_life(), notes()].concat()
+}
+
+fn changes_in_life() -> Vec<Fact> {
+    let event = |day: i64, hour: f64, what: &str| {
+        Fact::new(Kind::LifeEvent, format!("life-{}", story::date(day)))
+            .when("at", &story::moment(day, (hour * 3600.0) as i64))
+            .says("what", what)
+    };
+    vec![
+        event(FEVER, 9.4, "illness").says("note", "The breast, right. See the signs."),
+        event(FEVER + 1, 10.0, "medicine").says("note", "From the doctor, for ten days."),
+        event(99, 6.5, "journey").says("note", "The islands."),
+        event(BACK_TO_WORK, 7.1, "back_to_work").says("note", "Four days a week."),
+    ]
 }
 
 fn signs() -> Vec<Fact> {

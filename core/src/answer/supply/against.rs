@@ -60,12 +60,17 @@ pub fn coming_to_volume(day_of_life: i64, volume: Production, rules: &SupplyRule
     }
 }
 
+/// The curve of intake was read to this age.
+pub const INTAKE_KNOWN_TO_DAYS: i64 = 365;
+
 /// What children of an age drink, by the published curve: 51 − 1.4 d + 180 ln d
 /// mL a day at d days (Rios-Leyvraz and Yao 2023, doi:10.1089/bfm.2022.0281);
 /// none below one day or beyond the year that it was read to.
 pub fn usual_intake(age_days: i64) -> Option<Production> {
     let days = age_days as f64;
-    (1..=365).contains(&age_days).then(|| Production::from_canonical(51.0 - 1.4 * days + 180.0 * days.ln()))
+    (1..=INTAKE_KNOWN_TO_DAYS)
+        .contains(&age_days)
+        .then(|| Production::from_canonical(51.0 - 1.4 * days + 180.0 * days.ln()))
 }
 
 /// A need by weight: so many mL for each kilogram a day.

@@ -3,6 +3,7 @@
 use super::look::Look;
 use crate::answer::supply::against::{
     best_fortnight, coming_to_volume, meets, need_by_weight, share_of, usual_intake, ComingToVolume, Meets,
+    INTAKE_KNOWN_TO_DAYS,
 };
 use crate::answer::supply::level::level;
 use crate::answer::supply::{kept, Of, Series};
@@ -135,10 +136,12 @@ fn weight(view: &View<'_>, child: &Child, only: bool) -> Result<Option<Mass>, Tr
 }
 
 /// What the children need a day, summed: by a recent weight where there is
-/// one, else by the published curve for children born at term.
+/// one, else by the published curve for children born at term. One older than
+/// the curve was read to is left out: other food counts by then.
 fn need(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
     let words = view.words();
-    let children = children(view)?;
+    let mut children = children(view)?;
+    children.retain(|child| child.age(view.today()).is_none_or(|age| age <= INTAKE_KNOWN_TO_DAYS));
     if children.is_empty() {
         return Ok(None);
     }
