@@ -28,6 +28,9 @@ pub const ONE_EMPTYING: Span = Span::minutes(60);
 /// and days in which nothing was written down look the same.
 pub const LONGEST_INTERVAL: Span = Span::hours(18);
 
+/// Nor is one of more than two days, even where no session was missed.
+pub const LONGEST_WHOLE: Span = Span::hours(48);
+
 /// What may be taken from an interval.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Standing {
@@ -64,6 +67,15 @@ pub struct Interval {
 }
 
 impl Interval {
+    /// How long it may be to count.
+    fn longest(&self) -> Span {
+        if self.answered.gap_is_whole {
+            LONGEST_WHOLE
+        } else {
+            LONGEST_INTERVAL
+        }
+    }
+
     /// How long it was.
     pub fn lasted(&self) -> Span {
         self.until.since(self.from)
@@ -121,7 +133,7 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
     for interval in &mut found {
         interval.standing = match interval.milk {
             None => Standing::Unknown,
-            Some(_) if interval.lasted() > LONGEST_INTERVAL && !interval.answered.gap_is_whole => Standing::TooLong,
+            Some(_) if interval.lasted() > interval.longest() => Standing::TooLong,
             Some(_) => Standing::Counts,
         };
     }

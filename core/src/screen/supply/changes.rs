@@ -12,6 +12,8 @@ use crate::trouble::Trouble;
 
 /// No more changes than this are told in words; the picture has them all.
 const TOLD: usize = 3;
+/// No more than this is listed beside one.
+const BESIDE: usize = 8;
 
 pub(super) fn notes(view: &View<'_>, look: &Look) -> Result<Vec<ChangeNote>, Trouble> {
     look.changes.iter().rev().take(TOLD).map(|change| note(view, look, change)).collect()
@@ -58,6 +60,9 @@ fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Tro
 fn beside(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<ListRow>, Trouble> {
     let mut facts = recorded(view, look, change)?;
     facts.extend(from_days(change, &look.days));
+    // Where a range of dates is long, what lies nearest to the day goes before.
+    facts.sort_by_key(|fact| fact.day.days_since(change.on).abs());
+    facts.truncate(BESIDE);
     facts.sort_by_key(|fact| fact.day);
     facts.into_iter().map(|fact| row(view, fact)).collect()
 }

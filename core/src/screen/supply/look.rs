@@ -76,8 +76,9 @@ type Gathered = (Vec<DayProduction>, Vec<DayProduction>, Option<DayProduction>);
 fn gathered(view: &View<'_>, began: LocalDay, span: u32, calendar: Calendar) -> Result<Gathered, Trouble> {
     let today = view.today();
     let yesterday = today.earlier_by(1);
-    let from = if span == 0 { began } else { yesterday.earlier_by(span.saturating_sub(1)).max(began) };
-    let first = from.min(yesterday.earlier_by(WATCH_LOOKS_BACK)).max(began);
+    let whole = u32::try_from(yesterday.days_since(began)).unwrap_or(0);
+    let from = yesterday.earlier_by(if span == 0 { whole } else { whole.min(span - 1) });
+    let first = from.min(yesterday.earlier_by(WATCH_LOOKS_BACK.min(whole)));
     let mut days = kept::days(view.journal, first, today, calendar)?;
     let now = days.pop();
     let at = days.partition_point(|d| d.day < from);
