@@ -39,21 +39,26 @@ pub struct Production {
 const TAUGHT: i32 = 14;
 const SPAN: i32 = 28;
 
+/// Lives that the truth in the long run is taken from.
+const LIVES: u64 = 20;
+
 /// Over so many families of a kind.
 pub fn production(family: &Family, families: u64) -> Production {
     let rules = rules();
+    let mean = |truth: &[f64]| truth.iter().sum::<f64>() / truth.len() as f64;
+    // What such a family makes in the long run.
+    let lives: Vec<f64> = (0..LIVES)
+        .map(|seed| mean(live(family, 240, seed + 1_000_000).truth.get(10..230).unwrap_or_default()))
+        .collect();
+    let truth = mean(&lives);
     let (mut biases, mut too_much, mut level_held, mut slopes, mut slope_held) = (Vec::new(), 0, 0, 0, 0);
     for seed in 0..families {
         let told = live(family, (TAUGHT + SPAN + 1) as u32, seed);
         let series = Series::of(&days(&told, TAUGHT, TAUGHT + SPAN), Of::Both, &rules);
         match level(&series, &rules) {
             Level::Known(found) => {
-                let mean = |truth: &[f64]| truth.iter().sum::<f64>() / truth.len() as f64;
                 let then = told.truth.get(TAUGHT as usize..(TAUGHT + SPAN) as usize).unwrap_or_default();
                 biases.push(found.value.canonical() / mean(then) - 1.0);
-                // What this family makes in the long run.
-                let long = live(family, 240, seed + 1_000_000).truth;
-                let truth = mean(long.get(10..230).unwrap_or_default());
                 level_held += u32::from(found.low.canonical() <= truth && truth <= found.high.canonical());
             }
             Level::TooMuchMissing => too_much += 1,

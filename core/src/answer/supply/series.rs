@@ -34,9 +34,9 @@ pub struct Series {
 
 /// A series has no more points than this: longer ones are read by weeks, or
 /// by several weeks, as many as it takes. A year has its course in its weeks.
-const MOST_POINTS: usize = 130;
+const MOST_POINTS: usize = 90;
 /// Below so many days each stands for itself.
-const READ_BY_DAY_UP_TO: usize = 200;
+const READ_BY_DAY_UP_TO: usize = 120;
 
 impl Series {
     /// Takes the days that are complete enough by the rules.

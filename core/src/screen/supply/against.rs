@@ -52,7 +52,11 @@ fn now_share(view: &View<'_>, now: Production, of: Production) -> String {
 fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
     let words = view.words();
     let (Some(began), Some(last)) = (look.began, look.days.last()) else { return Ok(None) };
-    let all = kept::productions(view.journal, began, last.day, look.calendar, look.rules.complete_day)?;
+    let least = look.rules.complete_day;
+    let all = match look.days.first() {
+        Some(first) if first.day <= began => Series::from_share(&look.days, Of::Both, least).days,
+        _ => kept::productions(view.journal, began, last.day, look.calendar, least)?,
+    };
     let Some((from, production)) = best_fortnight(&all) else { return Ok(None) };
     let detail = words.with(
         "supply-best-detail",
