@@ -39,7 +39,7 @@ class Pictures(private val folder: File) {
         Rendering.write(File(folder, "$name.png"), image)
     }
 
-    private fun Screen.scrolls() = this is Screen.Day || this is Screen.Form || this is Screen.List
+    private fun Screen.scrolls() = this is Screen.Day || this is Screen.Supply || this is Screen.Form || this is Screen.List
 
     private companion object {
         const val LARGE = 2f

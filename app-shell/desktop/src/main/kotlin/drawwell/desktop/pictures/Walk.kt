@@ -64,6 +64,14 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         keep("report", does(Event.Go(Place.Report)))
     }
 
+    private fun supply() {
+        keep("supply-28", does(Event.Go(Place.Supply(28u))))
+        keep("supply-7", does(Event.Go(Place.Supply(7u))))
+        keep("supply-all", does(Event.Go(Place.Supply(0u))))
+        keep("supply-figures", does(Event.Go(Place.SupplyFigures(28u))))
+        keep("rules", does(Event.Go(Place.Entry("rules"))))
+    }
+
     private fun session() {
         keep("now-ready", does(Event.Go(Place.Now)))
         does(Event.Start)

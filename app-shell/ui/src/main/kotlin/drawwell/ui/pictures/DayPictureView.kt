@@ -6,19 +6,12 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
-import androidx.compose.ui.graphics.PathEffect
-import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.testTag
-import androidx.compose.ui.text.TextMeasurer
-import androidx.compose.ui.text.TextStyle
-import androidx.compose.ui.text.drawText
 import androidx.compose.ui.text.rememberTextMeasurer
 import androidx.compose.ui.unit.dp
 import drawwell.surface.DayPicture
-import drawwell.surface.Tick
-import drawwell.ui.look.Colours
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 
@@ -37,7 +30,7 @@ internal fun DayPictureView(day: DayPicture, modifier: Modifier = Modifier) {
     ) {
         val below = words.line()
         val area = Rect(0f, below / 2, size.width, size.height - below - 18.dp.toPx())
-        scale(day.scale, area, measurer, style, colours)
+        heightScale(day.scale, area, measurer, style, colours)
         drawLine(colours.page.edge, area.bottomLeft, area.bottomRight, 1.5.dp.toPx())
         day.bars.forEach { with(DayBars) { bar(it, area, colours) } }
         day.now?.let {
@@ -46,15 +39,5 @@ internal fun DayPictureView(day: DayPicture, modifier: Modifier = Modifier) {
             drawCircle(colours.running.edge, 4.dp.toPx(), Offset(x, area.top))
         }
         words.run { ticks(day.ticks, size.height - below) }
-    }
-}
-
-private fun DrawScope.scale(scale: List<Tick>, area: Rect, measurer: TextMeasurer, style: TextStyle, colours: Colours) {
-    val dots = PathEffect.dashPathEffect(floatArrayOf(1.dp.toPx(), 6.dp.toPx()))
-    scale.forEach { tick ->
-        val y = area.bottom - tick.at * area.height
-        val words = measurer.measure(tick.label, style)
-        if (tick.at > 0f) drawLine(colours.page.edge, Offset(0f, y), Offset(size.width - words.size.width - 6.dp.toPx(), y), 1.dp.toPx(), pathEffect = dots)
-        drawText(words, topLeft = Offset(size.width - words.size.width, y - words.size.height / 2f))
     }
 }

@@ -1,20 +1,44 @@
 package drawwell.ui.places
 
+import androidx.compose.foundation.layout.height
+import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.unit.dp
 import drawwell.surface.SupplyScreen
 import drawwell.ui.look.LocalLettering
-import drawwell.ui.parts.Figure
+import drawwell.ui.look.Measures
+import drawwell.ui.parts.AddRow
+import drawwell.ui.parts.ListGroupView
+import drawwell.ui.parts.NoticeView
 import drawwell.ui.parts.PageScreen
 import drawwell.ui.parts.Pane
+import drawwell.ui.parts.SetUpRow
 import drawwell.ui.parts.Words
+import drawwell.ui.pictures.HoursPictureView
+import drawwell.ui.pictures.WeeksPictureView
 
 /** How much milk is made, whether that holds, and since when not. */
 @Composable
 internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
     val lettering = LocalLettering.current
     PageScreen(pane) {
-        Figure(supply.headline, supply.figure, "")
-        Words(supply.caption, lettering.body)
-        supply.lines.forEach { Words(it, lettering.body, soft = true) }
+        SupplyHead(supply)
+        supply.asks.forEach { NoticeView(it, pane.send) }
+        if (supply.weeks.bars.isNotEmpty()) {
+            SetUpRow(supply.spans, pane.send)
+            WeeksPictureView(supply.weeks, Modifier.height(220.dp).padding(top = 4.dp))
+        }
+        supply.changes.forEach { SupplyChange(it, pane.send) }
+        SupplySides(supply.sides)
+        if (supply.hours.bars.isNotEmpty()) {
+            Words(supply.hours.title, lettering.title, Modifier.padding(top = Measures.rest).semantics { heading() })
+            HoursPictureView(supply.hours, Modifier.height(170.dp))
+        }
+        ListGroupView(supply.parts, pane.send)
+        ListGroupView(supply.against, pane.send)
+        AddRow(listOfNotNull(supply.figures), pane.send, Modifier.padding(top = Measures.apart))
     }
 }

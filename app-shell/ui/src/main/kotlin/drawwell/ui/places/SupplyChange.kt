@@ -1,0 +1,23 @@
+package drawwell.ui.places
+
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.semantics
+import drawwell.surface.ChangeNote
+import drawwell.surface.Event
+import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.Measures
+import drawwell.ui.parts.ListRowView
+import drawwell.ui.parts.Words
+
+/** When it changed and how much, and what else changed then. */
+@Composable
+internal fun SupplyChange(change: ChangeNote, send: (Event) -> Unit) {
+    val lettering = LocalLettering.current
+    Words(change.title, lettering.title, Modifier.padding(top = Measures.rest).semantics { heading() })
+    Words(change.detail, lettering.body)
+    Words(change.besideLabel, lettering.label, soft = true)
+    change.beside.forEach { ListRowView(it, send) }
+}
