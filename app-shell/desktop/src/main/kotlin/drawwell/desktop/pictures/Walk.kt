@@ -144,6 +144,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             walk.session()
             walk.days()
             walk.lists()
+            walk.supply()
             (record.core as AutoCloseable).close()
             return walk.seen
         }
