@@ -211,7 +211,7 @@ impl<'a> Words<'a> {
 }
 
 /// A figure with its sign: a true minus, and a plus.
-fn with_sign(value: f64, places: usize) -> String {
+pub(super) fn with_sign(value: f64, places: usize) -> String {
     let figure = say_decimal(value.abs(), places);
     match value {
         _ if figure == "0" => figure,

@@ -33,7 +33,7 @@ impl Level {
 pub const LEVEL_NEEDS: u32 = 3;
 /// A level may be off by this share of the share of intervals in doubt, on
 /// top of its spread: measured with families of known truth.
-const DOUBT_WIDENS: f64 = 0.12;
+const DOUBT_WIDENS: f64 = 0.18;
 
 /// Whether so many sessions seem to be missing that what is left may mislead:
 /// long gaps then pass for ordinary ones.

@@ -35,6 +35,8 @@ pub struct Series {
 /// A series has no more points than this: longer ones are read by weeks, or
 /// by several weeks, as many as it takes. A year has its course in its weeks.
 const MOST_POINTS: usize = 90;
+/// Changes of level are looked for day by day in so many days.
+const CHANGES_BY_DAY_UP_TO: usize = 400;
 /// Below so many days each stands for itself.
 const READ_BY_DAY_UP_TO: usize = 120;
 
@@ -83,7 +85,18 @@ impl Series {
     /// half of its days.
     #[must_use]
     pub fn by_week_where_long(self) -> Self {
-        if self.days.len() <= READ_BY_DAY_UP_TO {
+        self.by_week_above(READ_BY_DAY_UP_TO)
+    }
+
+    /// As [`Self::by_week_where_long`], but by day for as long as a change of
+    /// level is worth a date.
+    #[must_use]
+    pub fn to_find_changes(self) -> Self {
+        self.by_week_above(CHANGES_BY_DAY_UP_TO)
+    }
+
+    fn by_week_above(self, most: usize) -> Self {
+        if self.days.len() <= most {
             return self;
         }
         let days = 7 * self.days.len().div_ceil(7 * MOST_POINTS) as i32;

@@ -7,6 +7,7 @@ use crate::answer::supply::{Of, PartOfDay, Series, Side};
 use crate::quantity::{say_decimal, Share};
 use crate::record::RULES;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use crate::screen::words::with_sign;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
@@ -70,7 +71,7 @@ fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
 
 fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
     let words = view.words();
-    let percent = |s: Share| say_decimal(s.fraction() * 100.0, 1);
+    let percent = |s: Share| with_sign(s.fraction() * 100.0, 1);
     let mut rows = vec![view.told_row(
         words.say("figures-slope"),
         words.with(
@@ -102,8 +103,8 @@ fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
             words.with(
                 "figures-trend-detail",
                 &[
-                    ("s", trend.trend.s.to_string().into()),
-                    ("tau", say_decimal(trend.trend.tau, 2).into()),
+                    ("s", with_sign(trend.trend.s as f64, 0).into()),
+                    ("tau", with_sign(trend.trend.tau, 2).into()),
                     ("p", say_decimal(trend.trend.p, 3).into()),
                     ("inflation", say_decimal(trend.variance_inflation, 2).into()),
                 ],
@@ -120,7 +121,7 @@ fn changes(view: &View<'_>, look: &Look) -> ListGroup {
         .iter()
         .rev()
         .map(|change| {
-            let share = change.share.map(|s| s.per_cent().to_string()).unwrap_or_default();
+            let share = change.share.map(|s| with_sign(s.fraction() * 100.0, 0)).unwrap_or_default();
             view.told_row(
                 words.plain_date(change.on.date()),
                 words.with(

@@ -49,7 +49,9 @@ impl Look {
             None => (Vec::new(), Vec::new(), None),
             Some(began) => gathered(view, began, span, calendar)?,
         };
-        let series = Series::of(&days, Of::Both, &rules).by_week_where_long();
+        let series = Series::of(&days, Of::Both, &rules);
+        let changes = changes(&series.clone().to_find_changes());
+        let series = series.by_week_where_long();
         let watched: Vec<DayProduction> = before
             .iter()
             .chain(days.iter().skip(days.len().saturating_sub(WATCH_LOOKS_BACK as usize)))
@@ -58,7 +60,7 @@ impl Look {
         Ok(Self {
             level: level(&series, &rules),
             course: course(&series, &rules),
-            changes: changes(&series),
+            changes,
             drop: watch::now(&watched, &rules),
             rules,
             days,

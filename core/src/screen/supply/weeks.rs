@@ -149,8 +149,11 @@ fn bars(
             .iter()
             .map(|day| {
                 let (made, observed) = made(day);
-                let counts = observed >= least && !is_today(day.day);
-                Bar { from: day.day, days: 1, made, by_the_clock: by_the_clock(day.day), observed, counts }
+                let (today, by_the_clock) = (is_today(day.day), by_the_clock(day.day));
+                let counts = observed >= least && !today;
+                // Of today only what has come is drawn: the rest of it is not over yet.
+                let made = if today { by_the_clock } else { made };
+                Bar { from: day.day, days: 1, made, by_the_clock, observed, counts }
             })
             .collect();
     }

@@ -12,6 +12,7 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.drawBehind
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.graphics.StrokeCap
+import androidx.compose.ui.platform.LocalDensity
 import androidx.compose.ui.semantics.selectableGroup
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.style.TextAlign
@@ -52,6 +53,8 @@ private fun PlaceTab(place: Action, send: (Event) -> Unit, modifier: Modifier) {
         Alignment.CenterHorizontally,
     ) {
         SignPicture(place.sign)
-        OneLine(place.label, lettering.tick, soft = !place.chosen, align = TextAlign.Center)
+        // Five names stand side by side: where type is large they shrink rather than be cut.
+        val least = lettering.tick.fontSize / LocalDensity.current.fontScale.coerceAtLeast(1f)
+        OneLine(place.label, lettering.tick, soft = !place.chosen, align = TextAlign.Center, least = least)
     }
 }

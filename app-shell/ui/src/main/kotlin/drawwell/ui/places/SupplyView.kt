@@ -11,11 +11,11 @@ import drawwell.surface.SupplyScreen
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
 import drawwell.ui.parts.AddRow
+import drawwell.ui.parts.ChoiceChips
 import drawwell.ui.parts.ListGroupView
 import drawwell.ui.parts.NoticeView
 import drawwell.ui.parts.PageScreen
 import drawwell.ui.parts.Pane
-import drawwell.ui.parts.SetUpRow
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.HoursPictureView
 import drawwell.ui.pictures.WeeksPictureView
@@ -28,7 +28,7 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
         SupplyHead(supply)
         supply.asks.forEach { NoticeView(it, pane.send) }
         if (supply.weeks.bars.isNotEmpty()) {
-            SetUpRow(supply.spans, pane.send)
+            ChoiceChips(supply.spans.options, pane.send, Modifier.padding(top = Measures.apart))
             WeeksPictureView(supply.weeks, Modifier.height(220.dp).padding(top = 4.dp))
         }
         supply.changes.forEach { SupplyChange(it, pane.send) }
