@@ -16,5 +16,6 @@ mod left_running;
 mod pictures_in_words;
 mod sentences;
 mod session_in_taps;
+mod supply_bad_input;
 mod travel_and_clock_changes;
 mod undo;

@@ -15,5 +15,6 @@ mod nist_control_charts;
 mod nist_strd;
 mod reference_libraries;
 mod rfc5545_local_time;
+mod supply_values;
 mod ucum_factors;
 mod wilcoxon_hollander_wolfe;
