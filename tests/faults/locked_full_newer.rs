@@ -2,8 +2,10 @@
 
 use std::path::Path;
 
+use drawwell_core::answer::supply::{kept, Calendar};
 use drawwell_core::journal::Journal;
-use drawwell_core::time::{Instant, LocalDay};
+use drawwell_core::quantity::{ProductionUnit, Quantity};
+use drawwell_core::time::{DayStart, Instant, LocalDay, Span, Zone};
 use drawwell_core::trouble::{Kind, Trouble};
 use rusqlite::Connection;
 use serde_json::json;
@@ -124,6 +126,26 @@ fn a_file_of_the_first_schema_is_brought_up_to_date_and_says_the_same() {
     assert_eq!((rollup.sessions.get(), rollup.left.known.get(), rollup.right.unknown.get()), (1, 1, 1));
     assert_eq!(text(&journal), "\"from the first schema\"");
     assert_eq!(journal.undoable().unwrap().unwrap().name, "enter");
+}
+
+#[test]
+fn a_file_of_the_second_schema_gets_its_removals_and_says_the_same() {
+    let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-2.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let day = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 25).unwrap());
+    assert_eq!(journal.rollup(day).unwrap().sessions.get(), 2);
+    let all = journal.removals(Instant::from_unix_milliseconds(0), NOW.plus(Span::hours(24 * 365))).unwrap();
+    let sessions: Vec<_> = all.iter().map(|r| r.session.as_str()).collect();
+    assert_eq!(sessions, ["s-1", "s-2"]);
+    let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
+    let made = kept::days(&journal, day, day, calendar).unwrap();
+    // 66 mL over the three hours between the two.
+    let hourly = made[0].production().unwrap().in_unit(ProductionUnit::MilliliterPerHour);
+    assert!((hourly - 22.0).abs() < 1e-3, "{hourly}");
+    assert_eq!(journal.undoable().unwrap().unwrap().name, "bring-in");
 }
 
 #[test]

@@ -9,6 +9,7 @@
 )]
 
 mod fold_laws;
+mod kept_days;
 mod model;
 mod statistics_chance;
 mod statistics_laws;
