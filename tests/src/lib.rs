@@ -9,3 +9,4 @@ pub mod person;
 pub mod place;
 pub mod simulated_family;
 pub mod ten_years;
+pub mod written;
