@@ -17,6 +17,11 @@ enum Edit {
     Unknown(usize),
     Move(usize, i64),
     TakeOut(usize, bool),
+    /// So many in a row, over days.
+    TakeOutStretch(usize, usize),
+    /// So many in a row from the right alone, over days.
+    RightAlone(usize, usize),
+    Rebuild,
     GapIsWhole(usize),
     Add(i64, u32),
     Undo,
@@ -30,6 +35,9 @@ fn edit() -> impl Strategy<Value = Edit> {
         (0..SESSIONS, -600..600_i64).prop_map(|(s, by)| Edit::Move(s, by)),
         (0..SESSIONS, any::<bool>()).prop_map(|(s, out)| Edit::TakeOut(s, out)),
         (0..SESSIONS).prop_map(Edit::GapIsWhole),
+        (0..SESSIONS, 8..90_usize).prop_map(|(s, count)| Edit::TakeOutStretch(s, count)),
+        (0..SESSIONS, 8..90_usize).prop_map(|(s, count)| Edit::RightAlone(s, count)),
+        Just(Edit::Rebuild),
         (0..24 * 20_i64, 0..120_u32).prop_map(|(hour, ml)| Edit::Add(hour, ml)),
         Just(Edit::Undo),
         Just(Edit::Look),
@@ -68,6 +76,11 @@ fn days(journal: &Journal) -> Vec<DayProduction> {
     kept::days(journal, first, last, calendar).unwrap()
 }
 
+fn stretch(journal: &mut Journal, from: usize, count: usize, field: &str, value: &Value) {
+    let sessions = from..(from + count).min(SESSIONS);
+    journal.act("enter", "", NOW, |w| sessions.clone().try_for_each(|s| w.set(&id(s), field, value))).unwrap();
+}
+
 fn apply(journal: &mut Journal, edit: &Edit, added: &mut usize) {
     let mut set = |subject: usize, field: &str, value: &Value| {
         journal.act("enter", &id(subject), NOW, |w| w.set(&id(subject), field, value)).unwrap();
@@ -77,6 +90,9 @@ fn apply(journal: &mut Journal, edit: &Edit, added: &mut usize) {
         Edit::Unknown(session) => set(*session, "amount_right", &json!({ "said": "unknown" })),
         Edit::Move(session, by) => set(*session, "ended", &at(*session as i64 * 180 + by)),
         Edit::TakeOut(session, out) => set(*session, "taken_out", &json!(out)),
+        Edit::TakeOutStretch(from, count) => stretch(journal, *from, *count, "taken_out", &json!(true)),
+        Edit::RightAlone(from, count) => stretch(journal, *from, *count, "sides", &json!("right")),
+        Edit::Rebuild => journal.rebuild().unwrap(),
         Edit::GapIsWhole(session) => set(*session, "gap_before", &json!("whole")),
         Edit::Add(hour, ml) => {
             *added += 1;
@@ -108,4 +124,64 @@ proptest! {
         other.merge(&journal.changes().unwrap(), NOW).unwrap();
         prop_assert_eq!(days(&other), kept);
     }
+}
+
+/// The left rests from the 10th to the 50th day. Far from its last emptying
+/// and from its next, what is known of a day must not hang on how many other
+/// days are worked out along with it.
+#[test]
+fn a_side_that_rests_for_weeks_is_the_same_in_a_day_alone_and_among_all_days() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = Journal::open(&folder.path().join("j"), "one", NOW).unwrap().journal;
+    journal
+        .act("add", "", NOW, |w| {
+            for number in 0..60 * 6 {
+                let (id, minutes) = (id(number), number as i64 * 240);
+                w.set(&id, "kind", &json!("session"))?;
+                w.set(&id, "started", &at(minutes - 20))?;
+                w.set(&id, "ended", &at(minutes))?;
+                w.set(&id, "amount_right", &amount(50))?;
+                match (60..300).contains(&number) {
+                    true => w.set(&id, "sides", &json!("right"))?,
+                    false => w.set(&id, "amount_left", &amount(50))?,
+                }
+            }
+            Ok(())
+        })
+        .unwrap();
+    let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
+    let first = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 3, 1).unwrap());
+    let day = |n: i32| LocalDay::from_number(first.number() + n).unwrap();
+    let together = kept::days(&journal, first, day(60), calendar).unwrap();
+    journal.rebuild().unwrap();
+    let alone: Vec<DayProduction> =
+        (0..=60).flat_map(|n| kept::days(&journal, day(n), day(n), calendar).unwrap()).collect();
+    for (together, alone) in together.iter().zip(&alone) {
+        assert_eq!(together, alone);
+    }
+    // 50 mL every four hours from the side that is in use.
+    let resting = together[30].production().unwrap();
+    assert!((drawwell_core::quantity::Quantity::canonical(resting) - 300.0).abs() < 1e-3, "{resting:?}");
+}
+
+/// A program before this one worked days out in another way, and kept them.
+#[test]
+fn days_that_an_older_program_kept_are_worked_out_anew() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = Journal::open(&folder.path().join("j"), "one", NOW).unwrap().journal;
+    (0..SESSIONS).for_each(|number| write_session(&mut journal, &id(number), number as i64 * 180, 45));
+    let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
+    let on = |day: u32| LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 3, day).unwrap());
+    let whole = |journal: &Journal| {
+        let least = drawwell_core::quantity::Share::NONE;
+        let told = kept::productions(journal, on(5), on(9), calendar, least).unwrap();
+        (told, kept::days(journal, on(5), on(9), calendar).unwrap())
+    };
+    let right = whole(&journal);
+    assert_eq!(right.0.len(), 5);
+    // The first byte tells in which way a day was written.
+    let older =
+        "UPDATE day_production SET milliliters = 9000, observed = 1, made = CAST(x'00' || substr(made, 2) AS BLOB)";
+    assert!(journal.connection().execute(older, []).unwrap() >= 5);
+    assert_eq!(whole(&journal), right);
 }

@@ -131,12 +131,14 @@ impl Journal {
         Ok(())
     }
 
-    /// As [`Self::read_kept_days`], both sides together and nothing else.
-    pub fn kept_productions(&self, from: LocalDay, to: LocalDay) -> Result<Vec<KeptDay>, Trouble> {
+    /// As [`Self::read_kept_days`], both sides together and nothing else, of
+    /// those days that were written in this way: the first byte says so.
+    pub fn kept_productions(&self, from: LocalDay, to: LocalDay, way: u8) -> Result<Vec<KeptDay>, Trouble> {
         let mut statement = self.connection.prepare_cached(
-            "SELECT day, milliliters, observed FROM day_production WHERE day BETWEEN ?1 AND ?2 ORDER BY day",
+            "SELECT day, milliliters, observed FROM day_production
+             WHERE day BETWEEN ?1 AND ?2 AND substr(made, 1, 1) = ?3 ORDER BY day",
         )?;
-        let mut rows = statement.query(params![from.number(), to.number()])?;
+        let mut rows = statement.query(params![from.number(), to.number(), [way]])?;
         let mut found = Vec::new();
         while let Some(row) = rows.next()? {
             let Some(day) = LocalDay::from_number(row.get(0)?) else { continue };

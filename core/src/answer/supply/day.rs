@@ -1,6 +1,6 @@
 //! A day's production: intervals spread over local days.
 
-use super::intervals::{intervals, judge, Interval, Side, Standing};
+use super::intervals::{intervals, judge, Interval, Side, Standing, LONGEST_WHOLE};
 use super::ordinary::Ordinary;
 use crate::quantity::{Count, Production, Quantity, Share, Volume};
 use crate::record::Removal;
@@ -284,6 +284,11 @@ impl<'a> Spread<'a> {
             for interval in intervals.get(recent..).unwrap_or_default() {
                 if interval.from >= end {
                     break;
+                }
+                // Longer than this a side rests: it takes no part in between, and
+                // a day is the same whether or not its next emptying is looked at.
+                if interval.lasted() > LONGEST_WHOLE {
+                    continue;
                 }
                 side.takes_part = true;
                 if (begin..end).contains(&interval.until) {

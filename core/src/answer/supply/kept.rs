@@ -8,7 +8,7 @@ use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
 /// Changes with every change to how a day is worked out.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 /// Removals looked at before the days that are learnt from, and after a day.
 const ROOM: Span = Span::hours(72);
 
@@ -21,10 +21,10 @@ pub fn productions(
     calendar: Calendar,
     least: Share,
 ) -> Result<Vec<(LocalDay, Production)>, Trouble> {
-    let mut kept = journal.kept_productions(from, to)?;
+    let mut kept = journal.kept_productions(from, to, VERSION)?;
     if kept.len() as i64 != to.days_since(from) + 1 {
         days(journal, from, to, calendar)?;
-        kept = journal.kept_productions(from, to)?;
+        kept = journal.kept_productions(from, to, VERSION)?;
     }
     let complete = kept.into_iter().filter(|kept| kept.observed >= least);
     Ok(complete.filter_map(|kept| Some((kept.day, kept.production?))).collect())
