@@ -10,11 +10,13 @@
 
 mod helsel_hirsch;
 mod iana_zones;
+mod milk_over_time;
 mod nile;
 mod nist_control_charts;
 mod nist_strd;
 mod reference_libraries;
 mod rfc5545_local_time;
+mod rules_of_supply;
 mod supply_values;
 mod ucum_factors;
 mod wilcoxon_hollander_wolfe;

@@ -10,6 +10,7 @@
 
 mod fold_laws;
 mod kept_days;
+mod local_days;
 mod model;
 mod statistics_chance;
 mod statistics_laws;
