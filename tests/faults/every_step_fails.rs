@@ -5,11 +5,12 @@
 //! N until the act goes through; the commit hook fails the last step.
 
 use drawwell_core::journal::Journal;
-use drawwell_core::time::Instant;
+use drawwell_core::time::{Instant, Span};
 use drawwell_core::trouble::Trouble;
 use serde_json::json;
 
 const NOW: Instant = Instant::from_unix_milliseconds(1_772_000_000_000);
+const YEAR: Span = Span::hours(24 * 365);
 
 fn journal(folder: &tempfile::TempDir) -> Journal {
     let mut journal = Journal::open(&folder.path().join("j"), "one", NOW).unwrap().journal;
@@ -145,4 +146,25 @@ fn a_migration_stopped_half_way_can_be_begun_again() {
             .get(),
         1
     );
+}
+
+#[test]
+fn a_migration_from_the_second_schema_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-2.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    // The last table the migration makes is there already: it stops at it.
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    let ask =
+        |sql: &str| -> i64 { rusqlite::Connection::open(&path).unwrap().query_row(sql, [], |r| r.get(0)).unwrap() };
+    in_the_way("CREATE TABLE day_production(in_the_way TEXT)");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    assert_eq!(ask("PRAGMA user_version"), 2, "it still is what it was");
+    assert_eq!(ask("SELECT count(*) FROM sqlite_schema WHERE name LIKE 'removal%'"), 0, "nothing of it is left");
+    in_the_way("DROP TABLE day_production");
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert_eq!(journal.removals(Instant::from_unix_milliseconds(0), NOW.plus(YEAR)).unwrap().len(), 2);
+    drop(journal);
+    assert!(ask("PRAGMA user_version") > 2);
 }
