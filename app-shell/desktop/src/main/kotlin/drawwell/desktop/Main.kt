@@ -5,7 +5,7 @@ import drawwell.desktop.pictures.Pictures
 fun main(arguments: Array<String>) {
     val options = Options.read(arguments)
     if (options.pictures != null) {
-        Pictures(options.pictures).take()
+        Pictures(options.pictures).take(options.only)
     } else {
         MainWindow(options).show()
     }

@@ -11,13 +11,15 @@ data class Options(
     val time: ZonedDateTime? = null,
     /** A folder to draw every screen into, without a window. */
     val pictures: File? = null,
+    /** How the name of a screen begins, where not all are to be drawn. */
+    val only: String = "",
     /** Whether to tell how long the start took, and close. */
     val measure: Boolean = false,
     /** Whether to draw with more contrast, where the desk can't say that it wants it. */
     val contrast: Boolean = false,
 ) {
     companion object {
-        private const val KNOWN = "--record, --time, --pictures, --measure, --contrast"
+        private const val KNOWN = "--record, --time, --pictures, --only, --measure, --contrast"
 
         fun read(arguments: Array<String>): Options {
             var options = Options()
@@ -28,6 +30,7 @@ data class Options(
                     "--record" -> options.copy(record = File(value(name)))
                     "--time" -> options.copy(time = Moments.read(value(name)))
                     "--pictures" -> options.copy(pictures = File(value(name)))
+                    "--only" -> options.copy(only = value(name))
                     "--measure" -> options.copy(measure = true)
                     "--contrast" -> options.copy(contrast = true)
                     else -> throw IllegalArgumentException("unknown: $name (known: $KNOWN)")

@@ -9,10 +9,11 @@ import java.time.Instant
 class OptionsTest {
     @Test
     fun areReadByTheirNames() {
-        val options = Options.read(arrayOf("--record", "a", "--time", "2026-03-02T03:10:00+01:00[Europe/Berlin]", "--measure", "--contrast"))
+        val options = Options.read(arrayOf("--record", "a", "--time", "2026-03-02T03:10:00+01:00[Europe/Berlin]", "--only", "supply", "--measure", "--contrast"))
         assertEquals(File("a"), options.record)
         assertEquals(Instant.parse("2026-03-02T02:10:00Z"), options.time?.toInstant())
         assertEquals("Europe/Berlin", options.time?.zone?.id)
+        assertEquals("supply", options.only)
         assertEquals(true, options.measure)
         assertEquals(true, options.contrast)
         assertEquals(Options(), Options.read(emptyArray()))

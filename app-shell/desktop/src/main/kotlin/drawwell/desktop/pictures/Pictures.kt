@@ -12,8 +12,9 @@ import java.io.File
 class Pictures(private val folder: File) {
     private val typefaces = DesktopTypefaces.load()
 
-    fun take() {
-        Walk.screens().forEach { (name, shown) ->
+    /** Those whose name begins with `only`, which is all of them where it is empty. */
+    fun take(only: String) {
+        Walk.screens().filterKeys { it.startsWith(only) }.forEach { (name, shown) ->
             take("$name.light", shown, Look(Hand.RIGHT, Palette.LIGHT))
             take("$name.night", shown, Look(Hand.RIGHT, Palette.NIGHT))
             take("$name.contrast", shown, Look(Hand.RIGHT, Palette.LIGHT), higherContrast = true)

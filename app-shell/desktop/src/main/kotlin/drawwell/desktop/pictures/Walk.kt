@@ -118,6 +118,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.Start)
         pass(FORGOTTEN)
         keep("now-running-long")
+        keep("supply-empty", does(Event.Go(Place.Supply(28u))))
     }
 
     companion object {

@@ -1,6 +1,7 @@
 package drawwell.ui.look
 
 import androidx.compose.ui.graphics.Color
+import androidx.compose.ui.graphics.compositeOver
 
 /** Every colour of the app, by its part and never by its hue. */
 data class Colours(
@@ -23,20 +24,29 @@ data class Colours(
     val shaft: Tone,
     /** A filled column, and what is drawn over it. */
     val water: Tone,
+    /** Bars of days and hours, calm enough for the course in its ink to be what is seen. */
+    val bars: Tone,
     /** Whether all that is raised shows its edge, where the grounds are too alike to tell. */
     val outlined: Boolean = false,
 ) {
     /** The pen for textures: fine lines that must be seen without a fill behind them. */
     val texture: Color get() = if (night) shaft.edge else water.ground
 
+    /** The range of the course, as a veil of water over what lies under it. */
+    fun ribbon(under: Color): Color = water.ground.copy(alpha = VEIL).compositeOver(under)
+
     /** Every tone with its name, for the tests. */
     val tones: Map<String, Tone>
         get() = mapOf(
             "page" to page, "sheet" to sheet, "foot" to foot, "main" to main, "plain" to plain, "chosen" to chosen,
             "running" to running, "now" to now, "careful" to careful, "caution" to caution, "shaft" to shaft, "water" to water,
+            "bars" to bars,
         )
 
     companion object {
+        /** How dense the veil is. */
+        const val VEIL = 0.4f
+
         fun of(night: Boolean, higherContrast: Boolean): Colours = when {
             higherContrast -> if (night) HigherContrast.Night else HigherContrast.Light
             else -> if (night) Night else Light
@@ -57,6 +67,7 @@ data class Colours(
             caution = Tone(Color(0xFFF6DFB9), Color(0xFF3B2410), Color(0xFF553618), Color(0xFF8A4B12)),
             shaft = Tone(Color(0xFFE7DAC6), Color(0xFF142B38), Color(0xFF5A4B3A), Color(0xFF17394C)),
             water = Tone(Color(0xFF44758C), Color(0xFFFFFBF3), Color(0xFFFFFBF3), Color(0xFFDDE8EA)),
+            bars = Tone(Color(0xFFC2D1D2), Color(0xFF142B38), Color(0xFF2C4B5A), Color(0xFF2F6379)),
         )
 
         /** Embers: nothing in it lights a room. */
@@ -74,6 +85,7 @@ data class Colours(
             caution = Tone(Color(0xFF231506), Color(0xFFCB8650), Color(0xFFBF7D4B), Color(0xFFA0683D)),
             shaft = Tone(Color(0xFF150D0A), Color(0xFFC27650), Color(0xFFB26C49), Color(0xFF96593C)),
             water = Tone(Color(0xFF3A1F14), Color(0xFFDB9066), Color(0xFFDB9066), Color(0xFFC07850)),
+            bars = Tone(Color(0xFF22120B), Color(0xFFDB9066), Color(0xFFC27A52), Color(0xFF9A5C3E)),
         )
     }
 }

@@ -20,6 +20,7 @@ object HigherContrast {
         caution = Tone(Color(0xFFFFE9C4), Color(0xFF2A1706), Color(0xFF422708), Color(0xFF6A3708)),
         shaft = Tone(Color(0xFFF6EBD9), Color(0xFF081C28), Color(0xFF382C1D), Color(0xFF0E2A3A)),
         water = Tone(Color(0xFF21506A), Color(0xFFFFFFFF), Color(0xFFFFFFFF), Color(0xFFDCEAEE)),
+        bars = Tone(Color(0xFFD0DEE0), Color(0xFF081C28), Color(0xFF12303F), Color(0xFF164258)),
     )
 
     /** The embers are hardly brighter: what stands out more does so because the ground is blacker. */
@@ -38,5 +39,6 @@ object HigherContrast {
         caution = Tone(Color(0xFF100902), Color(0xFFDE9259), Color(0xFFDB8F57), Color(0xFFB67546)),
         shaft = Tone(Color(0xFF050201), Color(0xFFDC8E65), Color(0xFFD48760), Color(0xFFB26E4B)),
         water = Tone(Color(0xFF180A05), Color(0xFFDF9067), Color(0xFFDF9067), Color(0xFFC9815A)),
+        bars = Tone(Color(0xFF120803), Color(0xFFDF9067), Color(0xFFDB8D64), Color(0xFFBF7851)),
     )
 }

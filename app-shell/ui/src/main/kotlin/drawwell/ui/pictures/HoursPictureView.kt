@@ -27,6 +27,7 @@ internal fun HoursPictureView(hours: HoursPicture, modifier: Modifier = Modifier
     val measurer = rememberTextMeasurer()
     val style = LocalLettering.current.tick.copy(color = colours.page.soft)
     val words = StripWords(measurer, style, style)
+    val scale = SideScale(hours.scale, null, false, measurer, style)
     Canvas(
         modifier.fillMaxWidth().clearAndSetSemantics {
             contentDescription = hours.spoken
@@ -34,25 +35,24 @@ internal fun HoursPictureView(hours: HoursPicture, modifier: Modifier = Modifier
         },
     ) {
         val line = words.line()
-        val beside = hours.scale.maxOfOrNull { measurer.measure(it.label, style).size.width + 8.dp.toPx() } ?: 0f
-        val area = Rect(0f, line / 2, size.width - beside, size.height - line - 6.dp.toPx())
-        heightScale(hours.scale, area, measurer, style, colours)
+        val (above, beside) = with(scale) { above() to beside() }
+        val area = Rect(0f, above, size.width - beside, size.height - line - 8.dp.toPx())
+        with(scale) { draw(area, colours) }
         hours.bars.forEach { hour(it, area, colours) }
         drawLine(colours.page.edge, area.bottomLeft, area.bottomRight, 1.5.dp.toPx())
-        words.run { ticks(hours.ticks.map { it.copy(at = it.at * area.width / size.width) }, size.height - line) }
+        words.run { ticks(hours.ticks, size.height - line, area.width) }
     }
 }
 
+/** The middle as a bar, and from it to both ends a thin line. */
 private fun DrawScope.hour(bar: HourBar, area: Rect, colours: Colours) {
     val height = bar.height ?: return
-    val gap = 1.5.dp.toPx()
+    val gap = 2.dp.toPx()
     val left = area.left + bar.from * area.width + gap / 2
     val right = area.left + bar.to * area.width - gap / 2
-    val top = area.bottom - height * area.height
-    drawRect(colours.water.ground, Offset(left, top), Size(right - left, area.bottom - top))
-    drawLine(colours.shaft.edge, Offset(left, top), Offset(right, top), 2.dp.toPx())
+    fun y(at: Float) = area.bottom - at * area.height
+    drawRect(colours.bars.ground, Offset(left, y(height)), Size(right - left, area.bottom - y(height)))
+    drawLine(colours.bars.edge, Offset(left, y(height)), Offset(right, y(height)), 2.dp.toPx())
     val middle = (left + right) / 2
-    val (low, high) = listOf(bar.low, bar.high).map { area.bottom - it * area.height }
-    drawLine(colours.page.ground, Offset(middle, low), Offset(middle, high), 4.dp.toPx())
-    drawLine(colours.running.edge, Offset(middle, low), Offset(middle, high), 1.5.dp.toPx(), StrokeCap.Round)
+    drawLine(colours.bars.soft, Offset(middle, y(bar.low)), Offset(middle, y(bar.high)), 1.5.dp.toPx(), StrokeCap.Round)
 }

@@ -18,12 +18,12 @@ internal class StripWords(
 ) {
     fun line(): Float = measurer.measure("0", below).size.height.toFloat()
 
-    /** Labels under the line of time, each centred on its moment, the last one first served. */
-    fun DrawScope.ticks(ticks: List<Tick>, top: Float) {
-        var free = size.width
+    /** Labels under the line of time, as `wide` as it is, each centred on its moment, the last one first served. */
+    fun DrawScope.ticks(ticks: List<Tick>, top: Float, wide: Float = size.width) {
+        var free = wide
         ticks.sortedByDescending { it.at }.forEach { tick ->
             val words = measurer.measure(tick.label, below)
-            val left = (tick.at * size.width - words.size.width / 2f).coerceIn(0f, (size.width - words.size.width).coerceAtLeast(0f))
+            val left = (tick.at * wide - words.size.width / 2f).coerceIn(0f, (wide - words.size.width).coerceAtLeast(0f))
             if (left + words.size.width <= free) {
                 drawText(words, topLeft = Offset(left, top))
                 free = left - 8.dp.toPx()

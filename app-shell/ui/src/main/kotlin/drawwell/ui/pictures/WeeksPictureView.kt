@@ -13,18 +13,20 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.WeeksPicture
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
-import drawwell.ui.pictures.CourseRibbon.aim
-import drawwell.ui.pictures.CourseRibbon.breaks
+import drawwell.ui.pictures.CourseBreaks.dates
+import drawwell.ui.pictures.CourseBreaks.gaps
+import drawwell.ui.pictures.CourseBreaks.ground
 import drawwell.ui.pictures.CourseRibbon.ribbon
 import drawwell.ui.pictures.WeekBars.bar
 
-/** What was made over days or weeks, its course with its range, where it changed, the aim. `bare` leaves the words out. */
+/** What was made over days or weeks, its course with its range, where it changed, the aim. A small one leaves the dates out. */
 @Composable
-internal fun WeeksPictureView(weeks: WeeksPicture, modifier: Modifier = Modifier, name: String = "weeks-picture", bare: Boolean = false) {
+internal fun WeeksPictureView(weeks: WeeksPicture, name: String, modifier: Modifier = Modifier, small: Boolean = false) {
     val colours = LocalColours.current
     val measurer = rememberTextMeasurer()
     val style = LocalLettering.current.tick.copy(color = colours.page.soft)
     val words = StripWords(measurer, style, style)
+    val scale = SideScale(weeks.scale, weeks.aim, small, measurer, style)
     Canvas(
         modifier.fillMaxWidth().clearAndSetSemantics {
             contentDescription = weeks.spoken
@@ -32,16 +34,17 @@ internal fun WeeksPictureView(weeks: WeeksPicture, modifier: Modifier = Modifier
         },
     ) {
         val line = words.line()
-        val above = if (weeks.breaks.isEmpty()) line / 2 else line + 8.dp.toPx()
-        val beside = if (bare) 0f else weeks.scale.maxOfOrNull { measurer.measure(it.label, style).size.width + 8.dp.toPx() } ?: 0f
-        val below = if (bare) 2.dp.toPx() else line + 6.dp.toPx()
-        val area = Rect(0f, above, size.width - beside, size.height - below)
-        if (!bare) heightScale(weeks.scale, area, measurer, style, colours)
+        val dates = if (weeks.breaks.isEmpty()) 0f else line + CourseBreaks.STEM.toPx()
+        val below = if (small) 6.dp.toPx() else line + 8.dp.toPx()
+        val (above, beside) = with(scale) { above() to beside() }
+        val area = Rect(0f, dates + above, size.width - beside, size.height - below)
+        val gaps = gaps(weeks.breaks, area)
+        with(scale) { draw(area, colours) }
         weeks.bars.forEach { bar(it, area, colours) }
-        drawLine(colours.page.edge, area.bottomLeft, area.bottomRight, 1.5.dp.toPx())
-        ribbon(weeks.ribbon, area, colours)
-        breaks(weeks.breaks, area, measurer, style, colours)
-        weeks.aim?.let { aim(it, area, measurer, style, colours) }
-        if (!bare) words.run { ticks(weeks.ticks.map { it.copy(at = it.at * area.width / size.width) }, size.height - line) }
+        ground(gaps, area, colours)
+        ribbon(weeks.ribbon, gaps, area, colours)
+        dates(weeks.breaks, gaps, area, measurer, style, colours)
+        with(scale) { aim(area, colours) }
+        if (!small) words.run { ticks(weeks.ticks, size.height - line, area.width) }
     }
 }

@@ -50,7 +50,7 @@ private fun SideView(side: SideCourse, modifier: Modifier) {
                 Words(side.headline, lettering.action)
             }
         }
-        WeeksPictureView(side.weeks, Modifier.height(84.dp), "weeks-${side.column.part.name.lowercase()}", bare = true)
+        WeeksPictureView(side.weeks, "weeks-${side.column.part.name.lowercase()}", Modifier.height(104.dp), small = true)
         Words(side.detail, lettering.label, soft = true)
     }
 }

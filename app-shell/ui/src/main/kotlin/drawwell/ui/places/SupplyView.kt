@@ -29,7 +29,7 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
         supply.asks.forEach { NoticeView(it, pane.send) }
         if (supply.weeks.bars.isNotEmpty()) {
             ChoiceChips(supply.spans.options, pane.send, Modifier.padding(top = Measures.apart))
-            WeeksPictureView(supply.weeks, Modifier.height(220.dp).padding(top = 4.dp))
+            WeeksPictureView(supply.weeks, "weeks-picture", Modifier.padding(top = Measures.apart).height(220.dp))
         }
         supply.changes.forEach { SupplyChange(it, pane.send) }
         SupplySides(supply.sides)
