@@ -94,7 +94,8 @@ pub(super) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble
     let bars = bars(&days, look, |d| (d.production(), d.observed()), clock_of);
     let aim = view.settings.aim.map(|aim| Production::from_canonical(aim.canonical()));
     let course = look.course.as_ref().ok();
-    let mut picture = drawn(view, look, &bars, course, aim);
+    let scale = Scale::holding(most(&bars, aim), view);
+    let mut picture = drawn(view, look, &bars, course, aim, &scale);
     picture.breaks = look
         .changes
         .iter()
@@ -116,10 +117,12 @@ pub(super) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble
     Ok(picture)
 }
 
-/// One side.
+/// One side, to the scale of both, so that one can be held against the other.
 pub(super) fn of_side(view: &View<'_>, look: &Look, side: Side, course: Option<&Course>) -> WeeksPicture {
-    let bars = bars(&look.days, look, |d| d.of_side(side), |_| None);
-    let mut picture = drawn(view, look, &bars, course, None);
+    let of = |side: Side| bars(&look.days, look, |d| d.of_side(side), |_| None);
+    let scale = Scale::holding(Side::BOTH.iter().map(|side| most(&of(*side), None)).fold(0.0, f64::max), view);
+    let bars = of(side);
+    let mut picture = drawn(view, look, &bars, course, None, &scale);
     picture.spoken = spoken(view, &bars, course);
     picture
 }
@@ -181,16 +184,25 @@ fn along(bars: &[Bar]) -> Along {
     Along { from, days }
 }
 
-fn drawn(view: &View<'_>, look: &Look, bars: &[Bar], course: Option<&Course>, aim: Option<Production>) -> WeeksPicture {
-    let most = bars
-        .iter()
+/// The most that has to find room in a picture.
+fn most(bars: &[Bar], aim: Option<Production>) -> f64 {
+    bars.iter()
         .filter(|b| b.counts || b.observed.fraction() > 0.3)
         .filter_map(|b| b.made)
         .chain(bars.iter().filter_map(|b| b.by_the_clock))
         .chain(aim)
         .map(Quantity::canonical)
-        .fold(0.0, f64::max);
-    let scale = Scale::holding(most, view);
+        .fold(0.0, f64::max)
+}
+
+fn drawn(
+    view: &View<'_>,
+    look: &Look,
+    bars: &[Bar],
+    course: Option<&Course>,
+    aim: Option<Production>,
+    scale: &Scale,
+) -> WeeksPicture {
     let along = along(bars);
     let end = |bar: &Bar| LocalDay::from_number(bar.from.number() + bar.days as i32).unwrap_or(bar.from);
     WeeksPicture {
@@ -205,7 +217,7 @@ fn drawn(view: &View<'_>, look: &Look, bars: &[Bar], course: Option<&Course>, ai
                 counts: bar.counts,
             })
             .collect(),
-        ribbon: course.map(|course| ribbon(look, course, &along, &scale)).unwrap_or_default(),
+        ribbon: course.map(|course| ribbon(look, course, &along, scale)).unwrap_or_default(),
         breaks: Vec::new(),
         aim: aim.map(|aim| Tick { at: scale.height(aim), label: view.words().say("supply-aim-short") }),
         ticks: ticks(view, bars, &along),

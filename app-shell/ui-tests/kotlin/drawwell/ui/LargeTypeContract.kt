@@ -42,15 +42,23 @@ abstract class LargeTypeContract : ShellContract() {
     }
 
     @Test
-    fun dayKitAndFamily() {
+    fun daySupplyKitAndFamily() {
         val stage = begun(2f)
         stage.tap("start")
         stage.host.pass(600)
         stage.tap("finish")
-        listOf(Place.Day(0u), Place.Kit, Place.Family).forEach {
+        listOf(Place.Day(0u), Place.Supply(28u), Place.Kit, Place.Family).forEach {
             stage.say(Event.Go(it))
             reachable(stage, "place-now")
         }
+    }
+
+    @Test
+    fun supplyOfSomeDays() {
+        val stage = begun(2f)
+        SomeDays.on(stage)
+        stage.say(Event.Go(Place.Supply(7u)))
+        reachable(stage, "place-now", "place-family")
     }
 
     private fun reachable(stage: Stage, vararg pinned: String) {

@@ -40,8 +40,7 @@ class ContrastTest {
         stands("${it.name} course on the page", colours.bars.ink, colours.page.ground, it.shapes)
         stands("${it.name} edges of the ribbon on the page", colours.bars.soft, colours.page.ground, it.shapes)
         stands("${it.name} hatching and tops of bars on the page", colours.bars.edge, colours.page.ground, it.shapes)
-        stands("${it.name} course in its ribbon", colours.bars.ink, colours.ribbon(colours.page.ground), it.shapes)
-        stands("${it.name} course in its ribbon over a bar", colours.bars.ink, colours.ribbon(colours.bars.ground), it.shapes)
+        stands("${it.name} course in its ribbon", colours.bars.ink, colours.ribbon, it.shapes)
         stands("${it.name} strip in a row", colours.careful.ink, colours.sheet.ground, it.shapes)
         // By night the water is told by its line and its texture, not by its fill.
         if (!colours.night) {

@@ -22,6 +22,11 @@ class Pictures(private val folder: File) {
             take("$name.left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
             take("$name.large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
             take("$name.large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
+            if (shown.screen is Screen.Supply) {
+                take("$name.whole", shown, Look(Hand.RIGHT, Palette.LIGHT), whole = true)
+                take("$name.whole-night", shown, Look(Hand.RIGHT, Palette.NIGHT), whole = true)
+                take("$name.whole-large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
+            }
             if (shown.screen.scrolls()) take("$name.light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
         }
     }
@@ -32,9 +37,10 @@ class Pictures(private val folder: File) {
         look: Look,
         fontScale: Float = 1f,
         scrolled: Boolean = false,
+        whole: Boolean = false,
         higherContrast: Boolean = false,
     ) {
-        val image = Rendering.image(fontScale, scrolled) {
+        val image = Rendering.image(fontScale, scrolled, whole) {
             ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
         }
         Rendering.write(File(folder, "$name.png"), image)

@@ -13,6 +13,7 @@ import java.io.File
 internal object Rendering {
     private const val WIDE = 412
     private const val TALL = 892
+    private const val WHOLE = 2600
     private const val DENSITY = 2f
     private const val TURNS = 40
     private const val FRAME = 16_000_000L
@@ -23,10 +24,10 @@ internal object Rendering {
         file.writeBytes(checkNotNull(image.encodeToData(EncodedImageFormat.PNG)) { "no picture for $file" }.bytes)
     }
 
-    /** `scrolled` turns the wheel to the end of what scrolls before the picture is taken. */
-    fun image(fontScale: Float = 1f, scrolled: Boolean = false, content: @Composable () -> Unit): Image {
+    /** `whole` is a screen as long as all there is on it; `scrolled` turns the wheel to the end of what scrolls before the picture is taken. */
+    fun image(fontScale: Float = 1f, scrolled: Boolean = false, whole: Boolean = false, content: @Composable () -> Unit): Image {
         val wide = (WIDE * DENSITY).toInt()
-        val tall = (TALL * DENSITY).toInt()
+        val tall = ((if (whole) WHOLE else TALL) * DENSITY).toInt()
         val scene = ImageComposeScene(wide, tall, Density(DENSITY, fontScale), content = content)
         try {
             scene.render(0)

@@ -119,6 +119,22 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         pass(FORGOTTEN)
         keep("now-running-long")
         keep("supply-empty", does(Event.Go(Place.Supply(28u))))
+        does(Event.Finish)
+        short()
+    }
+
+    /** Four days, for which little can be told. */
+    private fun short() {
+        repeat(20) {
+            pass(5 * 3600)
+            does(Event.Start)
+            pass(900)
+            val session = (does(Event.Finish) as Screen.Amounts).amounts.session
+            does(Event.DrawAmount(session, Part.LEFT, 0.4f))
+            does(Event.DrawAmount(session, Part.RIGHT, 0.5f))
+            does(Event.AmountsDone(session))
+        }
+        keep("supply-short", does(Event.Go(Place.Supply(28u))))
     }
 
     companion object {

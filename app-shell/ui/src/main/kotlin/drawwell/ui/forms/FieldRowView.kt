@@ -31,7 +31,7 @@ internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit) 
         FieldHead(row, send)
         when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
-            FieldKind.NUMBER, FieldKind.TIME -> Stepped(row, trouble, send)
+            FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send) }
             FieldKind.TEXT, FieldKind.LONG_TEXT -> TypedField(row, trouble, send, Modifier.fillMaxWidth())
             FieldKind.FACT -> Words(
                 row.value.ifEmpty { row.hint },

@@ -32,8 +32,8 @@ data class Colours(
     /** The pen for textures: fine lines that must be seen without a fill behind them. */
     val texture: Color get() = if (night) shaft.edge else water.ground
 
-    /** The range of the course, as a veil of water over what lies under it. */
-    fun ribbon(under: Color): Color = water.ground.copy(alpha = VEIL).compositeOver(under)
+    /** The range of the course: water seen through the bars. */
+    val ribbon: Color get() = water.ground.copy(alpha = VEIL).compositeOver(bars.ground)
 
     /** Every tone with its name, for the tests. */
     val tones: Map<String, Tone>
@@ -44,9 +44,6 @@ data class Colours(
         )
 
     companion object {
-        /** How dense the veil is. */
-        const val VEIL = 0.4f
-
         fun of(night: Boolean, higherContrast: Boolean): Colours = when {
             higherContrast -> if (night) HigherContrast.Night else HigherContrast.Light
             else -> if (night) Night else Light
@@ -87,5 +84,7 @@ data class Colours(
             water = Tone(Color(0xFF3A1F14), Color(0xFFDB9066), Color(0xFFDB9066), Color(0xFFC07850)),
             bars = Tone(Color(0xFF22120B), Color(0xFFDB9066), Color(0xFFC27A52), Color(0xFF9A5C3E)),
         )
+
+        private const val VEIL = 0.4f
     }
 }

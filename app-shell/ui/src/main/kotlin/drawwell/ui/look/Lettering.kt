@@ -13,6 +13,9 @@ class Lettering(letters: FontFamily) {
     /** The one large thing on a screen. */
     val figure = base.sized(88.sp, 78.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
 
+    /** The one large thing where it is a word. */
+    val word = base.sized(64.sp, 64.sp, FontWeight.Bold).copy(letterSpacing = (-1.5).sp)
+
     /** An amount at the head of its column. */
     val amount = base.sized(40.sp, 44.sp, FontWeight.Bold).copy(letterSpacing = (-0.5).sp)
     val headline = base.sized(28.sp, 34.sp, FontWeight.SemiBold)

@@ -53,8 +53,12 @@ private fun PlaceTab(place: Action, send: (Event) -> Unit, modifier: Modifier) {
         Alignment.CenterHorizontally,
     ) {
         SignPicture(place.sign)
-        // Five names stand side by side: where type is large they shrink rather than be cut.
-        val least = lettering.tick.fontSize / LocalDensity.current.fontScale.coerceAtLeast(1f)
-        OneLine(place.label, lettering.tick, soft = !place.chosen, align = TextAlign.Center, least = least)
+        // Five names stand side by side: they grow with the type as signs do, all alike, and shrink before they are cut.
+        val scale = LocalDensity.current.fontScale
+        val style = lettering.tick.copy(fontSize = lettering.tick.fontSize * (scale.coerceAtMost(MOST) / scale))
+        OneLine(place.label, style, soft = !place.chosen, align = TextAlign.Center, least = style.fontSize / 2)
     }
 }
+
+/** How far the names of the places grow. */
+private const val MOST = 1.4f

@@ -19,7 +19,10 @@ internal object CourseBreaks {
         val middle = area.left + (mark.from + mark.to) / 2 * area.width
         val wide = maxOf((mark.to - mark.from) * area.width, NARROW.toPx())
         val left = (middle - wide / 2).coerceIn(area.left, area.right - wide.coerceAtMost(area.width))
-        Rect(left, area.top - STEM.toPx(), left + wide, area.bottom)
+        // What would be left of the course at an edge is too little to be read as one.
+        val from = if (left - area.left < NARROW.toPx()) area.left else left
+        val to = if (area.right - left - wide < NARROW.toPx()) area.right else left + wide
+        Rect(from, area.top - STEM.toPx(), to, area.bottom)
     }
 
     fun DrawScope.ground(gaps: List<Rect>, area: Rect, colours: Colours) {

@@ -18,7 +18,7 @@ internal object CourseRibbon {
     fun DrawScope.ribbon(points: List<RibbonPoint>, broken: List<Rect>, area: Rect, colours: Colours) {
         if (points.size < 2) return
         withTransform({ broken.forEach { clipRect(it.left, it.top, it.right, it.bottom, ClipOp.Difference) } }) {
-            drawPath(range(points, area), colours.water.ground, alpha = Colours.VEIL)
+            drawPath(range(points, area), colours.ribbon)
             listOf<(RibbonPoint) -> Float>({ it.low }, { it.high }).forEach { edge ->
                 drawPath(line(points, area, edge), colours.bars.soft, style = pen(1f))
             }

@@ -23,7 +23,7 @@ internal object WeekBars {
             standing(Rect(left, area.bottom - height * area.height, right, area.bottom), bar, colours)
         }
         bar.byTheClock?.let { clock ->
-            val dot = minOf(1.75.dp.toPx(), (right - left) / 4)
+            val dot = minOf(1.5.dp.toPx(), (right - left) / 4)
             drawCircle(colours.bars.ink, dot, Offset((left + right) / 2, area.bottom - clock * area.height))
         }
     }
@@ -59,5 +59,5 @@ internal object WeekBars {
 
     private val TOP = 2.dp
     private val HAIR = 1.dp
-    private val STEP = 4.5.dp
+    private val STEP = 6.dp
 }

@@ -26,7 +26,7 @@ internal fun SupplyHead(supply: SupplyScreen) {
         },
         Arrangement.spacedBy(2.dp),
     ) {
-        Figure(supply.headline, "", "")
+        Figure(supply.headline, "", "", large = lettering.word)
         Words(supply.figure, lettering.headline)
         Words(supply.caption, lettering.caption, soft = true)
         supply.lines.forEach { Words(it, lettering.body, Modifier.padding(top = 4.dp)) }

@@ -10,8 +10,9 @@ import androidx.compose.foundation.layout.width
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
-import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.semantics.testTag
 import androidx.compose.ui.unit.dp
 import drawwell.surface.SideCourse
 import drawwell.ui.look.LocalLettering
@@ -37,9 +38,13 @@ internal fun SupplySides(sides: List<SideCourse>) {
 @Composable
 private fun SideView(side: SideCourse, modifier: Modifier) {
     val lettering = LocalLettering.current
+    val name = side.column.part.name.lowercase()
     Column(modifier, Arrangement.spacedBy(4.dp)) {
         Row(
-            Modifier.semantics(mergeDescendants = true) { contentDescription = side.column.spoken },
+            Modifier.clearAndSetSemantics {
+                contentDescription = side.column.spoken
+                testTag = "column-$name"
+            },
             Arrangement.spacedBy(10.dp),
             Alignment.Bottom,
         ) {
@@ -50,7 +55,7 @@ private fun SideView(side: SideCourse, modifier: Modifier) {
                 Words(side.headline, lettering.action)
             }
         }
-        WeeksPictureView(side.weeks, "weeks-${side.column.part.name.lowercase()}", Modifier.height(104.dp), small = true)
+        WeeksPictureView(side.weeks, "weeks-$name", Modifier.height(104.dp), small = true)
         Words(side.detail, lettering.label, soft = true)
     }
 }

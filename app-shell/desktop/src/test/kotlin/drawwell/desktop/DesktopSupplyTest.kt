@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.SupplyContract
+
+class DesktopSupplyTest : SupplyContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}
