@@ -119,7 +119,8 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         pass(FORGOTTEN)
         keep("now-running-long")
         keep("supply-empty", does(Event.Go(Place.Supply(28u))))
-        does(Event.Finish)
+        does(Event.Go(Place.Now))
+        does(Event.AmountsLater((does(Event.Finish) as Screen.Amounts).amounts.session))
         short()
     }
 

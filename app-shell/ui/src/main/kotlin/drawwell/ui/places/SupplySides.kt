@@ -55,7 +55,7 @@ private fun SideView(side: SideCourse, modifier: Modifier) {
                 Words(side.headline, lettering.action)
             }
         }
-        WeeksPictureView(side.weeks, "weeks-$name", Modifier.height(104.dp), small = true)
+        WeeksPictureView(side.weeks, "weeks-$name", Modifier.padding(top = Measures.apart).height(if (largeType()) 132.dp else 104.dp), small = true)
         Words(side.detail, lettering.label, soft = true)
     }
 }
