@@ -194,3 +194,50 @@ fn a_rule_beyond_its_bounds_is_refused_in_words_and_nothing_changes() {
     person.enter("complete_day", "30").unwrap();
     person.enter("complete_day", "100").unwrap();
 }
+
+/// The row of a preterm child's volume, so many days after its birth.
+fn volume_by_day(age: i64, each: f64) -> String {
+    let mut person = person();
+    let mut written = every_three_hours(&person, 25, |_, n| about(each, n));
+    let birth = chrono::NaiveDate::from_ymd_opt(2026, 5, 20).unwrap() - chrono::Duration::days(age);
+    child(&mut written, "Ina", Some(&birth.to_string()), 29);
+    person.bring_in(&written.file()).unwrap();
+    let rows = supply(&mut person, 28).against.rows;
+    rows.into_iter().find(|row| row.title == "Ina: volume on day 14").map(|row| row.detail).unwrap_or_default()
+}
+
+#[test]
+fn a_volume_by_day_is_told_from_day_14_on_with_its_source_and_for_three_months() {
+    assert!(volume_by_day(13, 45.0).starts_with("Day 13 is too early to judge."));
+    // Today is day 14 and not over: it was not observed well enough.
+    assert!(volume_by_day(14, 45.0).contains("not observed well enough"), "{}", volume_by_day(14, 45.0));
+    for (each, expected) in [(45.0, "at or above 500 mL"), (25.0, "between 350 mL and 500 mL"), (15.0, "below 350 mL")]
+    {
+        let told = volume_by_day(16, each);
+        assert!(told.contains(expected) && told.contains("Hoban 2018"), "{told}");
+        assert!(told.contains("Your unit’s own measure goes first"), "{told}");
+        for word in ["low", "insufficient", "poor"] {
+            assert!(!told.split_whitespace().any(|said| said.trim_matches('.') == word), "{told}");
+        }
+    }
+    assert_eq!(volume_by_day(91, 45.0), "");
+    assert_ne!(volume_by_day(90, 45.0), "");
+}
+
+#[test]
+fn another_hour_at_which_days_begin_makes_other_days_of_the_same_milk() {
+    let mut person = person();
+    // Every other day there is less: days that begin at noon have some of each.
+    let written = every_three_hours(&person, 30, |day, n| about(if day % 2 == 0 { 45.0 } else { 30.0 }, n));
+    person.bring_in(&written.file()).unwrap();
+    let from_midnight = supply(&mut person, 28);
+    let starts_at = |person: &mut Person, hour: &str| {
+        go(person, Place::Entry { id: "settings".to_owned() });
+        person.enter("day_start", hour).unwrap();
+        supply(person, 28)
+    };
+    let from_noon = starts_at(&mut person, "12");
+    assert_ne!(from_noon.weeks.bars, from_midnight.weeks.bars);
+    assert_eq!(from_noon.figure, from_midnight.figure, "days are cut elsewhere, no milk is made by it");
+    assert_eq!(starts_at(&mut person, "0").weeks.bars, from_midnight.weeks.bars);
+}
