@@ -125,6 +125,7 @@ fn a_feed_that_was_not_weighed_leaves_its_time_unobserved_and_one_that_was_count
         person.bring_in(&written.file()).unwrap();
         let supply = supply(&mut person, 7);
         assert_eq!(supply.figure, "about 720 mL a day", "weighed: {weighed}");
+        assert_eq!(supply.asks, [], "a feed that was not weighed is no amount that could be mistyped");
         let said = supply.lines.iter().any(|line| line.starts_with("75 %"));
         assert_eq!(said, observed == 75, "{:?}", supply.lines);
     }
@@ -239,5 +240,10 @@ fn another_hour_at_which_days_begin_makes_other_days_of_the_same_milk() {
     let from_noon = starts_at(&mut person, "12");
     assert_ne!(from_noon.weeks.bars, from_midnight.weeks.bars);
     assert_eq!(from_noon.figure, from_midnight.figure, "days are cut elsewhere, no milk is made by it");
+    // As in a record in which days began at noon before anything was written down.
+    let mut other = self::person();
+    starts_at(&mut other, "12");
+    other.bring_in(&written.file()).unwrap();
+    assert_eq!(supply(&mut other, 28).weeks.bars, from_noon.weeks.bars);
     assert_eq!(starts_at(&mut person, "0").weeks.bars, from_midnight.weeks.bars);
 }

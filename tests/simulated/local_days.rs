@@ -1,7 +1,7 @@
 //! Milk spread over local days: none is lost and none is made by the calendar,
 //! whatever the clock on the wall does.
 
-use drawwell_core::answer::supply::{Calendar, DayProduction, Side, Spread, Standing};
+use drawwell_core::answer::supply::{Calendar, DayProduction, PartOfDay, Side, Spread, Standing};
 use drawwell_core::quantity::{Quantity, Volume};
 use drawwell_core::record::{Answered, Milk, Removal, Sides};
 use drawwell_core::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
@@ -102,6 +102,14 @@ fn the_parts_of_a_day_are_the_whole_of_it() {
                 for side in &day.sides {
                     let parts: f64 = side.by_part.iter().map(|part| part.milk().canonical()).sum();
                     assert!((parts - side.shared.milk().canonical()).abs() < 1e-9, "{day:?}");
+                }
+                if day.observed().fraction() > 0.999 {
+                    // The clock is changed at night: only the night is longer or shorter for it.
+                    let night = day.lasted.in_minutes() as f64 / 60.0 - 18.0;
+                    for (part, hours) in PartOfDay::ALL.iter().zip([night, 6.0, 6.0, 6.0]) {
+                        let milk = day.sides[0].by_part[*part as usize].milk().canonical();
+                        assert!((milk - 15.0 * hours).abs() < 1e-6, "{part:?} of {:?}: {milk}", day.day);
+                    }
                 }
             }
         }
