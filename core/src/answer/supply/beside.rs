@@ -41,7 +41,7 @@ const COMPARES: i64 = 10;
 const EMPTYINGS_APART: f64 = 1.0;
 const GAP_APART_HOURS: f64 = 1.0;
 
-/// The days in which facts stand beside a change: its range, and a day before.
+/// The days in which facts stand beside a change: its range, and two days before.
 pub fn window(change: &Change) -> (LocalDay, LocalDay) {
     (change.earliest.earlier_by(2), change.latest)
 }
