@@ -9,6 +9,8 @@ import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.unit.TextUnit
+import androidx.compose.ui.unit.dp
 import androidx.compose.ui.unit.sp
 import drawwell.ui.look.LocalLettering
 
@@ -22,18 +24,16 @@ internal fun Figure(
     large: TextStyle = LocalLettering.current.figure,
 ) {
     val lettering = LocalLettering.current
-    val grown = LocalDensity.current.fontScale.coerceAtLeast(1f)
-    val style = large.copy(
-        fontSize = large.fontSize / grown,
-        lineHeight = large.lineHeight / grown,
-        letterSpacing = large.letterSpacing / grown,
-    )
+    val density = LocalDensity.current
+    // Through dp and not by a division: a phone lets large type grow less than small.
+    fun TextUnit.ungrown() = if (density.fontScale <= 1f) this else with(density) { value.dp.toSp() }
+    val style = large.copy(fontSize = large.fontSize.ungrown(), lineHeight = large.lineHeight.ungrown(), letterSpacing = large.letterSpacing.ungrown())
     Column(
         modifier.fillMaxWidth().testTag("figure").semantics(mergeDescendants = true) {
             if (spoken.isNotEmpty()) contentDescription = spoken
         },
     ) {
-        OneLine(figure, style, least = 20.sp / grown)
+        OneLine(figure, style, least = 20.sp.ungrown())
         Words(caption, lettering.caption, soft = true)
     }
 }
