@@ -717,6 +717,9 @@ supply-course-needs = For its course { $more ->
    *[other] { $more } more complete days are
 } needed.
 supply-observed = { $percent } % of the time was written down; the rest is left open, not counted as nothing.
+supply-changed-within = It changed within these days; when is said below the picture.
+supply-weeks-legend = Hatched: not observed. Dot: what was collected by the clock. Thick line: the course, in its range.
+supply-hours-legend = Bar: the middle of the days. Thin line: where half of them lie.
 supply-line-holding = Within { $band } % a week, up or down.
 supply-line-rising = Each week about { $drift } a day more ({ $least } to { $most }).
 supply-line-falling = Each week about { $drift } a day less ({ $least } to { $most }).

@@ -15,18 +15,13 @@ use std::path::Path;
 use criterion::{criterion_group, criterion_main, BatchSize, Criterion, Throughput};
 use drawwell_core::app::App;
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::{Clock, Deed, Event, Opening, Place};
-use drawwell_core::time::{Instant, Span};
-use drawwell_tests::ten_years;
+use drawwell_core::screen::shapes::{Clock, Deed, Event, Place};
+use drawwell_core::time::Span;
+use drawwell_tests::ten_years::{self, clock};
 use rusqlite::Connection;
 
-fn clock(at: Instant) -> Clock {
-    Clock { unix_milliseconds: at.unix_milliseconds(), zone: "UTC".to_owned() }
-}
-
 fn open(path: &Path) -> App {
-    let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
-    App::open(path.to_owned(), opening, &clock(ten_years::END)).unwrap()
+    ten_years::open(path).unwrap()
 }
 
 /// A journal of ten years with one session running.

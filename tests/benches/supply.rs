@@ -12,15 +12,10 @@
 use std::hint::black_box;
 
 use criterion::{criterion_group, criterion_main, Criterion};
-use drawwell_core::app::App;
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
-use drawwell_core::time::{Instant, Span};
-use drawwell_tests::ten_years;
-
-fn clock(at: Instant) -> Clock {
-    Clock { unix_milliseconds: at.unix_milliseconds(), zone: "UTC".to_owned() }
-}
+use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::time::Span;
+use drawwell_tests::ten_years::{self, clock};
 
 fn supply(c: &mut Criterion) {
     let folder = tempfile::tempdir().unwrap();
@@ -28,9 +23,8 @@ fn supply(c: &mut Criterion) {
     let mut journal = Journal::open(&path, "bench", ten_years::END).unwrap().journal;
     journal.merge(&ten_years::changes(), ten_years::END).unwrap();
     drop(journal);
-    let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
     let now = clock(ten_years::END.plus(Span::minutes(5)));
-    let mut app = App::open(path, opening, &now).unwrap();
+    let mut app = ten_years::open(&path).unwrap();
     let mut group = c.benchmark_group("supply at ten years");
     // The history is worked out once; what is timed is every time after.
     app.show(&Place::Supply { days: 0 }, &now).unwrap();

@@ -11,10 +11,7 @@ use drawwell_tests::person::Person;
 const GAP: char = '\u{27e8}';
 
 fn demo() -> Person {
-    let mut person = Person::at("2026-08-14T12:40:00+02:00", "Europe/Berlin").unwrap();
-    let family = std::fs::read(drawwell_tests::place::demo_data("family.jsonl")).unwrap();
-    person.bring_in(&family).unwrap();
-    person
+    Person::of_the_invented_family().unwrap()
 }
 
 #[test]

@@ -195,3 +195,26 @@ fn what_else_changed_stands_beside_a_change_and_is_never_called_a_cause() {
     }
     person.send(Event::Go { place: Place::Entry { id: "narrow".to_owned() } }).unwrap();
 }
+
+#[test]
+fn fever_is_listed_from_the_rule_on_and_not_below_it() {
+    for (temperature, listed) in [(38.0, true), (37.9, false)] {
+        let mut person = person();
+        dropped_with(&mut person, temperature);
+        let beside = supply(&mut person, 28).changes.remove(0).beside;
+        assert_eq!(beside.iter().any(|row| row.title == "Fever"), listed, "{temperature}: {beside:?}");
+    }
+}
+
+#[test]
+fn an_answer_to_a_short_session_after_the_gap_holds_for_the_emptying_that_both_are() {
+    let mut person = person();
+    let mut written = but_for_one(&person, 155, None);
+    // Half an hour after the session that ended the gap comes a short one more.
+    written.both("more", before(&person, Span::minutes(30 + 180 * 3 - 30)), 2.0, 2.0);
+    person.bring_in(&written.file()).unwrap();
+    assert_eq!(asked(&mut person, "asks-missing").unwrap().key, "asks-missing-more");
+    go(&mut person, Place::Supply { days: 28 });
+    person.press("gap-is-whole").unwrap();
+    assert_eq!(asked(&mut person, "asks-missing"), None, "it is not asked for ever");
+}

@@ -8,10 +8,7 @@ use serde_json::Value;
 use crate::supply::supply;
 
 fn demo() -> Person {
-    let mut person = Person::at("2026-08-14T12:40:00+02:00", "Europe/Berlin").unwrap();
-    let family = std::fs::read(drawwell_tests::place::demo_data("family.jsonl")).unwrap();
-    person.bring_in(&family).unwrap();
-    person
+    Person::of_the_invented_family().unwrap()
 }
 
 #[test]

@@ -122,22 +122,6 @@ fn a_day_of_23_or_25_hours_is_scaled_to_24() {
     }
 }
 
-/// Self-logging is partial more often than whole (Matern Child Nutr, PMC5237417:
-/// 38 % complete): three sessions of eight are an incomplete day, which is left
-/// out of a mean and never counted as nothing.
-#[test]
-fn a_day_of_which_three_sessions_of_eight_are_known_is_left_out() {
-    let midnight = Moment::from_parts("2026-03-02T00:00:00Z", "UTC").unwrap().instant();
-    let mut removals = left(midnight, Zone::UTC, &(0..=8).map(|n| (f64::from(n) * 3.0, 60.0)).collect::<Vec<_>>());
-    for removal in removals.iter_mut().skip(4) {
-        removal.milk = Milk::Unknown;
-    }
-    let made = day(&removals, Zone::UTC, DayStart::MIDNIGHT, on(2026, 3, 2));
-    assert!((made.observed().fraction() - 9.0 / 24.0).abs() < 1e-9);
-    assert!(made.observed() < rules().complete_day);
-    assert!((made.production().unwrap().canonical() - 480.0).abs() < 1e-9, "scaled, with its share beside it");
-}
-
 /// Kent and others 2006, Pediatrics 117, e387 (range of 478 to 1356 mL from
 /// memory): 478 mL with a child that gains is not called low.
 #[test]

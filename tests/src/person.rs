@@ -35,6 +35,15 @@ impl Person {
         Ok(person)
     }
 
+    /// A person who looks at the invented family's record, on its last day.
+    pub fn of_the_invented_family() -> Result<Self, Trouble> {
+        let mut person = Self::at("2026-08-14T12:40:00+02:00", "Europe/Berlin")?;
+        let family =
+            std::fs::read(crate::place::demo_data("family.jsonl")).map_err(|_| trouble("trouble-cannot-open"))?;
+        person.bring_in(&family)?;
+        Ok(person)
+    }
+
     /// A person with a record at a path.
     pub fn with_record(path: &Path, moment: &str, zone: &str) -> Result<Self, Trouble> {
         let at = Moment::from_parts(moment, zone).map_err(|_| trouble("bad-moment"))?;

@@ -1,8 +1,24 @@
 //! A journal of ten years: 30,000 sessions, about 150,000 changes.
 
+use std::path::Path;
+
+use drawwell_core::app::App;
 use drawwell_core::journal::{Change, Dot, Stamp};
+use drawwell_core::screen::shapes::{Clock, Opening};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
+use drawwell_core::trouble::Trouble;
 use serde_json::{json, Value};
+
+/// A clock that stands at an instant.
+pub fn clock(at: Instant) -> Clock {
+    Clock { unix_milliseconds: at.unix_milliseconds(), zone: "UTC".to_owned() }
+}
+
+/// The program over a record, as the benchmarks open it.
+pub fn open(path: &Path) -> Result<App, Trouble> {
+    let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
+    App::open(path.to_owned(), opening, &clock(END))
+}
 
 /// When the ten years end.
 pub const END: Instant = Instant::from_unix_milliseconds(1_772_000_000_000);

@@ -100,16 +100,13 @@ impl Journal {
         Ok(found)
     }
 
-    /// The first removal there is, and the last before an instant.
-    pub fn first_and_last_removal(&self, before: Instant) -> Result<Option<(Removal, Removal)>, Trouble> {
-        let one = |order: &str| -> Result<Option<Removal>, Trouble> {
-            Ok(self
-                .connection
-                .prepare_cached(&format!("SELECT {COLUMNS} FROM removal WHERE at < ?1 ORDER BY at {order} LIMIT 1"))?
-                .query_row(params![before.unix_milliseconds()], read)
-                .optional()?)
-        };
-        Ok(one("ASC")?.zip(one("DESC")?))
+    /// The first removal there is before an instant.
+    pub fn first_removal(&self, before: Instant) -> Result<Option<Removal>, Trouble> {
+        Ok(self
+            .connection
+            .prepare_cached(&format!("SELECT {COLUMNS} FROM removal WHERE at < ?1 ORDER BY at LIMIT 1"))?
+            .query_row(params![before.unix_milliseconds()], read)
+            .optional()?)
     }
 
     /// What was worked out of days before, as it was kept; a day that is not

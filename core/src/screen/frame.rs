@@ -16,7 +16,7 @@ pub struct Said {
 }
 
 /// The span that Supply opens with.
-const SUPPLY_SPAN: u32 = 28;
+pub(super) const SUPPLY_SPAN: u32 = 28;
 
 impl View<'_> {
     /// The frame of a place.

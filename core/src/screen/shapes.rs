@@ -557,6 +557,8 @@ pub struct WeeksPicture {
     pub breaks: Vec<BreakMark>,
     /// An aim that was set.
     pub aim: Option<Tick>,
+    /// What its signs mean, or empty.
+    pub legend: String,
     /// Labels along the line of time.
     pub ticks: Vec<Tick>,
     /// Labels along the height.
@@ -621,6 +623,8 @@ pub struct SideCourse {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct HoursPicture {
     pub title: String,
+    /// What its signs mean.
+    pub legend: String,
     pub bars: Vec<HourBar>,
     pub ticks: Vec<Tick>,
     pub scale: Vec<Tick>,

@@ -118,6 +118,9 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
                 open.milk.zip(milk).map(|(before, more)| Volume::from_canonical(before.canonical() + more.canonical()));
             open.of_this_side &= of_this_side;
             open.session.clone_from(&removal.session);
+            // A question names the last of them; an answer to any holds for all.
+            open.answered.gap_is_whole |= removal.answered.gap_is_whole;
+            open.answered.amount_is_right |= removal.answered.amount_is_right;
             continue;
         }
         found.push(Interval {

@@ -1,9 +1,9 @@
 //! Gentle questions, and the one thing the program says by itself.
 
-use super::look::{rules, Look};
-use crate::answer::supply::watch::{self, Drop};
-use crate::answer::supply::{kept, Calendar, Interval, Side, Spread, Standing};
-use crate::quantity::Quantity;
+use super::look::{rules, Beginning, Look};
+use crate::answer::supply::watch::Drop;
+use crate::answer::supply::{Interval, Side, Spread, Standing};
+use crate::screen::frame::SUPPLY_SPAN;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Moment, Span};
@@ -13,17 +13,16 @@ use crate::trouble::Trouble;
 const ASKS_WITHIN: Span = Span::hours(72);
 /// No more questions than this at once.
 const ASKS: usize = 2;
-/// Days of the own level, and those it is compared with.
-const WATCHED_DAYS: u32 = 75;
+/// What is ordinary is learnt from so long before.
+const LEARNS: Span = Span::hours(24 * 17);
 
 pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Trouble> {
     let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop, false)).collect();
     if look.is_empty() {
         return Ok(notices);
     }
-    let learns = Span::hours(24 * 17);
     let now = view.now.plus(Span::milliseconds(1));
-    let removals = view.journal.removals(view.now.minus(learns), now)?;
+    let removals = view.journal.removals(view.now.minus(LEARNS), now)?;
     let mut spread = Spread::new(&removals, look.calendar);
     let mut asked: Vec<Interval> = Vec::new();
     for side in Side::BOTH {
@@ -103,8 +102,12 @@ fn told_drop(view: &View<'_>, drop: &Drop, elsewhere: bool) -> Notice {
     let mut actions = Vec::new();
     if elsewhere {
         actions.push(
-            Action::new("open-supply", words.say("supply-drop-open"), Event::Go { place: Place::Supply { days: 28 } })
-                .sign(Sign::Supply),
+            Action::new(
+                "open-supply",
+                words.say("supply-drop-open"),
+                Event::Go { place: Place::Supply { days: SUPPLY_SPAN } },
+            )
+            .sign(Sign::Supply),
         );
         actions.push(
             Action::new("dismiss-drop", words.say("dismiss"), Event::DropSeen { since: drop.since.date().to_string() })
@@ -116,18 +119,8 @@ fn told_drop(view: &View<'_>, drop: &Drop, elsewhere: bool) -> Notice {
 
 /// The notice of a drop for the first screen, until it was put away.
 pub(in crate::screen) fn drop_notice(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
-    let now = view.now.plus(Span::milliseconds(1));
-    let Some((first, _)) = view.journal.first_and_last_removal(now)? else { return Ok(None) };
-    let calendar = Calendar { start: view.settings.day_start, zone: first.zone };
-    let yesterday = view.today().earlier_by(1);
-    let from = yesterday
-        .earlier_by(WATCHED_DAYS)
-        .max(crate::time::LocalDay::of(&Moment::new(first.at, first.zone), calendar.start));
-    let days = kept::days(view.journal, from, yesterday, calendar)?;
-    let found = watch::now(&days, &rules(view)?);
+    let Some(beginning) = Beginning::of(view)? else { return Ok(None) };
     let seen = view.settings.drop_seen;
-    Ok(found
-        .filter(|drop| drop.now.canonical() < drop.before.canonical())
-        .filter(|drop| seen.is_none_or(|seen| drop.since.date() > seen))
-        .map(|drop| told_drop(view, &drop, true)))
+    let found = beginning.drop(view, &rules(view)?)?;
+    Ok(found.filter(|drop| seen.is_none_or(|seen| drop.since.date() > seen)).map(|drop| told_drop(view, &drop, true)))
 }

@@ -14,9 +14,6 @@ pub(super) struct Said {
     pub(super) lines: Vec<String>,
 }
 
-/// Below this share observed it is said that part of it is missing.
-const WHOLE: Share = Share::ALL;
-
 pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
     let words = view.words();
     if look.is_empty() {
@@ -50,7 +47,10 @@ pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
     } else if let (Err(Level::NeedsDays(more)), Level::Known(_)) = (&look.course, &look.level) {
         lines.push(words.with("supply-course-needs", &[("more", more.get().into())]));
     }
-    if complete > 0 && rests.observed.per_cent() < WHOLE.per_cent() {
+    if !look.changes.is_empty() {
+        lines.push(words.say("supply-changed-within"));
+    }
+    if complete > 0 && rests.observed.per_cent() < Share::ALL.per_cent() {
         lines.push(words.with("supply-observed", &[("percent", rests.observed.per_cent().into())]));
     }
     Said { headline: heading(view, look.course.as_ref()), figure, caption, lines }

@@ -68,6 +68,7 @@ pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trou
     };
     Ok(HoursPicture {
         title: words.say("supply-hours"),
+        legend: words.say("supply-hours-legend"),
         bars,
         ticks: (0..=4).map(|q| Tick { at: q as f32 / 4.0, label: words.hour(start + q * 6) }).collect(),
         scale: [0.5, 1.0]

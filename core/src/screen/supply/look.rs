@@ -8,13 +8,13 @@ use crate::answer::supply::{kept, Calendar, DayProduction, Of, Series};
 use crate::guidance::{Rules, SupplyRules};
 use crate::record::RULES;
 use crate::screen::View;
-use crate::time::{LocalDay, Span};
+use crate::time::{LocalDay, Moment, Span};
 use crate::trouble::Trouble;
 
 /// The spans that can be chosen; 0 is all there are.
 pub(super) const SPANS: [u32; 4] = [7, 14, 28, 0];
-/// Days before the span that the watch needs for the parent's own level.
-const WATCH_LOOKS_BACK: u32 = 75;
+/// Days that the watch looks at: those of the own level, and those held against it.
+const WATCHED_DAYS: u32 = 75;
 
 /// What there is to say of some days.
 pub(super) struct Look {
@@ -40,52 +40,75 @@ impl Look {
 
     pub(super) fn over(view: &View<'_>, span: u32) -> Result<Self, Trouble> {
         let rules = rules(view)?;
-        let start = view.settings.day_start;
-        let ends = view.journal.first_and_last_removal(view.now.plus(Span::milliseconds(1)))?;
-        let calendar = Calendar { start, zone: ends.as_ref().map_or(view.zone, |(first, _)| first.zone) };
-        let began =
-            ends.map(|(first, _)| LocalDay::of(&crate::time::Moment::new(first.at, first.zone), calendar.start));
-        let (days, before, today) = match began {
-            None => (Vec::new(), Vec::new(), None),
-            Some(began) => gathered(view, began, span, calendar)?,
+        let beginning = Beginning::of(view)?;
+        let (days, today, drop) = match &beginning {
+            None => (Vec::new(), None, None),
+            Some(beginning) => {
+                let (days, today) = gathered(view, beginning, span)?;
+                (days, today, beginning.drop(view, &rules)?)
+            }
         };
         let series = Series::of(&days, Of::Both, &rules);
         let changes = changes(&series.clone().to_find_changes());
         let series = series.by_week_where_long();
-        let watched: Vec<DayProduction> = before
-            .iter()
-            .chain(days.iter().skip(days.len().saturating_sub(WATCH_LOOKS_BACK as usize)))
-            .copied()
-            .collect();
         Ok(Self {
             level: level(&series, &rules),
             course: course(&series, &rules),
             changes,
-            drop: watch::now(&watched, &rules),
+            drop,
             rules,
             days,
             today,
-            calendar,
+            calendar: beginning
+                .as_ref()
+                .map_or(Calendar { start: view.settings.day_start, zone: view.zone }, |b| b.calendar),
             series,
-            began,
+            began: beginning.map(|b| b.day),
         })
     }
 }
 
-type Gathered = (Vec<DayProduction>, Vec<DayProduction>, Option<DayProduction>);
+/// The first day there is, and how days are cut.
+pub(super) struct Beginning {
+    calendar: Calendar,
+    day: LocalDay,
+}
 
-/// The days of the span, those before it that the watch needs, and today.
-fn gathered(view: &View<'_>, began: LocalDay, span: u32, calendar: Calendar) -> Result<Gathered, Trouble> {
-    let today = view.today();
-    let yesterday = today.earlier_by(1);
-    let whole = u32::try_from(yesterday.days_since(began)).unwrap_or(0);
-    let from = yesterday.earlier_by(if span == 0 { whole } else { whole.min(span - 1) });
-    let first = from.min(yesterday.earlier_by(WATCH_LOOKS_BACK.min(whole)));
-    let mut days = kept::days(view.journal, first, today, calendar)?;
-    let now = days.pop();
-    let at = days.partition_point(|d| d.day < from);
-    let rest = days.split_off(at);
-    Ok((rest, days, now))
+impl Beginning {
+    /// None where nothing was ever collected.
+    pub(super) fn of(view: &View<'_>) -> Result<Option<Self>, Trouble> {
+        let first = view.journal.first_removal(view.now.plus(Span::milliseconds(1)))?;
+        Ok(first.map(|first| {
+            let calendar = Calendar { start: view.settings.day_start, zone: first.zone };
+            Self { calendar, day: LocalDay::of(&Moment::new(first.at, first.zone), calendar.start) }
+        }))
+    }
+
+    /// Whole days from the first day to yesterday.
+    fn whole_days(&self, view: &View<'_>) -> u32 {
+        u32::try_from(view.today().earlier_by(1).days_since(self.day)).unwrap_or(0)
+    }
+
+    /// The drop that the watch holds to be real now; the same wherever it is asked for.
+    pub(super) fn drop(&self, view: &View<'_>, rules: &SupplyRules) -> Result<Option<Drop>, Trouble> {
+        let yesterday = view.today().earlier_by(1);
+        let from = yesterday.earlier_by(WATCHED_DAYS.min(self.whole_days(view)));
+        Ok(watch::now(&kept::days(view.journal, from, yesterday, self.calendar)?, rules))
+    }
+}
+
+/// The days of the span, the last of them yesterday; and today.
+fn gathered(
+    view: &View<'_>,
+    beginning: &Beginning,
+    span: u32,
+) -> Result<(Vec<DayProduction>, Option<DayProduction>), Trouble> {
+    let whole = beginning.whole_days(view);
+    let back = if span == 0 { whole } else { whole.min(span - 1) };
+    let from = view.today().earlier_by(1).earlier_by(back);
+    let mut days = kept::days(view.journal, from, view.today(), beginning.calendar)?;
+    let today = days.pop();
+    Ok((days, today))
 }
 
 /// The rules as they hold for this record.

@@ -65,7 +65,14 @@ pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
 }
 
 fn hours_of_nothing() -> HoursPicture {
-    HoursPicture { title: String::new(), bars: Vec::new(), ticks: Vec::new(), scale: Vec::new(), spoken: String::new() }
+    HoursPicture {
+        title: String::new(),
+        legend: String::new(),
+        bars: Vec::new(),
+        ticks: Vec::new(),
+        scale: Vec::new(),
+        spoken: String::new(),
+    }
 }
 
 fn spans(view: &View<'_>, days: u32) -> ChoiceRow {

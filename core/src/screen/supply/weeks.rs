@@ -96,6 +96,7 @@ pub(super) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble
     let course = look.course.as_ref().ok();
     let scale = Scale::holding(most(&bars, aim), view);
     let mut picture = drawn(view, look, &bars, course, aim, &scale);
+    picture.legend = words.say("supply-weeks-legend");
     picture.breaks = look
         .changes
         .iter()
@@ -133,6 +134,7 @@ fn nothing() -> WeeksPicture {
         ribbon: Vec::new(),
         breaks: Vec::new(),
         aim: None,
+        legend: String::new(),
         ticks: Vec::new(),
         scale: Vec::new(),
         spoken: String::new(),
@@ -219,6 +221,7 @@ fn drawn(
             .collect(),
         ribbon: course.map(|course| ribbon(look, course, &along, scale)).unwrap_or_default(),
         breaks: Vec::new(),
+        legend: String::new(),
         aim: aim.map(|aim| Tick { at: scale.height(aim), label: view.words().say("supply-aim-short") }),
         ticks: ticks(view, bars, &along),
         scale: scale.ticks(view),

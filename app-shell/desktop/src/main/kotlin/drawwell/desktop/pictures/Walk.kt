@@ -70,6 +70,18 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         keep("supply-all", does(Event.Go(Place.Supply(0u))))
         keep("supply-figures", does(Event.Go(Place.SupplyFigures(28u))))
         keep("rules", does(Event.Go(Place.Entry("rules"))))
+        asked()
+    }
+
+    /** An aim, and a session that is missing. */
+    private fun asked() {
+        does(Event.Enter("settings", "aim", "850"))
+        val yesterday = does(Event.Go(Place.Day(1u))) as Screen.Day
+        val missing = yesterday.day.entries.filter { it.strip != null }.let { it[it.size / 2] }
+        does(Event.TakeOut(missing.id))
+        keep("supply-asks", does(Event.Go(Place.Supply(28u))))
+        does(Event.Undo)
+        does(Event.Undo)
     }
 
     private fun session() {

@@ -30,12 +30,14 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
         if (supply.weeks.bars.isNotEmpty()) {
             ChoiceChips(supply.spans.options, pane.send, Modifier.padding(top = Measures.apart))
             WeeksPictureView(supply.weeks, "weeks-picture", Modifier.padding(top = Measures.apart).height(220.dp))
+            if (supply.weeks.legend.isNotEmpty()) Words(supply.weeks.legend, lettering.tick, soft = true)
         }
         supply.changes.forEach { SupplyChange(it, pane.send) }
         SupplySides(supply.sides)
         if (supply.hours.bars.isNotEmpty()) {
             Words(supply.hours.title, lettering.title, Modifier.padding(top = Measures.rest).semantics { heading() })
             HoursPictureView(supply.hours, Modifier.height(170.dp))
+            Words(supply.hours.legend, lettering.tick, soft = true)
         }
         ListGroupView(supply.parts, pane.send)
         ListGroupView(supply.against, pane.send)
