@@ -27,7 +27,7 @@ impl Scale {
         let (unit, tops): (_, &[f64]) = match view.settings.volume {
             VolumeUnit::Milliliter => (
                 ProductionUnit::MilliliterPerDay,
-                &[50.0, 100.0, 200.0, 400.0, 600.0, 800.0, 1000.0, 1200.0, 1600.0, 2000.0, 3000.0, 5000.0],
+                &[50.0, 100.0, 200.0, 400.0, 500.0, 600.0, 800.0, 1000.0, 1200.0, 1600.0, 2000.0, 3000.0, 5000.0],
             ),
             VolumeUnit::FluidOunce => {
                 (ProductionUnit::FluidOuncePerDay, &[2.0, 4.0, 8.0, 16.0, 24.0, 32.0, 40.0, 56.0, 80.0, 120.0, 180.0])
