@@ -219,6 +219,12 @@ impl App {
                 self.add_missed(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::DropSeen { since } => self.drop_seen(&since, present),
+            Event::BeginCheck { .. }
+            | Event::ReadAt { .. }
+            | Event::ReadingsAreRight { .. }
+            | Event::MeantIn { .. }
+            | Event::BeginTrace { .. }
+            | Event::PickTrace { .. } => Ok(Vec::new()),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),

@@ -80,7 +80,15 @@ impl View<'_> {
                 Sign::Supply,
                 matches!(place, Place::Supply { .. } | Place::SupplyFigures { .. }),
             ),
-            tab("kit", Place::Kit, Sign::Kit, matches!(place, Place::Kit)),
+            tab(
+                "kit",
+                Place::Kit,
+                Sign::Kit,
+                matches!(
+                    place,
+                    Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit
+                ),
+            ),
             tab("family", Place::Family, Sign::Family, matches!(place, Place::Family | Place::Report)),
         ]
     }
@@ -138,6 +146,8 @@ macro_rules! frame_of {
             | Screen::Amounts { frame, .. }
             | Screen::Day { frame, .. }
             | Screen::Supply { frame, .. }
+            | Screen::Findings { frame, .. }
+            | Screen::Check { frame, .. }
             | Screen::Form { frame, .. }
             | Screen::List { frame, .. } => frame,
         }

@@ -52,7 +52,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Entry { id } => entry::show(view, id),
         Place::Supply { days } => supply::show(view, *days),
         Place::SupplyFigures { days } => supply::show_figures(view, *days),
-        Place::Kit => kit::show(view),
+        Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit => kit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),
     }

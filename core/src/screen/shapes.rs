@@ -33,8 +33,16 @@ pub enum Place {
     Supply { days: u32 },
     /// The figures behind it.
     SupplyFigures { days: u32 },
-    /// Pumps, parts and flanges.
+    /// Pumps, parts, flanges and gauges.
     Kit,
+    /// One pump: what it pulls, how it wears, what its levels mean.
+    Pump { id: String },
+    /// A check with a gauge, reading by reading.
+    Check { id: String },
+    /// A trace of pressure over time.
+    Trace { id: String },
+    /// Which flange to try.
+    Fit,
     /// Children, settings, and the record as a whole.
     Family,
     /// What came of the last file that was brought in.
@@ -86,6 +94,18 @@ pub enum Event {
     AddMissed { unix_milliseconds: i64 },
     /// The notice of a drop since this date was seen.
     DropSeen { since: String },
+    /// Begin a check of a pump with a gauge.
+    BeginCheck { pump: String },
+    /// Choose at which level and side the gauge is read next.
+    ReadAt { check: String, level: Option<u32>, side: String },
+    /// The readings of a check are right as they stand.
+    ReadingsAreRight { check: String },
+    /// The figures of a check or a trace were meant in another unit.
+    MeantIn { id: String, unit: String },
+    /// Write down a trace of a pump.
+    BeginTrace { pump: String },
+    /// Ask for the file of a trace.
+    PickTrace { trace: String },
     /// Write down something new: the kind of record, on a day.
     Add { kind: String, days_back: u32 },
     /// Give a field the value that was typed or chosen.
@@ -272,6 +292,8 @@ pub enum Screen {
     Amounts { frame: Frame, amounts: AmountsScreen },
     Day { frame: Frame, day: DayScreen },
     Supply { frame: Frame, supply: SupplyScreen },
+    Findings { frame: Frame, findings: FindingsScreen },
+    Check { frame: Frame, check: CheckScreen },
     Form { frame: Frame, form: FormScreen },
     List { frame: Frame, list: ListScreen },
 }
@@ -639,6 +661,167 @@ pub struct HourBar {
     pub height: Option<f32>,
     pub low: f32,
     pub high: f32,
+}
+
+/// What was found out about one thing: a pump, a trace, a fit.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct FindingsScreen {
+    /// The word of the moment, such as `Meets its range`; or that it cannot be told yet.
+    pub headline: String,
+    /// The figure of the moment, or empty.
+    pub figure: String,
+    /// Its range, and what it rests on, or empty.
+    pub caption: String,
+    pub dial: Option<DialPicture>,
+    /// What more there is to say, each a short sentence.
+    pub lines: Vec<String>,
+    /// Gentle questions.
+    pub asks: Vec<Notice>,
+    /// What to do from here, the main one first.
+    pub actions: Vec<Action>,
+    pub sections: Vec<Section>,
+    pub spoken: String,
+}
+
+/// A part of what was found: words, a picture, fields, rows, each where there is one.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Section {
+    pub key: String,
+    pub title: String,
+    pub lines: Vec<String>,
+    pub plot: Option<PlotPicture>,
+    pub fields: Vec<FieldRow>,
+    pub rows: Vec<ListRow>,
+    pub actions: Vec<Action>,
+}
+
+/// A dial like the gauge in the hand: 0 is where its sweep begins, 1 where it ends.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DialPicture {
+    /// Ranges along the rim.
+    pub arcs: Vec<DialArc>,
+    /// Readings, each with its error as a wedge.
+    pub hands: Vec<DialHand>,
+    pub ticks: Vec<Tick>,
+    /// What stands in the middle, such as `262`, and under it its unit.
+    pub figure: String,
+    pub unit: String,
+    /// What its signs mean.
+    pub legend: String,
+    pub spoken: String,
+}
+
+/// A range along the rim of a dial.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DialArc {
+    pub from: f32,
+    pub to: f32,
+    pub label: String,
+}
+
+/// A reading on a dial: where it points, and the range the truth lies in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DialHand {
+    pub low: f32,
+    pub at: f32,
+    pub high: f32,
+    /// A letter or a word beside its tip, such as `L`, or empty.
+    pub label: String,
+}
+
+/// A picture over two axes, each from 0 to 1. Every part of it may be empty.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotPicture {
+    /// Ranges along the height, drawn across the whole.
+    pub bands: Vec<PlotBand>,
+    /// Stretches along the width, such as phases; the word is written at their head.
+    pub stretches: Vec<PlotStretch>,
+    /// Between lowest and highest at each place, as a trace is drawn.
+    pub columns: Vec<PlotColumn>,
+    /// Lines with their range.
+    pub courses: Vec<PlotCourse>,
+    pub points: Vec<PlotPoint>,
+    /// Places along the width where something changed.
+    pub marks: Vec<Tick>,
+    /// Labels along the width.
+    pub ticks: Vec<Tick>,
+    /// Labels along the height.
+    pub scale: Vec<Tick>,
+    /// What its signs mean, or empty.
+    pub legend: String,
+    pub spoken: String,
+}
+
+/// A range along the height.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotBand {
+    pub low: f32,
+    pub high: f32,
+    pub label: String,
+}
+
+/// A stretch along the width.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotStretch {
+    pub from: f32,
+    pub to: f32,
+    pub phase: Phase,
+    pub label: String,
+}
+
+/// Lowest and highest at a place along the width.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotColumn {
+    pub at: f32,
+    pub low: f32,
+    pub high: f32,
+}
+
+/// A line with its range; dashed where it is drawn on beyond what was seen.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotCourse {
+    pub points: Vec<RibbonPoint>,
+    pub dashed: bool,
+}
+
+/// A point with its range: a round sign for left, a square one for right, a
+/// diamond for both or neither; open where it was not read but lies between.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PlotPoint {
+    pub at: f32,
+    pub low: f32,
+    pub middle: f32,
+    pub high: f32,
+    pub part: Option<Part>,
+    pub open: bool,
+}
+
+/// A check with a gauge: what to do, what it shows, what was read.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CheckScreen {
+    /// What is read now, such as `Left, reading 2 of 3`; or that all is read.
+    pub headline: String,
+    /// What to do, step by step, each a short sentence.
+    pub steps: Vec<String>,
+    /// Where the figure is typed.
+    pub reading: FieldRow,
+    /// Said over `near`.
+    pub near_label: String,
+    /// Figures near the last one: one tap writes one down.
+    pub near: Vec<Action>,
+    /// What was read so far, on the dial.
+    pub dial: Option<DialPicture>,
+    /// Gentle questions.
+    pub asks: Vec<Notice>,
+    /// At which level and which side it is read next.
+    pub at: Vec<ChoiceRow>,
+    /// What was read, the latest first; a row opens to be corrected.
+    pub readings: ListGroup,
+    /// Gauge, how it was connected, power.
+    pub set_up: Vec<FieldRow>,
+    /// To what the check says.
+    pub done: Action,
+    pub spoken: String,
 }
 
 /// A record, field by field.
