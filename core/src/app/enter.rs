@@ -163,7 +163,7 @@ fn read_entry(
     if spec.takes == Takes::Moment {
         return read_moment(view, fields, field, typed);
     }
-    let value = typed::read(field, spec.takes, typed, typed_unit(view, spec.takes))?;
+    let value = typed::read(field, spec.takes, typed, typed_unit(view, kind, fields, spec.takes))?;
     Ok((vec![(field.to_owned(), value)], Surprise::None))
 }
 

@@ -6,7 +6,7 @@ use super::enter::{moved, NewValues};
 use super::session::FIRST_SPEED;
 use super::{buzz, App, Present};
 use crate::quantity::{
-    Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
+    AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
     VolumeUnit,
 };
 use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS};
@@ -46,7 +46,7 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     let before = fields.get(field);
-    let unit = typed_unit(view, spec.takes).unwrap_or_default();
+    let unit = typed_unit(view, kind, fields, spec.takes).unwrap_or_default();
     let value = match spec.takes {
         Takes::Moment => {
             let at = match (moment(fields, field), moment(fields, "started")) {
@@ -87,6 +87,8 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
         Takes::Speed { .. } => quantity::<Speed>(entered(before), unit, FIRST_SPEED, steps),
         Takes::Length { .. } => quantity::<Length>(entered(before), unit, FIRST_FLANGE, steps),
         Takes::Mass { .. } => quantity::<Mass>(entered(before), unit, 0.0, steps),
+        Takes::AirPressure { .. } => quantity::<AirPressure>(entered(before), unit, FIRST_AIR, steps),
+        Takes::Altitude { .. } => quantity::<Altitude>(entered(before), unit, 0.0, steps),
         Takes::Temperature { .. } => quantity::<Temperature>(entered(before), unit, FIRST_TEMPERATURE, steps),
         _ => return Err(Trouble::bad(field, "bad-field")),
     };
@@ -97,6 +99,8 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
 /// only where the thumb starts from, never an advice).
 const FIRST_FLANGE: f64 = 24.0;
 const FIRST_TEMPERATURE: f64 = 37.0;
+/// The standard atmosphere at sea level, in hPa, rounded.
+const FIRST_AIR: f64 = 1013.0;
 
 fn first_whole(field: &str, least: u32) -> u32 {
     match field {
@@ -126,6 +130,8 @@ fn step_of(ucum: &str) -> f64 {
         5.0
     } else if is(VacuumUnit::Kilopascal.ucum()) {
         0.5
+    } else if is(AltitudeUnit::Meter.ucum()) {
+        50.0
     } else if is(MassUnit::Gram.ucum()) {
         2.0
     } else if is(MassUnit::Kilogram.ucum()) {

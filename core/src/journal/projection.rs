@@ -6,10 +6,10 @@ use std::collections::{BTreeMap, BTreeSet, HashSet};
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
-use super::{fold, removals};
+use super::{fold, removals, runs};
 use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
-use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Session, MARKS, SETTINGS};
+use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Run, Session, MARKS, SETTINGS};
 use crate::time::{DayStart, Instant, LocalDay};
 use crate::trouble::Trouble;
 
@@ -181,6 +181,7 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
         }
         if [&before, &after].into_iter().flatten().any(|row| row.kind == Kind::Session) {
             removals::keep(store, subject, Removal::read(subject, &fields).as_ref())?;
+            runs::keep(store, subject, Run::read(subject, &fields).as_ref())?;
         }
     }
     for day in days {
@@ -289,7 +290,8 @@ pub(super) fn read_rollup(store: &Connection, day: LocalDay) -> Result<DayRollup
 /// Builds fields, rows and rollups anew from the changes.
 pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
     store.execute_batch(
-        "DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup; DELETE FROM removal;",
+        "DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup; DELETE FROM removal;
+         DELETE FROM run;",
     )?;
     removals::forget_days(store)?;
     let sql = format!("SELECT {} FROM change ORDER BY subject, field", Change::COLUMNS);

@@ -14,7 +14,7 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection, supply];
+const STEPS: &[Step] = &[truth, projection, supply, kit];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;
@@ -125,6 +125,19 @@ fn supply(store: &Transaction<'_>) -> Result<(), Trouble> {
             observed REAL NOT NULL,
             made BLOB NOT NULL
         ) STRICT;",
+    )?;
+    Ok(())
+}
+
+fn kit(store: &Transaction<'_>) -> Result<(), Trouble> {
+    store.execute_batch(
+        "CREATE TABLE run(
+            subject TEXT NOT NULL PRIMARY KEY,
+            pump TEXT NOT NULL,
+            at INTEGER NOT NULL,
+            milliseconds INTEGER NOT NULL
+        ) STRICT, WITHOUT ROWID;
+        CREATE INDEX run_by_pump ON run(pump, at, milliseconds);",
     )?;
     Ok(())
 }

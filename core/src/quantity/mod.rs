@@ -1,5 +1,5 @@
-//! What is measured: volume, vacuum, speed, mass, temperature, length, and the
-//! pump's own levels.
+//! What is measured: volume, vacuum, speed, mass, temperature, length, the
+//! pressure of the air, and the pump's own levels.
 //!
 //! In: a number with its unit, or what a person typed. Out: one newtype per
 //! dimension, canonical inside (mL, mmHg below ambient, cycles per minute, g,
@@ -15,6 +15,7 @@ pub use entered::Entered;
 pub use number::{parse_decimal, say_decimal, NotANumber};
 pub use plain::{Count, Level, Score, Share};
 pub use unit::{
-    Drift, DriftUnit, Length, LengthUnit, Mass, MassUnit, Production, ProductionUnit, Quantity, Speed, SpeedUnit,
-    Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
+    AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Drift, DriftUnit, Leak, LeakUnit, Length, LengthUnit, Mass,
+    MassUnit, Production, ProductionUnit, Quantity, Speed, SpeedUnit, Temperature, TemperatureUnit, Unit, Vacuum,
+    VacuumUnit, Volume, VolumeUnit, Wear, WearUnit,
 };

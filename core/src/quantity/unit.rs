@@ -82,6 +82,52 @@ dimension! {
         MillimeterOfMercury = "mm[Hg]", 1.0, 0.0, 0;
         /// Kilopascal; UCUM sets mm[Hg] at 133.322 Pa exactly.
         Kilopascal = "kPa", 1000.0 / 133.322, 0.0, 1;
+        /// Millibar, which is a hectopascal.
+        Millibar = "mbar", 100.0 / 133.322, 0.0, 0;
+        /// Centimetre of water: UCUM has m[H2O] at 9.80665 kPa.
+        CentimeterOfWater = "cm[H2O]", 98.0665 / 133.322, 0.0, 0;
+    }
+}
+
+dimension! {
+    /// How a pump's vacuum changes: mmHg by the month.
+    Wear in WearUnit {
+        /// Millimetre of mercury a month of 30.4375 days (UCUM `mo`).
+        MillimeterOfMercuryPerMonth = "mm[Hg]/mo", 1.0, 0.0, 1;
+        /// Kilopascal a month.
+        KilopascalPerMonth = "kPa/mo", 1000.0 / 133.322, 0.0, 2;
+    }
+}
+
+dimension! {
+    /// How fast vacuum rises, falls or leaks: mmHg by the second.
+    Leak in LeakUnit {
+        /// Millimetre of mercury a second.
+        MillimeterOfMercuryPerSecond = "mm[Hg]/s", 1.0, 0.0, 1;
+        /// Kilopascal a second.
+        KilopascalPerSecond = "kPa/s", 1000.0 / 133.322, 0.0, 2;
+    }
+}
+
+dimension! {
+    /// The pressure of the air around.
+    AirPressure in AirPressureUnit {
+        /// Hectopascal.
+        Hectopascal = "hPa", 1.0, 0.0, 0;
+        /// Millimetre of mercury.
+        MillimeterOfMercury = "mm[Hg]", 1.333_22, 0.0, 0;
+        /// Kilopascal.
+        Kilopascal = "kPa", 10.0, 0.0, 1;
+    }
+}
+
+dimension! {
+    /// A height above the sea.
+    Altitude in AltitudeUnit {
+        /// Metre.
+        Meter = "m", 1.0, 0.0, 0;
+        /// International foot.
+        Foot = "[ft_i]", 0.3048, 0.0, 0;
     }
 }
 
@@ -122,6 +168,8 @@ dimension! {
     Length in LengthUnit {
         /// Millimetre.
         Millimeter = "mm", 1.0, 0.0, 0;
+        /// Centimetre.
+        Centimeter = "cm", 10.0, 0.0, 1;
     }
 }
 

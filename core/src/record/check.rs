@@ -2,7 +2,8 @@
 
 use serde_json::Value;
 
-use super::{moment, whole, Fields, Kind, Mark, MARKS};
+use super::{ambient, moment, whole, Fields, GaugeCheck, Kind, Mark, Reading, MARKS, READINGS};
+use crate::quantity::{say_decimal, Quantity, Unit};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
@@ -19,6 +20,9 @@ pub fn field(kind: Kind, key: &str, value: &Value) -> Result<(), Trouble> {
     }
     if kind == Kind::Session && key.starts_with(MARKS) {
         return Mark::from_json(key, value).map(drop);
+    }
+    if kind == Kind::Check && key.starts_with(READINGS) {
+        return Reading::from_json(key, value).map(drop);
     }
     match kind.field(key) {
         Some(spec) => spec.takes.check(key, value),
@@ -38,6 +42,7 @@ pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: O
             rising(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
             rising(fields, "cycles_low", "cycles_high")
         }
+        Kind::Check => gauge_check(fields, levels),
         _ => Ok(()),
     }
 }
@@ -74,6 +79,27 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
         for (key, value) in fields.range(MARKS.to_owned()..).take_while(|(k, _)| k.starts_with(MARKS)) {
             let level = value.get("level").and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
             beyond(key, level)?;
+        }
+    }
+    Ok(())
+}
+
+/// No reading beyond what the air presses with there, nor above the pump's levels.
+fn gauge_check(fields: &Fields, levels: Option<u32>) -> Result<(), Trouble> {
+    let check = GaugeCheck::read("", fields);
+    let ambient = ambient::known(check.air, check.altitude);
+    for (key, reading) in &check.readings {
+        if let Some(ambient) = ambient.filter(|ambient| reading.vacuum.quantity() > *ambient) {
+            let unit = reading.vacuum.unit();
+            return Err(Trouble::bad(key, "bad-beyond-air")
+                .with("most", say_decimal(ambient.in_unit(unit), unit.places()))
+                .with("unit", unit.ucum()));
+        }
+        match (reading.place.level, levels) {
+            (Some(level), Some(most)) if level.get() > most => {
+                return Err(Trouble::bad(key, "bad-level").with("most", most.to_string()));
+            }
+            _ => {}
         }
     }
     Ok(())

@@ -17,6 +17,14 @@ pub enum Kind {
     Part,
     /// A flange.
     Flange,
+    /// A gauge that pumps are checked with.
+    Gauge,
+    /// A check of a pump with a gauge.
+    Check,
+    /// A trace of pressure over time.
+    Trace,
+    /// Nipples measured, and signs of how a flange fits.
+    Fit,
     /// A session: expressing, or a feed at the breast.
     Session,
     /// Milk given by bottle, tube or cup.
@@ -71,6 +79,20 @@ const PAIN: Takes = Takes::Whole { least: 0, most: 10 };
 const VACUUM: Takes = Takes::Vacuum { least: 0.0, most: 760.0 };
 const SPEED: Takes = Takes::Speed { least: 1.0, most: 240.0 };
 const LEVEL: Takes = Takes::Whole { least: 0, most: 99 };
+/// What a pump runs on while it is checked.
+const RUNS_ON: &[&str] = &["mains", "battery"];
+/// How a gauge is connected.
+const CONNECTED: &[&str] = &["dead_headed", "with_flange"];
+const AT_ONCE: &[&str] = &["one", "both"];
+/// Units that a gauge or a trace may be in, by UCUM code.
+pub const VACUUM_UNITS: &[&str] = &["mm[Hg]", "kPa", "mbar", "cm[H2O]"];
+/// Accuracy classes of EN 837-1: per cent of the span.
+pub const CLASSES: &[&str] = &["0.1", "0.25", "0.6", "1", "1.6", "2.5", "4"];
+
+/// A gauge's span may reach beyond full vacuum.
+const SPAN: Takes = Takes::Vacuum { least: 10.0, most: 1600.0 };
+const RESOLUTION: Takes = Takes::Vacuum { least: 0.01, most: 100.0 };
+const NIPPLE: Takes = Takes::Length { least: 5.0, most: 35.0 };
 const FLANGE: Takes = Takes::Length { least: 8.0, most: 45.0 };
 const CHILD_MASS: Takes = Takes::Mass { least: 200.0, most: 30_000.0 };
 
@@ -111,6 +133,59 @@ const SESSION: &[Spec] = &[
     spec("asked", Takes::Moment, ""),
 ];
 
+const GAUGE: &[Spec] = &[
+    spec("name", NAME, "what"),
+    spec("span", SPAN, "gauge"),
+    spec("reads_in", Takes::Choice(VACUUM_UNITS), "gauge"),
+    spec("accuracy_class", Takes::Choice(CLASSES), "gauge"),
+    spec("greatest_error", RESOLUTION, "gauge"),
+    spec("resolution", RESOLUTION, "gauge"),
+    spec("note", NOTE, "note"),
+];
+
+const CHECK: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("pump", Takes::Refers(Kind::Pump), "how"),
+    spec("gauge", Takes::Refers(Kind::Gauge), "how"),
+    spec("connected", Takes::Choice(CONNECTED), "how"),
+    spec("flange", Takes::Refers(Kind::Flange), "how"),
+    spec("ran_on", Takes::Choice(RUNS_ON), "how"),
+    spec("sides_at_once", Takes::Choice(AT_ONCE), "how"),
+    spec("set_vacuum", Takes::Vacuum { least: 0.0, most: 760.0 }, "how"),
+    spec("altitude", Takes::Altitude { least: -500.0, most: 9000.0 }, "air"),
+    spec("air_pressure", Takes::AirPressure { least: 300.0, most: 1100.0 }, "air"),
+    spec("note", NOTE, "note"),
+    spec("next_level", LEVEL, ""),
+    spec("next_side", Takes::Choice(SIDES), ""),
+    spec("readings_are_right", Takes::Flag, ""),
+];
+
+const TRACE: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("pump", Takes::Refers(Kind::Pump), "how"),
+    spec("side", Takes::Choice(SIDES), "how"),
+    spec("level", LEVEL, "how"),
+    spec("connected", Takes::Choice(CONNECTED), "how"),
+    spec("ran_on", Takes::Choice(RUNS_ON), "how"),
+    spec("unit", Takes::Choice(VACUUM_UNITS), "file"),
+    spec("note", NOTE, "note"),
+    spec("findings", Takes::Findings, ""),
+    spec("unit_is_right", Takes::Flag, ""),
+];
+
+const FIT: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("nipple_left_before", NIPPLE, "nipple"),
+    spec("nipple_left_after", NIPPLE, "nipple"),
+    spec("nipple_right_before", NIPPLE, "nipple"),
+    spec("nipple_right_after", NIPPLE, "nipple"),
+    spec("areola_drawn_in", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("rubbing", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("marked_nipple", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("only_at_highest", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("note", NOTE, "note"),
+];
+
 const FEED: &[Spec] = &[
     spec("at", Takes::Moment, "when"),
     spec("amount", Takes::Amount, "amount"),
@@ -146,6 +221,10 @@ const fn percent(key: &'static str, least: f64, most: f64) -> Spec {
     spec(key, Takes::Number { least, most }, "supply-rules")
 }
 
+const fn mercury(key: &'static str) -> Spec {
+    spec(key, Takes::Number { least: 50.0, most: 600.0 }, "kit-rules")
+}
+
 /// A field a rule, named as in the tables of [`crate::guidance`].
 const RULES_FIELDS: &[Spec] = &[
     percent("complete_day", 30.0, 100.0),
@@ -161,6 +240,26 @@ const RULES_FIELDS: &[Spec] = &[
     spec("volume_between", Takes::Number { least: 50.0, most: 2000.0 }, "volume-rules"),
     spec("need_a_kilogram", Takes::Number { least: 50.0, most: 250.0 }, "volume-rules"),
     spec("preterm_below", Takes::Number { least: 20.0, most: 44.0 }, "volume-rules"),
+    mercury("personal_low"),
+    mercury("personal_high"),
+    mercury("hospital_low"),
+    mercury("hospital_high"),
+    mercury("good_low"),
+    mercury("good_high"),
+    mercury("hand_exemption"),
+    spec("verdict_chance", Takes::Number { least: 60.0, most: 99.9 }, "kit-rules"),
+    spec("set_apart", Takes::Number { least: 1.0, most: 200.0 }, "kit-rules"),
+    spec("readings_apart", Takes::Number { least: 5.0, most: 400.0 }, "kit-rules"),
+    spec("likely_kilopascal", Takes::Number { least: 10.0, most: 150.0 }, "kit-rules"),
+    spec("life_from", Takes::Number { least: 1.0, most: 240.0 }, "kit-rules"),
+    spec("life_to", Takes::Number { least: 1.0, most: 240.0 }, "kit-rules"),
+    spec("usual_cycles_low", Takes::Number { least: 5.0, most: 200.0 }, "kit-rules"),
+    spec("usual_cycles_high", Takes::Number { least: 5.0, most: 200.0 }, "kit-rules"),
+    spec("gap_least", Takes::Number { least: -3.0, most: 10.0 }, "fit-rules"),
+    spec("gap_most", Takes::Number { least: -3.0, most: 10.0 }, "fit-rules"),
+    spec("comes_with_low", Takes::Number { least: 10.0, most: 40.0 }, "fit-rules"),
+    spec("comes_with_high", Takes::Number { least: 10.0, most: 40.0 }, "fit-rules"),
+    spec("measure_again", Takes::Number { least: 1.0, most: 365.0 }, "fit-rules"),
 ];
 
 const NOTES: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("text", NOTE, "note")];
@@ -184,12 +283,14 @@ const PUMP: &[Spec] = &[
     spec("maximum_vacuum_high", VACUUM, "maker"),
     spec("cycles_low", SPEED, "maker"),
     spec("cycles_high", SPEED, "maker"),
+    spec("warranty_until", Takes::Date, "maker"),
     spec("note", NOTE, "note"),
 ];
 
 const PART: &[Spec] = &[
     spec("part", Takes::Choice(PARTS), "what"),
     spec("pump", Takes::Refers(Kind::Pump), "what"),
+    spec("side", Takes::Choice(SIDES), "what"),
     spec("in_use_since", Takes::Date, "what"),
     spec("until", Takes::Date, "what"),
     spec("note", NOTE, "note"),
@@ -213,6 +314,7 @@ const SETTINGS: &[Spec] = &[
     spec("mass_unit", Takes::Choice(&["g", "kg", "[lb_av]"]), "units"),
     spec("day_start", Takes::Whole { least: 0, most: 12 }, "time"),
     spec("zone", Takes::Zone, "time"),
+    spec("flange_sizes", Takes::Sizes { least: 8.0, most: 45.0 }, "kit"),
     spec("aim", Takes::Volume { least: 10.0, most: 5000.0 }, "aims"),
     spec("next_method", Takes::Choice(METHODS), ""),
     spec("next_sides", Takes::Choice(SIDES), ""),
@@ -231,6 +333,10 @@ impl Kind {
         Self::Pump,
         Self::Part,
         Self::Flange,
+        Self::Gauge,
+        Self::Check,
+        Self::Trace,
+        Self::Fit,
         Self::Session,
         Self::Feed,
         Self::Sign,
@@ -248,6 +354,10 @@ impl Kind {
             Self::Pump => "pump",
             Self::Part => "part",
             Self::Flange => "flange",
+            Self::Gauge => "gauge",
+            Self::Check => "check",
+            Self::Trace => "trace",
+            Self::Fit => "fit",
             Self::Session => "session",
             Self::Feed => "feed",
             Self::Sign => "sign",
@@ -271,6 +381,10 @@ impl Kind {
             Self::Pump => PUMP,
             Self::Part => PART,
             Self::Flange => FLANGES,
+            Self::Gauge => GAUGE,
+            Self::Check => CHECK,
+            Self::Trace => TRACE,
+            Self::Fit => FIT,
             Self::Session => SESSION,
             Self::Feed => FEED,
             Self::Sign => SIGN,
@@ -289,6 +403,16 @@ impl Kind {
         }
     }
 
+    /// What the names of its members begin with, where it holds any number of
+    /// them, and under which word the exchange form gathers them.
+    pub const fn members(self) -> Option<(&'static str, &'static str)> {
+        match self {
+            Self::Session => Some((super::MARKS, "marks")),
+            Self::Check => Some((super::READINGS, "readings")),
+            _ => None,
+        }
+    }
+
     /// The field of this name.
     pub fn field(self, key: &str) -> Option<&'static Spec> {
         self.fields().iter().find(|s| s.key == key)
@@ -298,8 +422,21 @@ impl Kind {
     pub const fn time_field(self) -> Option<&'static str> {
         match self {
             Self::Session => Some("started"),
-            Self::Feed | Self::Sign | Self::Weight | Self::LifeEvent | Self::Note => Some("at"),
-            Self::Settings | Self::Rules | Self::Child | Self::Pump | Self::Part | Self::Flange => None,
+            Self::Check
+            | Self::Trace
+            | Self::Fit
+            | Self::Feed
+            | Self::Sign
+            | Self::Weight
+            | Self::LifeEvent
+            | Self::Note => Some("at"),
+            Self::Settings
+            | Self::Rules
+            | Self::Child
+            | Self::Pump
+            | Self::Part
+            | Self::Flange
+            | Self::Gauge => None,
         }
     }
 }

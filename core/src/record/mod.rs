@@ -6,13 +6,18 @@
 //! kind and field; [`takes`] says what a field takes; [`session`] reads a
 //! session's fields as a session.
 
+pub mod ambient;
 pub mod amount;
 pub mod check;
 pub mod kinds;
 pub mod mark;
 pub mod removal;
+pub mod run;
 pub mod session;
+pub mod reading;
+pub mod gauge;
 pub mod settings;
+pub mod sizes;
 pub mod takes;
 pub mod typed;
 
@@ -20,8 +25,12 @@ pub use amount::Amount;
 pub use kinds::{Kind, Spec};
 pub use mark::{Does, Mark};
 pub use removal::{Answered, Milk, Removal};
+pub use run::Run;
 pub use session::{Session, Setting, Sides};
+pub use gauge::{Gauge, GaugeCheck};
+pub use reading::{Place as ReadingPlace, Reading, READINGS};
 pub use settings::Settings;
+pub use sizes::Sizes;
 pub use takes::Takes;
 
 use serde_json::Value;

@@ -3,8 +3,11 @@
 use chrono::NaiveDate;
 use serde_json::Value;
 
-use super::{Amount, Kind};
-use crate::quantity::{Entered, Length, Mass, Quantity, Speed, Temperature, Unit, Vacuum, Volume};
+use super::{Amount, Kind, Sizes};
+use crate::quantity::{
+    say_decimal, AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Speed, Temperature, Unit, Vacuum,
+    Volume,
+};
 use crate::time::{Moment, Zone};
 use crate::trouble::Trouble;
 
@@ -47,6 +50,29 @@ pub enum Takes {
         /// Most, in cycles per minute.
         most: f64,
     },
+    /// The pressure of the air, in hPa.
+    AirPressure {
+        /// Least, in hPa.
+        least: f64,
+        /// Most, in hPa.
+        most: f64,
+    },
+    /// A height above the sea, in m.
+    Altitude {
+        /// Least, in m.
+        least: f64,
+        /// Most, in m.
+        most: f64,
+    },
+    /// Several lengths, in mm.
+    Sizes {
+        /// Least of each, in mm.
+        least: f64,
+        /// Most of each, in mm.
+        most: f64,
+    },
+    /// What was found in a file, as [`crate::answer::trace`] writes it.
+    Findings,
     /// A length in mm.
     Length {
         /// Least, in mm.
@@ -88,6 +114,9 @@ pub enum Takes {
     Refers(Kind),
 }
 
+/// What was found in a trace is a summary; anything longer is not one.
+const LONGEST_FINDINGS: usize = 200_000;
+
 /// Most milk one amount can hold: beyond it a slip of the finger is likelier.
 pub const MOST_AMOUNT_MILLILITERS: f64 = 2000.0;
 
@@ -111,7 +140,19 @@ impl Takes {
             Self::Volume { least, most } => check_quantity::<Volume>(field, value, least, most),
             Self::Vacuum { least, most } => check_quantity::<Vacuum>(field, value, least, most),
             Self::Speed { least, most } => check_quantity::<Speed>(field, value, least, most),
-            Self::Length { least, most } => check_quantity::<Length>(field, value, least, most),
+            Self::Length { least, most } => {
+                check_quantity::<Length>(field, value, least, most).map_err(|why| asks_for_centimeters(why, value, least, most))
+            }
+            Self::AirPressure { least, most } => check_quantity::<AirPressure>(field, value, least, most),
+            Self::Altitude { least, most } => check_quantity::<Altitude>(field, value, least, most),
+            Self::Sizes { least, most } => match Sizes::from_json(value) {
+                Some(sizes) => sizes.check(field, least, most),
+                None => Err(Trouble::bad(field, "bad-sizes")),
+            },
+            Self::Findings => match value.is_object() && value.to_string().len() <= LONGEST_FINDINGS {
+                true => Ok(()),
+                false => Err(Trouble::bad(field, "bad-findings")),
+            },
             Self::Mass { least, most } => check_quantity::<Mass>(field, value, least, most),
             Self::Temperature { least, most } => check_quantity::<Temperature>(field, value, least, most),
             Self::Number { least, most } => match value.as_f64() {
@@ -131,6 +172,22 @@ impl Takes {
                 _ => Err(Trouble::bad(field, "bad-reference")),
             },
         }
+    }
+}
+
+/// A length outside its bounds that would lie within them in centimetres.
+fn asks_for_centimeters(why: Trouble, value: &Value, least: f64, most: f64) -> Trouble {
+    let Some(entered) = Entered::<Length>::from_json(value) else { return why };
+    let typed = Entered::<Length>::parse(entered.typed(), LengthUnit::Centimeter).map(|e| e.quantity().canonical());
+    match (entered.unit(), typed) {
+        (LengthUnit::Millimeter, Ok(meant)) if (least..=most).contains(&meant) => {
+            Trouble::bad(&why.field, "bad-range-centimeters")
+                .with("typed", entered.typed())
+                .with("meant", say_decimal(meant, 1))
+                .with("least", say_decimal(least, 0))
+                .with("most", say_decimal(most, 0))
+        }
+        _ => why,
     }
 }
 
@@ -165,7 +222,7 @@ pub fn within<Q: Quantity>(field: &str, entered: &Entered<Q>, least: f64, most: 
         return Ok(());
     }
     let unit = entered.unit();
-    let say = |bound: f64| crate::quantity::say_decimal(Q::from_canonical(bound).in_unit(unit), unit.places());
+    let say = |bound: f64| say_decimal(Q::from_canonical(bound).in_unit(unit), unit.places());
     Err(out_of_range(field, &say(least), &say(most), unit.ucum()))
 }
 

@@ -2,9 +2,10 @@
 
 use serde_json::{json, Value};
 
-use super::{Amount, Takes};
+use super::{Amount, Sizes, Takes};
 use crate::quantity::{
-    parse_decimal, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit, Vacuum, Volume,
+    parse_decimal, AirPressure, Altitude, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit, Vacuum,
+    Volume,
 };
 use crate::time::parse_date;
 use crate::trouble::Trouble;
@@ -23,6 +24,9 @@ pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Resul
         Takes::Vacuum { .. } => quantity::<Vacuum>(field, typed, unit)?,
         Takes::Speed { .. } => quantity::<Speed>(field, typed, unit)?,
         Takes::Length { .. } => quantity::<Length>(field, typed, unit)?,
+        Takes::AirPressure { .. } => quantity::<AirPressure>(field, typed, unit)?,
+        Takes::Altitude { .. } => quantity::<Altitude>(field, typed, unit)?,
+        Takes::Sizes { .. } => Sizes::parse(field, typed)?.to_json(),
         Takes::Mass { .. } => quantity::<Mass>(field, typed, unit)?,
         Takes::Temperature { .. } => quantity::<Temperature>(field, typed, unit)?,
         Takes::Whole { .. } => match parse_decimal(typed) {
@@ -48,6 +52,7 @@ pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Resul
         },
         Takes::Text { .. } | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
         Takes::Moment => return Err(Trouble::bad(field, "bad-moment")),
+        Takes::Findings => return Err(Trouble::bad(field, "bad-findings")),
     };
     takes.check(field, &value)?;
     Ok(value)
@@ -82,6 +87,12 @@ fn written_unit(text: &str) -> Option<&'static str> {
         "oz" | "floz" => "[foz_us]",
         "mmhg" => "mm[Hg]",
         "kpa" => "kPa",
+        "mbar" => "mbar",
+        "hpa" => "hPa",
+        "cmh2o" | "cmh\u{2082}o" => "cm[H2O]",
+        "cm" => "cm",
+        "m" => "m",
+        "ft" => "[ft_i]",
         "g" => "g",
         "kg" => "kg",
         "lb" | "lbs" => "[lb_av]",

@@ -6,9 +6,10 @@ use super::shapes::{Action, Event, FieldKind, FieldRow, Sign, Weight};
 use super::View;
 use crate::guidance::Rules;
 use crate::quantity::{
-    Entered, Length, LengthUnit, Mass, Quantity, Speed, SpeedUnit, Temperature, Unit, Vacuum, Volume,
+    AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Entered, Length, LengthUnit, Mass, Quantity, Speed, SpeedUnit,
+    Temperature, Unit, Vacuum, VacuumUnit, Volume,
 };
-use crate::record::{Amount, Fields, Kind, Spec, Takes};
+use crate::record::{Amount, Fields, Gauge, Kind, Sizes, Spec, Takes};
 use crate::time::Moment;
 use crate::trouble::Trouble;
 
@@ -24,6 +25,7 @@ pub(super) fn rows(
     fields: &Fields,
 ) -> Result<Vec<FieldRow>, Trouble> {
     let row = Row { view, id, kind, spec, value: fields.get(spec.key) };
+    let vacuum = vacuum_unit(view, kind, fields);
     Ok(match spec.takes {
         Takes::Moment => row.moment(),
         Takes::Choice(words) => vec![row.choice(words)],
@@ -36,8 +38,12 @@ pub(super) fn rows(
         Takes::Whole { .. } => vec![row.whole()],
         Takes::Number { .. } => vec![row.number()],
         Takes::Volume { .. } => vec![row.quantity::<Volume>(view.settings.volume)],
-        Takes::Vacuum { .. } => vec![row.quantity::<Vacuum>(view.settings.vacuum)],
+        Takes::Vacuum { .. } => vec![row.quantity::<Vacuum>(vacuum)],
         Takes::Speed { .. } => vec![row.quantity::<Speed>(SpeedUnit::PerMinute)],
+        Takes::AirPressure { .. } => vec![row.quantity::<AirPressure>(AirPressureUnit::Hectopascal)],
+        Takes::Altitude { .. } => vec![row.quantity::<Altitude>(AltitudeUnit::Meter)],
+        Takes::Sizes { .. } => vec![row.sizes()],
+        Takes::Findings => Vec::new(),
         Takes::Length { .. } => vec![row.quantity::<Length>(LengthUnit::Millimeter)],
         Takes::Mass { .. } => vec![row.quantity::<Mass>(view.settings.mass)],
         Takes::Temperature { .. } => vec![row.quantity::<Temperature>(view.settings.temperature)],
@@ -209,6 +215,11 @@ impl Row<'_, '_> {
         self.row(kind, self.value.and_then(Value::as_str).unwrap_or_default().to_owned(), String::new())
     }
 
+    fn sizes(&self) -> FieldRow {
+        let value = self.value.and_then(Sizes::from_json).map(|sizes| sizes.say()).unwrap_or_default();
+        self.row(FieldKind::Text, value, self.view.words().unit(LengthUnit::Millimeter))
+    }
+
     fn date(&self) -> FieldRow {
         let words = self.view.words();
         let date = self.value.and_then(Value::as_str).unwrap_or_default();
@@ -287,11 +298,20 @@ fn option_key(option: &str) -> String {
     option.chars().filter(|c| c.is_ascii_alphanumeric() || *c == '_').collect()
 }
 
+/// The unit that vacuums of a record are read and typed in: a gauge's own, else
+/// the one that was chosen.
+fn vacuum_unit(view: &View<'_>, kind: Kind, fields: &Fields) -> VacuumUnit {
+    let own = (kind == Kind::Gauge).then(|| Gauge::read(fields).reads_in).flatten();
+    own.unwrap_or(view.settings.vacuum)
+}
+
 /// The unit a field's bare numbers are typed in, by its UCUM code.
-pub(crate) fn typed_unit(view: &View<'_>, takes: Takes) -> Option<&'static str> {
+pub(crate) fn typed_unit(view: &View<'_>, kind: Kind, fields: &Fields, takes: Takes) -> Option<&'static str> {
     Some(match takes {
         Takes::Amount | Takes::Volume { .. } => view.settings.volume.ucum(),
-        Takes::Vacuum { .. } => view.settings.vacuum.ucum(),
+        Takes::Vacuum { .. } => vacuum_unit(view, kind, fields).ucum(),
+        Takes::AirPressure { .. } => AirPressureUnit::Hectopascal.ucum(),
+        Takes::Altitude { .. } => AltitudeUnit::Meter.ucum(),
         Takes::Mass { .. } => view.settings.mass.ucum(),
         Takes::Temperature { .. } => view.settings.temperature.ucum(),
         Takes::Speed { .. } => SpeedUnit::PerMinute.ucum(),

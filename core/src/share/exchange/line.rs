@@ -2,7 +2,7 @@
 
 use serde_json::{Map, Value};
 
-use crate::record::{Fields, Kind, MARKS};
+use crate::record::{Fields, Kind};
 use crate::trouble::Trouble;
 
 /// A record read from a line.
@@ -13,21 +13,25 @@ pub(super) struct Line {
     pub(super) fields: Fields,
 }
 
-const NESTED: &str = "marks";
+/// The kinds that gather members under one word, with that word.
+fn gathered() -> impl Iterator<Item = (&'static str, &'static str)> {
+    Kind::ALL.iter().filter_map(|kind| kind.members())
+}
 
 pub(super) fn write(id: &str, kind: Kind, fields: &Fields) -> String {
-    let mut marks = Map::new();
+    let (prefix, word) = kind.members().unzip();
+    let mut members = Map::new();
     let mut rest: Vec<(&str, &Value)> = Vec::new();
     for (key, value) in fields {
-        match key.strip_prefix(MARKS) {
-            Some(name) => drop(marks.insert(name.to_owned(), value.clone())),
+        match prefix.and_then(|prefix| key.strip_prefix(prefix)) {
+            Some(name) => drop(members.insert(name.to_owned(), value.clone())),
             None if key == "kind" => {}
             None => rest.push((key, value)),
         }
     }
-    let marks = Value::Object(marks);
-    if marks.as_object().is_some_and(|m| !m.is_empty()) {
-        rest.push((NESTED, &marks));
+    let members = Value::Object(members);
+    if let (Some(word), true) = (word, members.as_object().is_some_and(|m| !m.is_empty())) {
+        rest.push((word, &members));
         rest.sort_by_key(|(key, _)| *key);
     }
     // By hand, so that `fact` and `id` stand first whatever the map's order.
@@ -59,13 +63,17 @@ pub(super) fn read(text: &str) -> Result<Line, Trouble> {
         match (key.as_str(), value) {
             ("fact" | "id", _) => {}
             (_, Value::Null) => {}
-            (NESTED, Value::Object(marks)) => {
-                fields.extend(marks.into_iter().map(|(name, mark)| (format!("{MARKS}{name}"), mark)));
-            }
-            (NESTED, _) => return Err(Trouble::bad(NESTED, "bad-mark")),
             ("kind", _) => return Err(Trouble::bad("kind", "line-reserved")),
-            (name, _) if name.starts_with(MARKS) => return Err(Trouble::bad("marks", "line-reserved")),
-            (_, value) => drop(fields.insert(key, value)),
+            (name, value) => match gathered().find(|(prefix, word)| name == *word || name.starts_with(prefix)) {
+                Some((_, word)) if name != word => return Err(Trouble::bad(word, "line-reserved")),
+                Some((prefix, word)) => match value {
+                    Value::Object(members) if kind.members().is_some_and(|(own, _)| own == prefix) => {
+                        fields.extend(members.into_iter().map(|(name, member)| (format!("{prefix}{name}"), member)));
+                    }
+                    _ => return Err(Trouble::bad(word, if word == "marks" { "bad-mark" } else { "bad-reading" })),
+                },
+                None => drop(fields.insert(key, value)),
+            },
         }
     }
     if fields.get("taken_out").is_some_and(|v| !v.is_boolean()) {
