@@ -5,6 +5,8 @@
 //! be told yet. No SQL and no sentence in here. Read [`supply`] first.
 
 mod estimate;
+pub mod fit;
+pub mod pump;
 pub mod supply;
 
 pub use estimate::{Estimate, RestsOn, CONFIDENCE};

@@ -4,8 +4,11 @@
 //! rules an answer goes by, typed. Nothing is decided in here. Wording stands
 //! in `core/locales` under `rule-<key>`.
 
+mod kit;
 mod rule;
 mod supply;
 
+pub(crate) use kit::MONTH_HOURS;
+pub use kit::{CycleRange, FitRules, KitRules};
 pub use rule::{Rule, Rules};
 pub use supply::SupplyRules;

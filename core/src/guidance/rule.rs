@@ -39,7 +39,7 @@ pub struct Rules {
     set: std::collections::BTreeMap<String, f64>,
 }
 
-const TABLES: &[&str] = &[include_str!("supply.toml")];
+const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml")];
 
 impl Rules {
     /// Every rule as it is shipped, in the order of the tables.

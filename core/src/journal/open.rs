@@ -78,6 +78,7 @@ impl Journal {
             "day_rollup",
             "removal",
             "day_production",
+            "run",
         ] {
             self.connection
                 .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;

@@ -22,9 +22,12 @@ mod order;
 mod pettitt;
 mod point;
 mod rank_trend;
+mod rising;
 mod robust_slope;
 mod slopes;
+mod student;
 mod two_samples;
+mod uncertain;
 
 pub use autocorrelation::{autocorrelation, Lag};
 pub use biweight::{robust_pelt, BIWEIGHT_BOUND};
@@ -36,5 +39,8 @@ pub use order::{median, median_absolute_deviation, quantile, robust_spread, tuke
 pub use pettitt::{pettitt, Pettitt};
 pub use point::Point;
 pub use rank_trend::{hamed_rao, mann_kendall, CorrectedTrend, RankTrend};
+pub use rising::rising;
 pub use robust_slope::{robust_slope, RobustSlope};
+pub use student::two_sided_t;
 pub use two_samples::{paired_shift, shift, PairedShift, Shift};
+pub use uncertain::Uncertain;

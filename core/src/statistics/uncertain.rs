@@ -1,0 +1,104 @@
+//! A measured value and the law of what it may truly be.
+
+use super::student::Student;
+
+/// A value read several times from an instrument with errors of its own: its mean,
+/// less or more by each of two rectangular errors and by a scaled Student's t.
+///
+/// That is the law which JCGM 101:2008 (6.4.2, 6.4.9) gives to a quantity known by n
+/// readings (mean + s/√n times t on n - 1 degrees of freedom) from an instrument
+/// whose error lies anywhere within ±a (a class), read to ±d/2 (a resolution). It is
+/// worked out by integration and not taken for normal, so that a chance read off it
+/// (JCGM 106:2012, 7) is as large as it says.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Uncertain {
+    middle: f64,
+    half_widths: [f64; 2],
+    standard_error: f64,
+    degrees_of_freedom: f64,
+}
+
+/// Places over which the smaller rectangle is summed.
+const PLACES: usize = 64;
+/// A spread smaller than this share of the rest is no longer told apart from none.
+const LEAST_SPREAD: f64 = 1e-7;
+/// Halvings until a quantile stands.
+const HALVINGS: usize = 80;
+
+impl Uncertain {
+    /// Of a mean, the two half widths, the standard error of the mean and its degrees
+    /// of freedom, more than one. None where a number is not finite or below nothing.
+    pub fn new(middle: f64, half_widths: [f64; 2], standard_error: f64, degrees_of_freedom: f64) -> Option<Self> {
+        let [a, b] = half_widths;
+        let sound = [middle, a, b, standard_error, degrees_of_freedom].iter().all(|number| number.is_finite());
+        (sound && a >= 0.0 && b >= 0.0 && standard_error >= 0.0 && degrees_of_freedom > 1.0).then_some(Self {
+            middle,
+            half_widths: [a.max(b), a.min(b)],
+            standard_error,
+            degrees_of_freedom,
+        })
+    }
+
+    /// The mean.
+    pub fn middle(&self) -> f64 {
+        self.middle
+    }
+
+    /// The combined standard uncertainty: u² = a²/3 + b²/3 + s² (GUM, JCGM 100:2008,
+    /// 4.3.7 and 5.1.2).
+    pub fn standard_uncertainty(&self) -> f64 {
+        let [a, b] = self.half_widths;
+        (a * a / 3.0 + b * b / 3.0 + self.standard_error * self.standard_error).sqrt()
+    }
+
+    /// The chance that the true value lies below.
+    pub fn chance_below(&self, value: f64) -> f64 {
+        let [wide, narrow] = self.half_widths;
+        let scale = self.standard_error.max(LEAST_SPREAD * (wide + narrow)).max(f64::MIN_POSITIVE);
+        let Some(student) = Student::of(self.degrees_of_freedom) else { return f64::NAN };
+        let apart = value - self.middle;
+        let over_wide = |apart: f64| match wide > 0.0 {
+            true => {
+                scale * (student.below_summed((apart + wide) / scale) - student.below_summed((apart - wide) / scale))
+                    / (2.0 * wide)
+            }
+            false => student.below(apart / scale),
+        };
+        let chance = match narrow > 0.0 {
+            true => {
+                let place = |k: usize| narrow * ((2 * k + 1) as f64 / PLACES as f64 - 1.0);
+                (0..PLACES).map(|k| over_wide(apart + place(k))).sum::<f64>() / PLACES as f64
+            }
+            false => over_wide(apart),
+        };
+        chance.clamp(0.0, 1.0)
+    }
+
+    /// The value below which the truth lies with this chance.
+    pub fn quantile(&self, chance: f64) -> Option<f64> {
+        if !(chance > 0.0 && chance < 1.0) {
+            return None;
+        }
+        let mut reach = self.standard_uncertainty().max(f64::MIN_POSITIVE);
+        while self.chance_below(self.middle - reach) > chance || self.chance_below(self.middle + reach) < chance {
+            reach *= 2.0;
+            if !reach.is_finite() {
+                return None;
+            }
+        }
+        let (mut low, mut high) = (self.middle - reach, self.middle + reach);
+        for _ in 0..HALVINGS {
+            let half = low + (high - low) / 2.0;
+            match self.chance_below(half) < chance {
+                true => low = half,
+                false => high = half,
+            }
+        }
+        Some(low + (high - low) / 2.0)
+    }
+
+    /// The range that holds the truth with this chance, the same to either side.
+    pub fn range(&self, confidence: f64) -> Option<(f64, f64)> {
+        Some((self.quantile((1.0 - confidence) / 2.0)?, self.quantile((1.0 + confidence) / 2.0)?))
+    }
+}
