@@ -26,13 +26,13 @@ import drawwell.ui.parts.on
 
 /** One field under its label, filled in the way of its kind. */
 @Composable
-internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit) {
+internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit, anew: Any? = null) {
     Column(Modifier.fillMaxWidth().padding(bottom = 6.dp), Arrangement.spacedBy(2.dp)) {
         FieldHead(row, send)
         when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
-            FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send) }
-            FieldKind.TEXT, FieldKind.LONG_TEXT -> TypedField(row, trouble, send, Modifier.fillMaxWidth())
+            FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send, anew) }
+            FieldKind.TEXT, FieldKind.LONG_TEXT -> TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)
             FieldKind.FACT -> Words(
                 row.value.ifEmpty { row.hint },
                 LocalLettering.current.body,

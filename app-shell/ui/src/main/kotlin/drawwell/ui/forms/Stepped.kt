@@ -10,10 +10,10 @@ import drawwell.ui.parts.SignButton
 
 /** A value that is typed, or moved by its own steps. */
 @Composable
-internal fun Stepped(row: FieldRow, trouble: Told?, send: (Event) -> Unit) {
+internal fun Stepped(row: FieldRow, trouble: Told?, send: (Event) -> Unit, anew: Any? = null) {
     HandRow {
         row.less?.let { SignButton(it, send) }
-        TypedField(row, trouble, send, Modifier.weight(1f))
+        TypedField(row, trouble, send, Modifier.weight(1f), anew)
         row.more?.let { SignButton(it, send) }
     }
 }

@@ -36,19 +36,31 @@ import drawwell.ui.parts.Readable
 import drawwell.ui.parts.Rounded
 import drawwell.ui.parts.Words
 
-/** A field to type in. What was typed is sent when it is done or left, and only where it is new. */
+/**
+ * A field to type in. What was typed is sent when it is done or left, and only where it is new. With each other `anew`
+ * it begins again: such a field takes one thing after the other, so the same is not sent twice without being typed twice.
+ */
 @Composable
-internal fun TypedField(row: FieldRow, trouble: Told?, send: (Event) -> Unit, modifier: Modifier = Modifier) {
-    var typed by remember(row.value) { mutableStateOf(row.value) }
+internal fun TypedField(row: FieldRow, trouble: Told?, send: (Event) -> Unit, modifier: Modifier = Modifier, anew: Any? = null) {
+    var typed by remember(row.value, anew) { mutableStateOf(row.value) }
+    var sent by remember(row.value, anew) { mutableStateOf(row.value) }
     var focused by remember { mutableStateOf(false) }
     val long = row.kind == FieldKind.LONG_TEXT
     val tone = LocalColours.current.let { if (trouble != null) it.caution else it.page }
-    val leave = { if (typed != row.value) send(Event.Enter(row.id, row.field, typed)) }
+    val leave = {
+        if (typed != row.value && (anew == null || typed != sent)) {
+            sent = typed
+            send(Event.Enter(row.id, row.field, typed))
+        }
+    }
     Ground(tone, modifier.heightIn(min = Measures.target), Rounded, edged = true) {
         Readable {
             BasicTextField(
                 typed,
-                { typed = it },
+                {
+                    typed = it
+                    sent = row.value
+                },
                 Modifier.fillMaxWidth().testTag("type-${row.field}")
                     .semantics { contentDescription = row.spoken }
                     .onFocusChanged {

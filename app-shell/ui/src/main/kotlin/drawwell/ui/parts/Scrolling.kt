@@ -22,20 +22,22 @@ import drawwell.ui.look.Measures
 /** What scrolls; it fades where it goes on. */
 @Composable
 internal fun Scrolling(modifier: Modifier, padding: PaddingValues, content: @Composable ColumnScope.() -> Unit) {
+    Column(modifier.fillMaxWidth().testTag("scroll").scrolling().padding(padding), Arrangement.spacedBy(Measures.apart), content = content)
+}
+
+/** Lets it scroll, and fade where it goes on. */
+@Composable
+internal fun Modifier.scrolling(): Modifier {
     val state = rememberScrollState()
     val page = LocalColours.current.page.ground
-    Column(
-        modifier.fillMaxWidth().drawWithContent {
-            drawContent()
-            if (state.canScrollForward) {
-                val tall = FADE.toPx()
-                val top = size.height - tall
-                drawRect(Brush.verticalGradient(listOf(page.copy(alpha = 0f), page), top, size.height), Offset(0f, top), Size(size.width, tall))
-            }
-        }.testTag("scroll").verticalScroll(state).padding(padding),
-        Arrangement.spacedBy(Measures.apart),
-        content = content,
-    )
+    return drawWithContent {
+        drawContent()
+        if (state.canScrollForward) {
+            val tall = FADE.toPx()
+            val top = size.height - tall
+            drawRect(Brush.verticalGradient(listOf(page.copy(alpha = 0f), page), top, size.height), Offset(0f, top), Size(size.width, tall))
+        }
+    }.verticalScroll(state)
 }
 
 private val FADE = 24.dp

@@ -1,8 +1,5 @@
 package drawwell.ui.places
 
-import androidx.compose.foundation.layout.Arrangement
-import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
@@ -13,16 +10,13 @@ import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.FieldGroup
 import drawwell.surface.FormScreen
-import drawwell.ui.forms.FieldRowView
-import drawwell.ui.look.LocalColours
+import drawwell.ui.forms.FieldSheet
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
 import drawwell.ui.parts.AddRow
-import drawwell.ui.parts.Ground
 import drawwell.ui.parts.NoticeView
 import drawwell.ui.parts.PageScreen
 import drawwell.ui.parts.Pane
-import drawwell.ui.parts.Rounded
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.StripPicture
 
@@ -44,13 +38,5 @@ private fun Group(pane: Pane, group: FieldGroup) {
         LocalLettering.current.title,
         Modifier.padding(top = 12.dp).semantics { heading() },
     )
-    Ground(LocalColours.current.sheet, Modifier.fillMaxWidth(), Rounded) {
-        Column(Modifier.padding(horizontal = 14.dp).padding(bottom = 14.dp)) {
-            group.rows.forEach { row ->
-                key(row.id, row.field) {
-                    FieldRowView(row, pane.trouble?.takeIf { it.field == row.field && row.field.isNotEmpty() }, pane.send)
-                }
-            }
-        }
-    }
+    FieldSheet(pane, group.rows)
 }
