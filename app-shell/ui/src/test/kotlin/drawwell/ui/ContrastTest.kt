@@ -41,6 +41,11 @@ class ContrastTest {
         stands("${it.name} edges of the ribbon on the page", colours.bars.soft, colours.page.ground, it.shapes)
         stands("${it.name} hatching and tops of bars on the page", colours.bars.edge, colours.page.ground, it.shapes)
         stands("${it.name} course in its ribbon", colours.bars.ink, colours.ribbon, it.shapes)
+        stands("${it.name} ends and lines of a range on the page", colours.plain.edge, colours.page.ground, it.shapes)
+        stands("${it.name} ends and lines of a range on the rim", colours.plain.edge, colours.shaft.ground, it.shapes)
+        stands("${it.name} hand over the rim", colours.bars.ink, colours.shaft.ground, it.shapes)
+        stands("${it.name} point over a range", colours.bars.ink, colours.plain.ground, it.shapes)
+        stands("${it.name} edge of a trace over a range", colours.bars.edge, colours.plain.ground, it.shapes)
         stands("${it.name} strip in a row", colours.careful.ink, colours.sheet.ground, it.shapes)
         // By night the water is told by its line and its texture, not by its fill.
         if (!colours.night) {

@@ -7,6 +7,7 @@ import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.text.TextMeasurer
 import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.drawText
+import androidx.compose.ui.unit.Density
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Tick
 import drawwell.ui.look.Colours
@@ -24,13 +25,19 @@ internal class SideScale(
 ) {
     private val widest = (scale + listOfNotNull(aim)).maxOfOrNull { measurer.measure(it.label, style).size.width } ?: 0
 
-    fun DrawScope.over(): Boolean = small || widest > size.width * MOST
+    fun DrawScope.over(): Boolean = over(size.width)
+
+    private fun over(wide: Float): Boolean = small || widest > wide * MOST
 
     /** What the labels take away on the right. */
-    fun DrawScope.beside(): Float = if (over() || widest == 0) 0f else widest + 8.dp.toPx()
+    fun DrawScope.beside(): Float = beside(size.width, this)
+
+    fun beside(wide: Float, density: Density): Float = if (over(wide) || widest == 0) 0f else widest + with(density) { 8.dp.toPx() }
 
     /** What the topmost label takes away above. */
-    fun DrawScope.above(): Float = if (over() && scale.isNotEmpty()) line() else line() / 2
+    fun DrawScope.above(): Float = above(size.width)
+
+    fun above(wide: Float): Float = if (over(wide) && scale.isNotEmpty()) line() else line() / 2
 
     /** The labels and the lines that lead to them, under all else. */
     fun DrawScope.draw(area: Rect, colours: Colours) {
