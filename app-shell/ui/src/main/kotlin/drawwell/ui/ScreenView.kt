@@ -19,7 +19,9 @@ import drawwell.ui.look.Typefaces
 import drawwell.ui.parts.Ground
 import drawwell.ui.parts.Pane
 import drawwell.ui.places.AmountsView
+import drawwell.ui.places.CheckView
 import drawwell.ui.places.DayView
+import drawwell.ui.places.FindingsView
 import drawwell.ui.places.FormView
 import drawwell.ui.places.ListView
 import drawwell.ui.places.ReadyView
@@ -57,6 +59,8 @@ private fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Amounts -> AmountsView(pane, screen.amounts)
     is Screen.Day -> DayView(pane, screen.day)
     is Screen.Supply -> SupplyView(pane, screen.supply)
+    is Screen.Findings -> FindingsView(pane, screen.findings)
+    is Screen.Check -> CheckView(pane, screen.check)
     is Screen.Form -> FormView(pane, screen.form)
     is Screen.List -> ListView(pane, screen.list)
 }

@@ -11,6 +11,8 @@ fun Screen.frame(): Frame = when (this) {
     is Screen.Amounts -> frame
     is Screen.Day -> frame
     is Screen.Supply -> frame
+    is Screen.Findings -> frame
+    is Screen.Check -> frame
     is Screen.Form -> frame
     is Screen.List -> frame
 }
@@ -23,6 +25,8 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Amounts -> "amounts ${amounts.session}"
     is Screen.Day -> "day ${frame.title} ${frame.subtitle}"
     is Screen.Supply -> "supply"
+    is Screen.Findings -> "findings ${frame.title}"
+    is Screen.Check -> "check"
     is Screen.Form -> "form ${form.id}"
     is Screen.List -> "list ${frame.title}"
 }

@@ -14,6 +14,8 @@ internal fun Screen.dressed(look: Look): Screen {
         is Screen.Amounts -> copy(frame = frame.dressed())
         is Screen.Day -> copy(frame = frame.dressed())
         is Screen.Supply -> copy(frame = frame.dressed())
+        is Screen.Findings -> copy(frame = frame.dressed())
+        is Screen.Check -> copy(frame = frame.dressed())
         is Screen.Form -> copy(frame = frame.dressed())
         is Screen.List -> copy(frame = frame.dressed())
     }

@@ -1,0 +1,32 @@
+package drawwell.ui.places
+
+import androidx.compose.foundation.layout.Arrangement
+import androidx.compose.foundation.layout.Column
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.runtime.Composable
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.semantics.clearAndSetSemantics
+import androidx.compose.ui.semantics.contentDescription
+import androidx.compose.ui.semantics.testTag
+import androidx.compose.ui.unit.dp
+import drawwell.surface.FindingsScreen
+import drawwell.ui.look.LocalLettering
+import drawwell.ui.parts.Figure
+import drawwell.ui.parts.Words
+
+/** The word of the moment; the figure under it, large, and what it rests on. */
+@Composable
+internal fun FindingsHead(findings: FindingsScreen) {
+    val lettering = LocalLettering.current
+    Column(
+        Modifier.fillMaxWidth().clearAndSetSemantics {
+            contentDescription = findings.spoken
+            testTag = "findings-head"
+        },
+        Arrangement.spacedBy(2.dp),
+    ) {
+        Words(findings.headline, lettering.headline)
+        if (findings.figure.isNotEmpty()) Figure(findings.figure, "", "", large = lettering.word)
+        Words(findings.caption, lettering.caption, soft = true)
+    }
+}
