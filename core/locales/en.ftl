@@ -45,6 +45,11 @@ act-bring-back = brought back
 act-bring-in = file brought in
 act-gap-whole = no session was missed
 act-amount-right = the amount is right
+act-check = check begun
+act-reading = reading
+act-readings-right = readings are right
+act-meant-in = unit
+act-trace-in = trace brought in
 
 ## First screen
 
@@ -104,6 +109,8 @@ mark-faster = Faster
 mark-faster-spoken = More cycles per minute
 dial-vacuum = Vacuum level
 dial-vacuum-spoken = Vacuum level: { $value }
+dial-vacuum-about = Vacuum level, about { $value }
+dial-vacuum-about-spoken = Vacuum level: { $level }, { $said }
 dial-cycles = Cycles a minute
 dial-cycles-spoken = Cycles per minute: { $value }
 dial-unset = not set
@@ -272,6 +279,13 @@ group-settings = Settings
 group-aims = Aims
 group-supply-rules = How supply is reckoned
 group-volume-rules = What supply is held against
+group-kit-rules = How pumps are judged
+group-fit-rules = How flanges are chosen
+group-kit = Flanges in stock
+group-gauge = The gauge
+group-air = The air
+group-file = The file
+group-nipple = Nipple, straight across at its base
 group-record = The record
 group-about = Care
 
@@ -288,6 +302,10 @@ kind-child = Child
 kind-pump = Pump
 kind-part = Part
 kind-flange = Flange
+kind-gauge = Gauge
+kind-check = Check with a gauge
+kind-trace = Trace of pressure
+kind-fit = Nipple measured
 kind-settings = Settings
 add-session = Write down a session
 add-feed = Write down a feed
@@ -299,14 +317,17 @@ add-child = Add a child
 add-pump = Add a pump
 add-part = Add a part
 add-flange = Add a flange
+add-gauge = Add a gauge
 kinds-child = Children
 kinds-pump = Pumps
 kinds-part = Parts that wear
 kinds-flange = Flanges
+kinds-gauge = Gauges
 none-child = No child is written down yet.
 none-pump = No pump yet. A session can be recorded without one.
 none-part = No part yet. A date here helps to tell wear later.
 none-flange = No flange yet.
+none-gauge = No gauge yet. It says how sure a reading is.
 
 ## Fields
 
@@ -369,6 +390,56 @@ field-cycles-low = Cycles, from
 field-cycles-high = Cycles, to
 field-part = Part
 field-until = In use until
+field-warranty-until = Warranty until
+field-gauge = Gauge
+field-span = Reads from 0 to
+field-reads-in = Unit on its face
+field-accuracy-class = Accuracy class
+field-greatest-error = Greatest error its maker states
+field-resolution = Smallest step that can be read
+field-connected = How the gauge is connected
+field-flange = Flange in use
+field-ran-on = Pump runs on
+field-sides-at-once = Drawn at once
+field-set-vacuum = Vacuum the pump says it is set to
+field-altitude = Height above the sea
+field-air-pressure = Pressure of the air
+field-unit = Unit in the file
+field-readings = Readings
+field-findings = What was found
+field-readings-are-right = The readings are right
+field-unit-is-right = The unit is right
+field-next-level = Level read next
+field-next-side = Side read next
+field-nipple-left-before = Left, before expressing
+field-nipple-left-after = Left, after
+field-nipple-right-before = Right, before expressing
+field-nipple-right-after = Right, after
+field-areola-drawn-in = Areola drawn in
+field-rubbing = Nipple rubs
+field-marked-nipple = Nipple pale or marked afterwards
+field-only-at-highest = Milk only at the highest vacuum
+field-flange-sizes = Sizes in stock
+field-personal-low = Personal grade: reaches this
+field-personal-high = Personal grade: usually up to
+field-hospital-low = Hospital grade: reaches this
+field-hospital-high = Hospital grade: usually up to
+field-good-low = Held good for any pump, from
+field-good-high = Held good for any pump, to
+field-hand-exemption = A hand pump above this carries a note on 21 CFR 884.5150
+field-verdict-chance = A verdict is given from this chance on
+field-set-apart = Applied and set vacuum may differ by this
+field-readings-apart = Readings further apart than this are asked about
+field-likely-kilopascal = A highest reading below this is asked about
+field-life-from = A personal grade motor lasts, from
+field-life-to = A personal grade motor lasts, to
+field-usual-cycles-low = Usual cycles, from
+field-usual-cycles-high = Usual cycles, to
+field-gap-least = Flange wider than the nipple by at least
+field-gap-most = Flange wider than the nipple by at most
+field-comes-with-low = Pumps come with a flange of, from
+field-comes-with-high = Pumps come with a flange of, to
+field-measure-again = Measure a nipple again after
 field-size = Size
 field-side = Side
 field-hand = Hand that holds the phone
@@ -410,6 +481,13 @@ hint-zone = as the device is set, or a name such as Europe/Berlin
 hint-letdown-felt = Not felt does not mean there was none.
 hint-name = a name of your own
 hint-day-start = 0 is midnight
+hint-span = many pump gauges end at 450 mmHg
+hint-accuracy-class = stands on the face, such as Cl. 1.6
+hint-greatest-error = where there is no class
+hint-flange-sizes = such as 15 17 19 21
+hint-set-vacuum = only where the pump shows a vacuum
+hint-altitude = shown, never used to correct
+hint-nipple-left-before = in mm
 
 ## Choices
 
@@ -464,6 +542,30 @@ choice-part-tubing = Tubing
 choice-part-connector = Connector
 choice-part-bottle_seal = Bottle seal
 choice-part-other = Another part
+choice-reads-in-mmHg = mmHg
+choice-reads-in-kPa = kPa
+choice-reads-in-mbar = mbar
+choice-reads-in-cmH2O = cmH₂O
+choice-unit-mmHg = mmHg
+choice-unit-kPa = kPa
+choice-unit-mbar = mbar
+choice-unit-cmH2O = cmH₂O
+choice-accuracy-class-01 = 0.1
+choice-accuracy-class-025 = 0.25
+choice-accuracy-class-06 = 0.6
+choice-accuracy-class-1 = 1
+choice-accuracy-class-16 = 1.6
+choice-accuracy-class-25 = 2.5
+choice-accuracy-class-4 = 4
+choice-connected-dead_headed = Closed, on the gauge alone
+choice-connected-with_flange = With the flange in use
+choice-ran-on-mains = Mains
+choice-ran-on-battery = Battery
+choice-sides-at-once-one = One side
+choice-sides-at-once-both = Both sides
+choice-next-side-left = Left
+choice-next-side-right = Right
+choice-next-side-both = One port
 choice-hand-right = Right hand
 choice-hand-left = Left hand
 choice-palette-as_device = As the device
@@ -603,6 +705,18 @@ bad-level = { $field }: the pump has { $most } levels.
 bad-level-do = Write a level that is on the dial, or correct the pump in Kit.
 bad-order = { $field }: the lower figure is above the upper one.
 bad-order-do = Swap them, or correct one.
+bad-range-centimeters = { $field }: { $typed } lies outside { $least } to { $most } mm. Was it { $typed } cm, which is { $meant } mm?
+bad-range-centimeters-do = Write { $meant }, or { $typed } cm.
+bad-sizes = { $field }: these are not sizes.
+bad-sizes-do = Write figures in mm with a space between, such as 15 17 19.
+bad-findings = { $field }: this is not what was found in a trace.
+bad-findings-do = Bring the trace’s file in again.
+bad-reading = This reading cannot be read.
+bad-reading-do = Take it out, or write it anew.
+bad-beyond-span = { $field }: the gauge ends at { $most } { $unit }.
+bad-beyond-span-do = Please look at the figure, or correct the gauge in Kit.
+bad-beyond-air = { $field }: no vacuum can be more than the air presses with there, { $most } { $unit }.
+bad-beyond-air-do = Please look at the figure and its unit, and at height and air pressure.
 
 ## Trouble with the record
 
@@ -653,6 +767,22 @@ unit-ozav = oz
 unit-Cel = °C
 unit-degF = °F
 unit-mm = mm
+unit-cm = cm
+unit-mbar = mbar
+unit-cmH2O = cmH₂O
+unit-hPa = hPa
+unit-m = m
+unit-fti = ft
+unit-mo = months
+unit-mmHgmo = mmHg a month
+unit-kPamo = kPa a month
+unit-mmHgs = mmHg a second
+unit-kPas = kPa a second
+chance = { $percent } %
+chance-most = more than 99 %
+chance-least = less than 1 %
+month-year = { $month } { $year }
+until-date = until { $date }
 unit-mLd = mL a day
 unit-mLkgd = mL for each kilogram
 unit-d = days
@@ -834,3 +964,196 @@ rules-detail = each with its source; your consultant may change them
 rule-shipped = As shipped: { $value } { $unit }. { $source }, { $year }.
 rule-shipped-from-memory = As shipped: { $value } { $unit }. { $source }, { $year }, from memory.
 date-short = { $day } { $month }
+
+## Kit: pumps and gauges
+
+fit-open = Which flange to try
+gauge-span = 0 to { $span }
+gauge-class = class { $class }
+pump-check = Check it with a gauge
+pump-trace = Bring in a trace
+pump-details = Details
+pump-not-checked = Not checked yet
+pump-not-checked-caption = A gauge tells what it pulls. Until then a level on its dial has no mmHg.
+pump-in-short = { $date }: { $said }
+pump-defers = The pump’s manual, and what your consultant says, come first.
+side-one-port = One port
+dial-left = L
+dial-right = R
+dial-legend = Broad arc: { $range }. Wedge: where the truth lies nine times in ten.
+dial-legend-bare = Wedge: where the truth lies nine times in ten.
+dial-spoken = { $side }: { $value }, somewhere in { $range }.
+dial-spoken-range = Held against { $range }.
+dial-readings-spoken = { $count ->
+    [one] One reading, { $last }.
+   *[other] { $count } readings, the last { $last }.
+}
+limit-from = { $low } or more
+limit-to = up to { $high }
+limits-maker = { $range }, as its maker states
+limits-personal = { $range }, usual for personal grade
+limits-hospital = { $range }, usual for hospital grade
+limits-any = { $range }, held good for any pump
+verdict-meets-maker = Meets its maker’s range
+verdict-meets-grade = Reaches what its grade usually does
+verdict-meets-any = Within what is held good
+verdict-below-maker = Below its maker’s range
+verdict-below-grade = Below what its grade usually reaches
+verdict-below-any = Below what is held good
+verdict-above-maker = Above its maker’s range
+verdict-above-grade = Above what its grade usually reaches
+verdict-above-any = Above what is held good
+verdict-cannot-tell = Can’t tell with this gauge
+verdict-needs = Can’t tell yet: { $more ->
+    [one] one more reading
+   *[other] { $more } more readings
+} of a side
+verdict-gauge-unknown = Can’t tell: how far the gauge may be wrong is not known
+verdict-end-of-span = Can’t tell: the gauge stood at its end
+verdict-asks = A question first
+side-range = { $side } { $range }
+side-value = { $side } { $value }
+checked-on = read on { $date }
+chance-meets = { $side }: { $chance } likely within { $range }.
+chance-below = { $side }: { $chance } likely below { $range }.
+chance-above = { $side }: { $chance } likely above { $range }.
+settles-readings = { $more ->
+    [one] One more reading of each side
+   *[other] { $more } more readings of each side
+} would tell, if they come out like these.
+settles-gauge = A gauge of class { $class } with the same span would tell.
+settles-neither = It stands right at the limit: neither more readings nor a finer gauge would tell.
+sides-alike = Left and right do not differ by more than readings do.
+sides-left-more = Left pulls about { $by } more than right ({ $range }).
+sides-right-more = Right pulls about { $by } more than left ({ $range }).
+still-good = It still lies in what is held good for any pump, { $range }.
+hand-exemption = A hand pump above { $limit }: in the United States 21 CFR 884.5150 frees hand pumps of a premarket notification only up to there. That is a limit of paperwork, not of safety.
+not-delivered = Set to { $set }, read { $read }: more than { $limit } apart, so the vacuum that was set was not delivered.
+height = The air pressed with { $air } hPa, { $share } % of that at sea level. A pump that holds a share of the air’s pressure and reads { $read } here would read { $level } at the sea; one that holds its vacuum would not. Nothing was corrected.
+gauge-wrong-by = The gauge may be wrong by { $error } either way. { $count } readings, which repeat to within about { $spread }.
+gauge-not-named = Which gauge it was, was not written down.
+connected-dead-headed = Read closed, on the gauge alone: with a flange at the breast it is lower.
+connected-with-flange = Read with the flange in use.
+connected-unsaid = How the gauge was connected was not written down; closed it reads higher than at the breast.
+ran-on-battery = Read while it ran on its battery.
+asks-kilopascal = { $read } is little for a highest level. Was it kPa? That would be { $meant }.
+meant-kilopascal = It was kPa
+readings-are-right = It is right
+asks-far-apart = These readings of one place lie far apart: { $range }. Is one mistyped?
+asks-look = Look at it
+section-levels = What its levels pull
+section-wear = Over time
+section-checks = Checks
+section-traces = Traces
+section-parts = Its parts
+section-years = Its years
+section-stock = Sizes in stock
+section-measured = Measured
+section-fit-left = Left
+section-fit-right = Right
+readings-count = { $count ->
+    [1] one reading
+   *[other] { $count } readings
+}
+ran = ran { $hours } h in { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+}
+ran-at-least = ran at least { $hours } h in { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+}, some of unknown length
+pump-age = In use since { $date }, { $months ->
+    [one] one month
+   *[other] { $months } months
+}.
+life-before = A personal grade motor lasts about { $from } to { $to } months (common practice).
+life-within = A personal grade motor lasts about { $from } to { $to } months (common practice): it is in those years now.
+life-beyond = A personal grade motor lasts about { $from } to { $to } months (common practice): it has run longer than most.
+warranty-until = Warranty until { $date }.
+warranty-was-until = The warranty ended on { $date }.
+levels-from-check = From the check on { $date }. Sessions from that day on show their levels in this.
+levels-outside = Levels below the lowest and above the highest that were read are not known.
+level-read = about { $value } ({ $range })
+level-between = about { $value } ({ $range }), between levels that were read
+levels-legend = Filled: read. Open: between levels that were read. Line: where the truth lies nine times in ten.
+levels-spoken = From level { $first }, about { $low }, to level { $last }, about { $high }.
+wear-legend = Round: left. Square: right. Line through a sign: the gauge’s error. Dashed: if it goes on so.
+wear-spoken = { $count } points from { $from } to { $to }.
+wear-came-back = { $side }: it came back by { $by } with the new { $part } on { $date }. It was the part.
+wear-falls = { $side }: about { $by } less each month ({ $low } to { $high }), from { $checks } checks.
+wear-rises = { $side }: about { $by } more each month ({ $low } to { $high }), from { $checks } checks.
+wear-no-slope = { $side }: no slope that can be told from none ({ $low } to { $high } mmHg a month), from { $checks } checks.
+wear-fell-within = { $side }: { $by } less than on { $date }. That is within what the gauge may be wrong by ({ $error }).
+wear-fell-beyond = { $side }: { $by } less than on { $date }. That is more than the gauge may be wrong by ({ $error }).
+wear-try-parts = Try new valves and membranes first, then check again.
+wear-not-the-part = It did not come back with the new { $part }: it may be the motor. Its maker or your consultant can look at it.
+wear-left-out = { $count ->
+    [one] One check was done in another way and is not held against these.
+   *[other] { $count } checks were done in another way and are not held against these.
+}
+forecast-needs = { $side }: when the lower limit would be reached needs { $more ->
+    [one] one more check
+   *[other] { $more } more checks
+}.
+forecast-not-falling = { $side }: it does not fall.
+forecast-reached = { $side }: it stands at its lower limit now.
+forecast-not-in-sight = { $side }: at this rate not within ten years.
+forecast-between = { $side }: at this rate it reaches its lower limit between { $soonest } and { $latest } (eight times in ten).
+forecast-not-before = { $side }: at this rate it reaches its lower limit not before { $soonest }; how much later can’t be told.
+
+check-on = Check on { $date }
+check-headline = { $side }, { $level }: reading { $number } of { $of }
+check-all-read = All is read
+check-step-connect = Connect the gauge to: { $side }.
+check-step-connect-closed = Connect the gauge to: { $side }, closed, without a flange.
+check-step-connect-flange = Connect the gauge to: { $side }, with the flange in use.
+check-step-again = Stop the pump and start it again: { $side }.
+check-step-level = Set it to: { $level }.
+check-step-wait = Wait until the needle climbs no higher, about ten cycles.
+check-step-read = Read its highest, and write it down.
+check-step-enough = Three readings of each side are enough to say how sure they are.
+check-step-levels = Choose another level below to learn what it pulls.
+check-reading = What the gauge shows: { $side }, { $level }
+check-reading-hint = with or without a minus sign
+check-near = Near what was read before
+check-near-spoken = Write down { $value }
+check-readings = Readings
+check-no-readings = None yet.
+check-correct = Correct a reading
+check-done = What it says
+level-highest = Highest
+level-highest-of = highest level, { $level }
+reading-label = { $side }, { $level }
+reading-set = set to { $set }
+
+## Kit: flanges
+
+fit-title = Flange
+fit-subtitle = What to try, and what to look for
+fit-not-measured = Not measured yet
+fit-not-measured-caption = The nipple’s diameter before expressing, in mm, straight across at its base, gives the sizes to try.
+fit-measure = Measure
+fit-headline = Sizes to try
+fit-side-figure = { $side } { $sizes }
+fit-caption = The nipple’s diameter and { $least } to { $most } mm more. Advice differs between those two.
+fit-comes-with = Pumps come with { $low } or { $high } mm; most people need smaller (common practice). It is the nipple that counts, not the breast.
+fit-no-verdict = This says what to try, not what is right. Comfort decides, and your consultant’s eye.
+fit-sides-differ = Left and right differ: measure both once more, and try each side by itself.
+fit-measure-again = Measure again from { $date } on: nipples change in the first weeks.
+fit-measure-again-now = It is time to measure again (since { $date }).
+fit-measured = { $diameter } across: { $from } to { $to }.
+fit-in-stock = In stock: { $sizes } mm. Begin with the smallest that does not rub.
+fit-none-in-stock = None in stock lies within; the nearest is { $nearest }.
+fit-no-stock = Which sizes are in stock is not written down.
+fit-grew = It was { $by } wider after expressing.
+fit-shrank = It was { $by } narrower after expressing.
+fit-in-use-within = The flange in use, { $size }, lies within.
+fit-in-use-smaller = The flange in use, { $size }, is smaller than these.
+fit-in-use-larger = The flange in use, { $size }, is larger than these.
+fit-try-smaller = Speaks for a smaller flange. Look whether it is less with one size down.
+fit-try-larger = Speaks for a larger flange. Look whether it is gone with one size up.
+fit-try-other = Speaks for another size, or for less vacuum. Try less vacuum first.
+fit-not-seen = Looked for and not seen
+fit-signs-open = Signs
+fit-signs-open-detail = Nobody has looked yet: areola drawn in, rubbing, a pale or marked nipple, milk only at the highest vacuum.

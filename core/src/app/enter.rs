@@ -3,9 +3,10 @@
 use chrono::{NaiveDate, NaiveDateTime, Timelike};
 use serde_json::{json, Value};
 
+use super::kit::NEXT;
 use super::{buzz, App, Present};
 use crate::record::kinds::SIDES;
-use crate::record::{check, moment, text, typed, whole, Fields, Kind, Mark, Takes, MARKS};
+use crate::record::{check, moment, text, typed, whole, Fields, Kind, Mark, Takes, MARKS, READINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::screen::{typed_unit, View, DATE_OF};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
@@ -18,7 +19,7 @@ impl App {
     pub(super) fn add(&mut self, kind: &str, days_back: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
         let kind = Kind::named(kind).filter(|k| k.only().is_none()).ok_or_else(|| {
             Trouble::bad("kind", "bad-choice")
-                .with("words", "session, feed, sign, weight, life_event, note, child, pump, part, flange")
+                .with("words", "session, feed, sign, weight, life_event, note, child, pump, part, flange, gauge, fit")
         })?;
         let view = self.view(present)?;
         let at = if days_back == 0 {
@@ -68,8 +69,12 @@ impl App {
         if typed.trim().is_empty() {
             return self.clear(id, field, present);
         }
-        let (values, surprise) = read_entry(&view, kind, &fields, field, typed)?;
-        self.set_fields(id, kind, fields, values, "enter", present)?;
+        let (values, surprise) = match kind == Kind::Check && field.starts_with(READINGS) {
+            true => (super::kit::read_reading(&view, id, &fields, field, typed)?, Surprise::None),
+            false => read_entry(&view, kind, &fields, field, typed)?,
+        };
+        let name = if field == NEXT { "reading" } else { "enter" };
+        self.set_fields(id, kind, fields, values, name, present)?;
         match surprise {
             Surprise::None => {}
             Surprise::Skipped => self.tell("time-skipped", Tone::Quiet),
@@ -105,7 +110,10 @@ impl App {
                 w.set(id, "kind", &json!(kind.name()))?;
             }
             for (field, value) in &values {
-                w.set(id, field, value)?;
+                match field == NEXT {
+                    true => w.set(id, &format!("{READINGS}{}", w.new_id()), value)?,
+                    false => w.set(id, field, value)?,
+                }
             }
             Ok(())
         })
@@ -113,7 +121,8 @@ impl App {
 
     pub(super) fn clear(&mut self, id: &str, field: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         let (kind, fields) = self.view(present)?.record(id)?;
-        let known = field.starts_with(MARKS) || kind.field(field).is_some();
+        let member = kind.members().is_some_and(|(prefix, _)| field.starts_with(prefix));
+        let known = member || kind.field(field).is_some();
         if !known || Some(field) == kind.time_field() {
             return Err(Trouble::bad(field, "bad-clear"));
         }

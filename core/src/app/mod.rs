@@ -3,10 +3,12 @@
 //! A tap that was answered is on disk. What went wrong is a
 //! [`Trouble`](crate::trouble::Trouble), and the record is as it was. One file
 //! a family of events: [`session`] while one runs, [`amounts`] after it,
-//! [`enter`] for fields, [`whole`] for the record as a whole.
+//! [`enter`] for fields, [`kit`] for checks and traces, [`whole`] for the record as a
+//! whole.
 
 mod amounts;
 mod enter;
+mod kit;
 mod session;
 mod step;
 mod supply;
@@ -38,6 +40,8 @@ pub struct App {
     places: Vec<Place>,
     said: Vec<Said>,
     report: Option<Report>,
+    /// The trace whose file was asked for.
+    awaits: Option<String>,
 }
 
 /// The present, as one call sees it.
@@ -69,6 +73,7 @@ impl App {
             places: vec![Place::Now],
             said: Vec::new(),
             report: None,
+            awaits: None,
         };
         if let Some(salvaged) = opened.salvaged {
             app.tell_salvaged(&salvaged);
@@ -178,6 +183,7 @@ impl App {
     fn react(&mut self, event: Event, present: Present) -> Result<Vec<Effect>, Trouble> {
         match event {
             Event::Go { place } => {
+                self.awaits = None;
                 self.go(place);
                 Ok(Vec::new())
             }
@@ -219,12 +225,11 @@ impl App {
                 self.add_missed(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::DropSeen { since } => self.drop_seen(&since, present),
-            Event::BeginCheck { .. }
-            | Event::ReadAt { .. }
-            | Event::ReadingsAreRight { .. }
-            | Event::MeantIn { .. }
-            | Event::BeginTrace { .. }
-            | Event::PickTrace { .. } => Ok(Vec::new()),
+            Event::BeginCheck { pump } => self.begin_check(&pump, present),
+            Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
+            Event::ReadingsAreRight { check } => self.readings_are_right(&check, present),
+            Event::MeantIn { id, unit } => self.meant_in(&id, &unit, present),
+            Event::BeginTrace { .. } | Event::PickTrace { .. } => Ok(Vec::new()),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
@@ -247,7 +252,13 @@ impl App {
     /// the foot of the screen begin anew.
     fn go(&mut self, place: Place) {
         match place {
-            Place::Entry { .. } | Place::Report | Place::SupplyFigures { .. } => {
+            Place::Entry { .. }
+            | Place::Report
+            | Place::SupplyFigures { .. }
+            | Place::Pump { .. }
+            | Place::Check { .. }
+            | Place::Trace { .. }
+            | Place::Fit => {
                 if self.places.last() != Some(&place) {
                     self.places.push(place);
                 }

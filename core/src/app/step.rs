@@ -9,7 +9,7 @@ use crate::quantity::{
     AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
     VolumeUnit,
 };
-use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS};
+use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS, READINGS};
 use crate::screen::shapes::Effect;
 use crate::screen::{typed_unit, View, DATE_OF};
 use crate::time::{Moment, Span, Zone};
@@ -36,6 +36,9 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
         let mark = Mark::from_json(field, before)?;
         let moved = Mark { at: later(&mark.at, MARK_STEP, steps, view.zone), ..mark };
         return Ok(vec![(field.to_owned(), moved.to_json(Some(before)))]);
+    }
+    if field.starts_with(READINGS) {
+        return super::kit::step_reading(view, fields, field, steps, |unit| step_of(unit.ucum()));
     }
     if let Some(base) = field.strip_suffix(DATE_OF) {
         let before = moment(fields, base).ok_or_else(|| Trouble::bad(base, "bad-moment"))?;

@@ -39,7 +39,8 @@ impl App {
         }])
     }
 
-    /// Brings a file of the exchange form in and shows what came of it.
+    /// Brings a file in and shows what came of it: one of the exchange form, or a
+    /// trace of pressure over time.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         let look_around = self.opening.look_around;

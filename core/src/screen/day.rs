@@ -190,6 +190,11 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             let note = text(fields, "note").unwrap_or_default().to_owned();
             (what.unwrap_or_else(|| words.say("kind-life_event")), note, String::new(), None)
         }
+        Kind::Check | Kind::Trace => {
+            let pump = text(fields, "pump").map(|id| view.name_of_id(id)).transpose()?.flatten().unwrap_or_default();
+            (words.say(&format!("kind-{}", kind.name())), pump, String::new(), None)
+        }
+        Kind::Fit => (words.say("kind-fit"), String::new(), String::new(), None),
         _ => (words.say("kind-note"), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
     };
     let care = match view.journal.overlapping(row)?.into_iter().find(|other| shares_side(view, row, other)) {
@@ -203,7 +208,7 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
         open: Action::new(
             format!("open-{}", row.subject),
             title.clone(),
-            Event::Go { place: Place::Entry { id: row.subject.clone() } },
+            Event::Go { place: opened(row, kind) },
         )
         .spoken(words.with("open-spoken", &[("what", spoken.clone().into())]))
         .weight(Weight::Quiet),
@@ -216,6 +221,16 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
         spoken,
         others: Vec::new(),
     })
+}
+
+/// What a row opens: what was found where something was, else the record itself.
+fn opened(row: &Row, kind: Kind) -> Place {
+    let id = row.subject.clone();
+    match kind {
+        Kind::Check if !row.taken_out => Place::Check { id },
+        Kind::Trace if !row.taken_out => Place::Trace { id },
+        _ => Place::Entry { id },
+    }
 }
 
 /// Whether two sessions used the same side.

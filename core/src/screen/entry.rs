@@ -3,9 +3,11 @@
 use super::shapes::{
     Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, Notice, Place, Screen, Sign, Tone, Weight,
 };
-use super::{day, field_row, strip, View};
+use super::{day, field_row, kit, readings, strip, View};
+use crate::answer::pump::levels::LevelPull;
+use crate::quantity::Level;
 use crate::record::mark::Does;
-use crate::record::{flag, moment, Fields, Kind, Session, MARKS};
+use crate::record::{flag, moment, whole, Fields, Kind, Session, MARKS};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
@@ -23,7 +25,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     };
     let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;
     let home = match kind {
-        Kind::Pump | Kind::Part | Kind::Flange => "kit",
+        Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => "kit",
         Kind::Child | Kind::Settings | Kind::Rules => "family",
         _ => "day",
     };
@@ -103,7 +105,10 @@ fn groups(
         if spec.group.is_empty() || !fits(spec.key, spec.group, fields, session) {
             continue;
         }
-        let rows = field_row::rows(view, id, kind, spec, fields)?;
+        let mut rows = field_row::rows(view, id, kind, spec, fields)?;
+        if let (Some(session), true) = (session, spec.key.starts_with("level_")) {
+            say_levels(view, session, fields, spec.key, &mut rows)?;
+        }
         match groups.iter_mut().find(|g| g.key == spec.group) {
             Some(group) => group.rows.extend(rows),
             None => groups.push(FieldGroup {
@@ -117,11 +122,32 @@ fn groups(
         groups.push(FieldGroup {
             key: "marks".to_owned(),
             title: words.say("group-marks"),
-            rows: marks(view, session),
+            rows: marks(view, session)?,
         });
+    }
+    if kind == Kind::Check {
+        let rows = readings::rows(view, id, fields);
+        groups.push(FieldGroup { key: "readings".to_owned(), title: words.say("check-readings"), rows });
     }
     groups.retain(|g| !g.rows.is_empty());
     Ok(groups)
+}
+
+/// What a level that was written down pulled, by the check of its time.
+fn say_levels(
+    view: &View<'_>,
+    session: &Session,
+    fields: &Fields,
+    key: &str,
+    rows: &mut [FieldRow],
+) -> Result<(), Trouble> {
+    let Some(level) = whole(fields, key).map(Level::new) else { return Ok(()) };
+    let at = session.started.as_ref().map_or(view.now, |m| m.instant());
+    let pull = kit::level_in_vacuum(view, session, at)?(level);
+    for row in rows {
+        row.hint = pull.map(|pull| kit::level_said(view, &pull)).unwrap_or_default();
+    }
+    Ok(())
 }
 
 /// Whether a field has a place in this session's form: what stands in it
@@ -156,10 +182,11 @@ fn fits(key: &str, group: &str, fields: &Fields, session: Option<&Session>) -> b
 }
 
 /// Each mark with its time; a mark can be moved and made to say nothing.
-fn marks(view: &View<'_>, session: &Session) -> Vec<FieldRow> {
+fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
     let words = view.words();
     let from = session.started.as_ref().map(|m| m.instant());
-    session
+    let pulls = kit::level_in_vacuum(view, session, from.unwrap_or(view.now))?;
+    let rows = session
         .marks
         .iter()
         .map(|(field, mark)| {
@@ -168,7 +195,7 @@ fn marks(view: &View<'_>, session: &Session) -> Vec<FieldRow> {
                 Does::Letdown => words.say("mark-letdown"),
                 Does::Pain { score: Some(score) } => words.with("mark-pain-score", &[("score", score.get().into())]),
                 Does::Pain { score: None } => words.say("mark-pain"),
-                Does::Setting { .. } => setting(view, &mark.does),
+                Does::Setting { .. } => setting(view, &mark.does, &pulls),
             };
             let what = match &mark.side {
                 Some(side) => words.with(
@@ -203,7 +230,8 @@ fn marks(view: &View<'_>, session: &Session) -> Vec<FieldRow> {
                 spoken,
             }
         })
-        .collect()
+        .collect();
+    Ok(rows)
 }
 
 fn step(view: &View<'_>, session: &Session, field: &str, what: &str, key: &str, steps: i32) -> Action {
@@ -217,12 +245,13 @@ fn step(view: &View<'_>, session: &Session, field: &str, what: &str, key: &str, 
     .sign(if steps < 0 { Sign::Softer } else { Sign::Stronger })
 }
 
-fn setting(view: &View<'_>, does: &Does) -> String {
+fn setting(view: &View<'_>, does: &Does, pulls: &impl Fn(Level) -> Option<LevelPull>) -> String {
     let words = view.words();
     let Does::Setting { level, vacuum, cycles, for_discomfort } = does else { return String::new() };
     let mut parts = Vec::new();
     if let Some(level) = level {
         parts.push(words.with("setting-level", &[("level", level.get().into())]));
+        parts.extend(pulls(*level).map(|pull| kit::level_said(view, &pull)));
     }
     if let Some(vacuum) = vacuum {
         parts.push(words.entered(vacuum, view.settings.vacuum));

@@ -14,6 +14,7 @@ mod field_row;
 mod frame;
 mod kit;
 mod labels;
+mod readings;
 mod ready;
 mod report;
 mod running;
@@ -26,6 +27,7 @@ mod view;
 mod welcome;
 mod words;
 
+pub(crate) use kit::next_place;
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
 pub(crate) use ready::SetUp;
@@ -52,7 +54,10 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Entry { id } => entry::show(view, id),
         Place::Supply { days } => supply::show(view, *days),
         Place::SupplyFigures { days } => supply::show_figures(view, *days),
-        Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit => kit::show(view),
+        Place::Kit | Place::Trace { .. } => kit::show(view),
+        Place::Pump { id } => kit::show_pump(view, id),
+        Place::Check { id } => kit::show_check(view, id),
+        Place::Fit => kit::show_fit(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),
     }

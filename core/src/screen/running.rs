@@ -1,7 +1,7 @@
 //! While a session runs: time, phase, settings, and what a thumb can mark.
 
 use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
-use super::{strip, View, ASKS_ABOUT_LONG};
+use super::{kit, strip, View, ASKS_ABOUT_LONG};
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{Does, Phase};
 use crate::record::{moment, whole, Session};
@@ -61,7 +61,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             figure,
             caption,
             strip: strip::draw(view, &session, view.now),
-            dials: dials(view, &session, levels),
+            dials: dials(view, &session, levels, started.instant())?,
             marks: marks(view, &session, phase.map(|(p, _)| p)),
             pain: pain(view, &session),
             finish: Action::new("finish", words.say("finish"), Event::Finish).weight(Weight::Main).sign(Sign::Finish),
@@ -92,9 +92,9 @@ fn marks(view: &View<'_>, session: &Session, phase: Option<Phase>) -> Vec<Action
     marks
 }
 
-fn dials(view: &View<'_>, session: &Session, levels: Option<u32>) -> Vec<Dial> {
+fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Instant) -> Result<Vec<Dial>, Trouble> {
     if session.method.as_deref() != Some("electric_pump") {
-        return Vec::new();
+        return Ok(Vec::new());
     }
     let words = view.words();
     let setting = session.setting_at(view.now);
@@ -110,7 +110,11 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>) -> Vec<Dial> {
     let level = setting.level.map(|l| l.get());
     let vacuum = setting.vacuum.as_ref().filter(|_| level.is_none());
     let cycles = setting.cycles.as_ref();
-    vec![
+    let pull = match setting.level {
+        Some(level) => kit::level_in_vacuum(view, session, started)?(level),
+        None => None,
+    };
+    let mut dials = vec![
         dial(
             "vacuum",
             match (level, vacuum) {
@@ -128,7 +132,16 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>) -> Vec<Dial> {
             mark(view, "slower", Deed::Slower, Sign::Slower).open(cycles.is_some()),
             mark(view, "faster", Deed::Faster, Sign::Faster),
         ),
-    ]
+    ];
+    if let (Some(pull), Some(dial)) = (pull, dials.first_mut()) {
+        dial.label = words.with("dial-vacuum-about", &[("value", words.vacuum(pull.vacuum.value).into())]);
+        let said = words.with(
+            "dial-vacuum-about-spoken",
+            &[("level", pull.level.get().into()), ("said", kit::level_said(view, &pull).into())],
+        );
+        dial.spoken = said;
+    }
+    Ok(dials)
 }
 
 fn pain(view: &View<'_>, session: &Session) -> Option<ChoiceRow> {

@@ -3,7 +3,8 @@
 use chrono::{Datelike, Timelike};
 
 use crate::quantity::{
-    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Unit, Volume, VolumeUnit,
+    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Share, Unit, Vacuum, VacuumUnit, Volume,
+    VolumeUnit, Wear, WearUnit,
 };
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};
@@ -134,6 +135,42 @@ impl<'a> Words<'a> {
                 ((value / step).round() * step, 0)
             }
             VolumeUnit::FluidOunce => (production.in_unit(ProductionUnit::FluidOuncePerDay), 1),
+        }
+    }
+
+    /// The bare figure of a vacuum in the unit that was chosen.
+    pub fn vacuum_figure(&self, vacuum: Vacuum) -> String {
+        let unit = self.settings.vacuum;
+        say_decimal(vacuum.in_unit(unit), unit.places())
+    }
+
+    /// A vacuum with its unit.
+    pub fn vacuum(&self, vacuum: Vacuum) -> String {
+        self.with_unit(self.vacuum_figure(vacuum), self.settings.vacuum)
+    }
+
+    /// The range of a vacuum, with its unit.
+    pub fn vacuum_range(&self, low: Vacuum, high: Vacuum) -> String {
+        let unit = self.unit(self.settings.vacuum);
+        let (low, high) = (self.vacuum_figure(low), self.vacuum_figure(high));
+        self.with("range", &[("low", low.into()), ("high", high.into()), ("unit", unit.into())])
+    }
+
+    /// How a vacuum changes by the month, without its sign.
+    pub fn wear(&self, wear: Wear) -> String {
+        let (value, places) = match self.settings.vacuum {
+            VacuumUnit::Kilopascal => (wear.in_unit(WearUnit::KilopascalPerMonth), 2),
+            _ => (wear.in_unit(WearUnit::MillimeterOfMercuryPerMonth), 1),
+        };
+        self.with_unit(say_decimal(value.abs(), places), self.settings.vacuum)
+    }
+
+    /// A chance in per cent; never all, never none.
+    pub fn chance(&self, share: Share) -> String {
+        match share.fraction() * 100.0 {
+            percent if percent > 99.0 => self.say("chance-most"),
+            percent if percent < 1.0 => self.say("chance-least"),
+            percent => self.with("chance", &[("percent", say_decimal(percent, 0).into())]),
         }
     }
 

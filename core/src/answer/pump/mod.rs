@@ -22,4 +22,4 @@ pub mod wear;
 pub use gauge_error::GaugeError;
 pub use limits::{Grade, Limits, Whose};
 pub use pull::{NoPull, Pull, Repeat};
-pub use verdict::{Judged, Settles, Verdict};
+pub use verdict::{judge, Judged, Settles, Verdict};

@@ -88,6 +88,15 @@ pub struct Course {
     pub new_without_effect: Vec<String>,
     /// When the lower limit would be reached.
     pub forecast: Forecast,
+    line: Option<Line>,
+}
+
+impl Course {
+    /// What the pump pulls at an instant by the line of its checks, with the range
+    /// that holds the line nine times in ten.
+    pub fn on(&self, at: Instant) -> Option<Estimate<Vacuum>> {
+        self.line.as_ref()?.on(at)
+    }
 }
 
 /// Checks from which a slope has a range.
@@ -117,10 +126,11 @@ pub fn course(points: &[Point], parts: &[NewPart], limit: Option<Vacuum>, now: I
             .map(|part| part.part.clone())
             .collect(),
         came_back,
-        forecast: match (line, limit) {
+        forecast: match (&line, limit) {
             (Some(line), Some(limit)) => line.reaches(limit, now),
             _ => Forecast::Needs(Count::new(LEAST_CHECKS.saturating_sub(stretch.len()) as u32)),
         },
+        line,
     })
 }
 
@@ -173,6 +183,7 @@ fn months(span: Span) -> f64 {
 }
 
 /// The straight line of least squares through the checks of a stretch.
+#[derive(Debug, Clone, Copy, PartialEq)]
 struct Line {
     from: Instant,
     middle_at: f64,
@@ -231,6 +242,14 @@ impl Line {
 
     fn at(&self, at: Instant) -> f64 {
         self.middle + self.slope * (months(at.since(self.from)) - self.middle_at)
+    }
+
+    fn on(&self, at: Instant) -> Option<Estimate<Vacuum>> {
+        let x = months(at.since(self.from)) - self.middle_at;
+        let spread = (self.variance * (1.0 / self.count + x * x / self.across)).sqrt();
+        let (middle, reach) = (self.at(at), two_sided_t(CONFIDENCE, self.freedom)? * spread);
+        let vacuum = |value: f64| Vacuum::from_canonical(value.max(0.0));
+        Some(Estimate { value: vacuum(middle), low: vacuum(middle - reach), high: vacuum(middle + reach) })
     }
 
     fn slope(&self) -> Option<Estimate<Wear>> {

@@ -1,16 +1,37 @@
-//! Pumps, parts and flanges.
+//! Kit: pumps, parts, flanges, gauges, and what is found out about them.
+//!
+//! This file lists what there is. [`look`] gathers what a pump's checks say, once;
+//! [`pump`] says it with [`wear`] and [`levels`]; [`check`] leads through a check with
+//! a gauge, [`fit`] through flanges; [`dial`] and [`plot`] draw.
+
+mod check;
+mod dial;
+mod fit;
+mod level_words;
+mod levels;
+mod look;
+mod plot;
+mod pump;
+mod wear;
+
+pub(super) use check::show as show_check;
+pub(crate) use check::next_place;
+pub(super) use fit::show as show_fit;
+pub(super) use level_words::{level_in_vacuum, level_said};
+pub(super) use pump::show as show_pump;
 
 use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::View;
 use crate::quantity::{Entered, Length, LengthUnit, Quantity, Vacuum, VacuumUnit};
-use crate::record::{text, whole, Fields, Kind};
+use crate::record::{text, whole, Fields, Gauge, Kind};
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
-    let groups =
-        [Kind::Pump, Kind::Part, Kind::Flange].map(|kind| group(view, kind)).into_iter().collect::<Result<_, _>>()?;
+    let mut flanges = group(view, Kind::Flange)?;
+    flanges.add.insert(0, Action::new("fit", words.say("fit-open"), Event::Go { place: Place::Fit }).sign(Sign::Kit));
+    let groups = vec![group(view, Kind::Pump)?, flanges, group(view, Kind::Part)?, group(view, Kind::Gauge)?];
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
 }
 
@@ -22,9 +43,15 @@ pub(super) fn group(view: &View<'_>, kind: Kind) -> Result<ListGroup, Trouble> {
     for row in view.journal.of_kind(kind)? {
         let (_, fields) = view.record(&row.subject)?;
         let title = view.name_of(kind, &fields);
-        let detail = detail(view, kind, &fields)?;
+        let mut detail = detail(view, kind, &fields)?;
+        if kind == Kind::Pump {
+            let said = pump::in_short(view, &row.subject)?;
+            detail = [detail, said].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
+        }
         let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
-        let open = Event::Go { place: Place::Entry { id: row.subject.clone() } };
+        let id = row.subject.clone();
+        let place = if kind == Kind::Pump { Place::Pump { id } } else { Place::Entry { id } };
+        let open = Event::Go { place };
         rows.push(ListRow {
             open: Some(
                 Action::new(format!("open-{}", row.subject), title.clone(), open)
@@ -81,6 +108,15 @@ fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<String, Troubl
                 if text(fields, "name").is_some() {
                     parts.push(words.entered(&size, LengthUnit::Millimeter));
                 }
+            }
+        }
+        Kind::Gauge => {
+            if let Some(span) = fields.get("span").and_then(Entered::<Vacuum>::from_json) {
+                let unit = Gauge::read(fields).reads_in.unwrap_or(view.settings.vacuum);
+                parts.push(words.with("gauge-span", &[("span", words.entered(&span, unit).into())]));
+            }
+            if let Some(class) = text(fields, "accuracy_class") {
+                parts.push(words.with("gauge-class", &[("class", class.into())]));
             }
         }
         Kind::Child => {

@@ -1,0 +1,53 @@
+//! A level on the dial in mmHg, wherever a session shows one.
+
+use super::look::checks_of;
+use crate::answer::pump::levels::{in_force, LevelCurve, LevelPull};
+use crate::quantity::Level;
+use crate::record::gauge::{AtOnce, Connected, SetUp};
+use crate::record::{whole, Session, Sides};
+use crate::screen::View;
+use crate::time::Instant;
+use crate::trouble::Trouble;
+
+/// How alike a check was to a session: at the breast before dead-headed, and as many
+/// sides at once.
+fn likeness(set_up: &SetUp, sides: Sides) -> u8 {
+    let wanted = if sides == Sides::Both { AtOnce::Both } else { AtOnce::One };
+    2 * u8::from(set_up.connected == Some(Connected::WithFlange)) + u8::from(set_up.at_once == Some(wanted))
+}
+
+/// The curve that held for a session at an instant; none where no check was made
+/// with that pump by then.
+fn curve_of(view: &View<'_>, session: &Session, at: Instant) -> Result<Option<LevelCurve>, Trouble> {
+    let Some(pump) = session.pump.as_deref() else { return Ok(None) };
+    let Some((_, fields)) = view.journal.record(pump)? else { return Ok(None) };
+    let last = whole(&fields, "levels").map(Level::new);
+    let curves: Vec<LevelCurve> = checks_of(view, pump)?
+        .iter()
+        .filter_map(|looked| LevelCurve::of(&looked.check, looked.gauge.as_ref()?, last, session.sides))
+        .collect();
+    Ok(in_force(&curves, at, |set_up| likeness(set_up, session.sides)).cloned())
+}
+
+/// What a session's level pulled, by the curve of its time.
+pub(in crate::screen) fn level_in_vacuum(
+    view: &View<'_>,
+    session: &Session,
+    at: Instant,
+) -> Result<impl Fn(Level) -> Option<LevelPull>, Trouble> {
+    let curve = curve_of(view, session, at)?;
+    Ok(move |level| curve.as_ref().and_then(|curve| curve.at(level)))
+}
+
+/// A level's vacuum in words: about so much, with its range, and whether it lies
+/// between levels that were read.
+pub(in crate::screen) fn level_said(view: &View<'_>, pull: &LevelPull) -> String {
+    let words = view.words();
+    words.with(
+        if pull.was_read() { "level-read" } else { "level-between" },
+        &[
+            ("value", words.vacuum(pull.vacuum.value).into()),
+            ("range", words.vacuum_range(pull.vacuum.low, pull.vacuum.high).into()),
+        ],
+    )
+}
