@@ -144,7 +144,7 @@ object KitSamples {
     )
 
     private val check = CheckScreen(
-        "Left, reading 2 of 3",
+        "Left, reading 3 of 3",
         listOf("Close the left flange with the gauge.", "Set the highest level and wait until the needle comes back to the same place.", "Read it, and write down what it shows."),
         field("reading", "What the gauge shows", ""),
         "Near the last one",
@@ -155,9 +155,9 @@ object KitSamples {
             ChoiceRow("side", "Side", listOf(act("side-left", "Left", chosen = true), act("side-right", "Right"), act("side-both", "Both at once"))),
             ChoiceRow("level", "Level", listOf("1", "3", "5", "7", "9").map { act("level-$it", it, chosen = it == "9") }),
         ),
-        ListGroup("readings", "Read so far", listOf(row("262 mmHg", "Left, level 9")), "Nothing yet.", emptyList()),
+        ListGroup("readings", "Read so far", listOf(row("262 mmHg", "Left, level 9"), row("264 mmHg", "Left, level 9, the first")), "Nothing yet.", emptyList()),
         listOf(choice("gauge", "Gauge", "Needle, class 1.6", "Digital"), choice("power", "Power", "Mains", "Battery")),
-        act("done", "What it says", Weight.MAIN), "Left, reading 2 of 3.",
+        act("done", "What it says", Weight.MAIN), "Left, reading 3 of 3.",
     )
 
     private fun ask(key: String, text: String, vararg answers: String) =

@@ -2,6 +2,7 @@ package drawwell.ui.pictures
 
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
+import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.PathEffect
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.text.TextLayoutResult
@@ -11,7 +12,6 @@ import androidx.compose.ui.text.drawText
 import androidx.compose.ui.unit.Constraints
 import androidx.compose.ui.unit.Density
 import androidx.compose.ui.unit.dp
-import androidx.compose.ui.unit.toSize
 import drawwell.surface.Tick
 import drawwell.ui.look.Colours
 
@@ -21,7 +21,7 @@ import drawwell.ui.look.Colours
  */
 internal class PlotMarks(marks: List<Tick>, wide: Float, measurer: TextMeasurer, style: TextStyle, density: Density) {
     private class Flag(val x: Float, val words: TextLayoutResult, val from: Float, val row: Int) {
-        val to get() = from + words.size.width
+        val to get() = from + words.wide()
     }
 
     private val room = with(density) { 4.dp.toPx() }
@@ -39,7 +39,7 @@ internal class PlotMarks(marks: List<Tick>, wide: Float, measurer: TextMeasurer,
             // The side where it takes fewer lines, or after its line where that is all one.
             val after = words[0].lineCount <= words[1].lineCount
             val said = if (after) words[0] else words[1]
-            val from = if (after) x + room else x - room - said.size.width
+            val from = if (after) x + room else x - room - said.wide()
             flags += (0..flags.size).map { Flag(x, said, from, it) }.let { all -> all.firstOrNull { it.flies() } ?: all.last() }
         }
         rows = (0..(flags.maxOfOrNull { it.row } ?: -1)).map { row -> flags.filter { it.row == row }.maxOfOrNull { it.words.size.height } ?: 0 }
@@ -52,7 +52,7 @@ internal class PlotMarks(marks: List<Tick>, wide: Float, measurer: TextMeasurer,
             val top = area.top - rows.take(flag.row + 1).sum()
             val x = area.left + flag.x
             drawLine(colours.page.ink, Offset(x, top + 2.dp.toPx()), Offset(x, area.bottom), 1.5.dp.toPx(), pathEffect = dashes)
-            drawRect(colours.page.ground, Offset(area.left + flag.from, top), flag.words.size.toSize())
+            drawRect(colours.page.ground, Offset(area.left + flag.from, top), Size(flag.words.wide(), flag.words.size.height.toFloat()))
             drawText(flag.words, colours.page.ink, Offset(area.left + flag.from, top))
         }
     }
@@ -70,3 +70,5 @@ internal class PlotMarks(marks: List<Tick>, wide: Float, measurer: TextMeasurer,
         const val MOST = 0.6f
     }
 }
+
+private fun TextLayoutResult.wide(): Float = (0 until lineCount).maxOf { getLineRight(it) }

@@ -40,5 +40,6 @@ internal fun CheckSteps(check: CheckScreen, room: Modifier) {
                 Words(step, lettering.body)
             }
         }
+        CheckRead(check.readings)
     }
 }
