@@ -99,10 +99,7 @@ pub(super) fn of_sides(view: &View<'_>, sides: &[SideLook], limits: &Limits, spa
                 label: tip(view, *side),
             })
             .collect(),
-        legend: words.with(
-            if arcs.is_empty() { "dial-legend-bare" } else { "dial-legend" },
-            &[("range", arcs.first().map(|arc| arc.label.clone()).unwrap_or_default().into())],
-        ),
+        legend: words.say("dial-legend"),
         arcs,
         ticks: sweep.ticks(),
         figure: figures.join(" \u{b7} "),
