@@ -5,24 +5,23 @@ import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
+import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.unit.dp
-import drawwell.surface.ListGroup
+import drawwell.surface.ListRow
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.parts.Words
 
-/** What was written down, where the eye is when a thumb has just done so. The voice hears it from the list itself. */
+/** What was written down last, where the eye is when a thumb has just done so. */
 @Composable
-internal fun CheckRead(readings: ListGroup) {
+internal fun CheckRead(reading: ListRow) {
     val lettering = LocalLettering.current
-    if (readings.rows.isEmpty()) return
     FlowRow(
-        Modifier.fillMaxWidth().padding(top = 10.dp).clearAndSetSemantics {},
-        Arrangement.spacedBy(14.dp),
-        Arrangement.spacedBy(2.dp),
+        Modifier.fillMaxWidth().padding(top = 10.dp),
+        Arrangement.spacedBy(12.dp),
+        itemVerticalAlignment = Alignment.CenterVertically,
     ) {
-        Words(readings.title, lettering.label, Modifier.padding(top = 4.dp), soft = true)
-        readings.rows.forEach { Words(it.title, lettering.title) }
+        Words(reading.title, lettering.title)
+        Words(reading.detail, lettering.label, soft = true)
     }
 }

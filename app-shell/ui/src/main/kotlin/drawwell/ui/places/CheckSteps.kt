@@ -7,39 +7,23 @@ import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.testTag
-import androidx.compose.ui.semantics.contentDescription
-import androidx.compose.ui.semantics.heading
-import androidx.compose.ui.semantics.semantics
+import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.CheckScreen
 import drawwell.ui.look.LocalLettering
-import drawwell.ui.look.largeType
 import drawwell.ui.parts.Words
-import drawwell.ui.parts.scrolling
 
-/** What is read now, and how, step by step; where the steps are longer than their room they scroll in it. */
+/** What to do, step by step, and what was written down last. The voice has heard it with the head and hears it with the list. */
 @Composable
-internal fun CheckSteps(check: CheckScreen, room: Modifier) {
+internal fun CheckSteps(check: CheckScreen, modifier: Modifier = Modifier) {
     val lettering = LocalLettering.current
-    Column(
-        (if (largeType()) Modifier else room.scrolling()).fillMaxWidth().padding(top = 8.dp),
-        Arrangement.spacedBy(6.dp),
-    ) {
-        Words(
-            check.headline,
-            lettering.headline,
-            Modifier.testTag("check-head").semantics {
-                contentDescription = check.spoken
-                heading()
-            },
-        )
+    Column(modifier.fillMaxWidth().padding(top = 8.dp).clearAndSetSemantics {}, Arrangement.spacedBy(6.dp)) {
         check.steps.forEachIndexed { place, step ->
-            Row(Modifier.semantics(mergeDescendants = true) {}, horizontalArrangement = Arrangement.spacedBy(10.dp)) {
+            Row(horizontalArrangement = Arrangement.spacedBy(10.dp)) {
                 Words("${place + 1}", lettering.action, soft = true)
                 Words(step, lettering.body)
             }
         }
-        CheckRead(check.readings)
+        check.readings.rows.firstOrNull()?.let { CheckRead(it) }
     }
 }

@@ -9,6 +9,7 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.CheckScreen
 import drawwell.ui.forms.FieldSheet
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.ChoiceRowView
 import drawwell.ui.parts.Heading
@@ -16,9 +17,10 @@ import drawwell.ui.parts.ListGroupView
 import drawwell.ui.parts.NoticeView
 import drawwell.ui.parts.Pane
 import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.parts.scrolling
 import drawwell.ui.pictures.DialPictureView
 
-/** A check with a gauge: what to do above, and under the thumb the figure that is read. */
+/** A check with a gauge: what to do above, and under the thumb the figure that is read. In large type that comes first. */
 @Composable
 internal fun CheckView(pane: Pane, check: CheckScreen) {
     ThumbScreen(
@@ -26,11 +28,13 @@ internal fun CheckView(pane: Pane, check: CheckScreen) {
         pinned = { ActionButton(check.done, pane.send, Modifier.fillMaxWidth().heightIn(min = 64.dp)) },
         reading = { picture ->
             Heading(pane.frame)
-            CheckSteps(check, picture)
+            CheckHead(check)
+            if (!largeType()) CheckSteps(check, picture.scrolling())
         },
         controls = {
             CheckNear(check, pane.send)
             FieldSheet(pane, listOf(check.reading), anew = check.readings.rows)
+            if (largeType()) CheckSteps(check)
             check.asks.forEach { NoticeView(it, pane.send) }
             check.at.forEach { ChoiceRowView(it, pane.send) }
             check.dial?.let { DialPictureView(it, Modifier.padding(top = Measures.rest)) }

@@ -14,7 +14,7 @@ import drawwell.ui.look.LocalLettering
 import drawwell.ui.parts.Figure
 import drawwell.ui.parts.Words
 
-/** The word of the moment; the figure under it, large, and what it rests on. */
+/** The word of the moment; the figure under it, large where no dial shows it larger, and what it rests on. */
 @Composable
 internal fun FindingsHead(findings: FindingsScreen) {
     val lettering = LocalLettering.current
@@ -26,7 +26,7 @@ internal fun FindingsHead(findings: FindingsScreen) {
         Arrangement.spacedBy(2.dp),
     ) {
         Words(findings.headline, lettering.headline)
-        if (findings.figure.isNotEmpty()) Figure(findings.figure, "", "", large = lettering.word)
+        if (findings.figure.isNotEmpty() && findings.dial == null) Figure(findings.figure, "", "", large = lettering.word)
         Words(findings.caption, lettering.caption, soft = true)
     }
 }
