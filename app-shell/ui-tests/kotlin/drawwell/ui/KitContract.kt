@@ -72,7 +72,6 @@ abstract class KitContract : ShellContract() {
         show(KitSamples.check())
         val check = (shown as Screen.Check).check
         rule.onNodeWithTag("check-head").assertContentDescriptionEquals(check.spoken)
-        check.steps.forEach { drawn(it) }
         drawn(check.nearLabel)
         check.near.forEach { drawn(it.label) }
         rule.onNodeWithTag("dial").performScrollTo().assertContentDescriptionEquals(checkNotNull(check.dial).spoken)

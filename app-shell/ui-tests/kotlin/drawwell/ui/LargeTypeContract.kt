@@ -61,6 +61,21 @@ abstract class LargeTypeContract : ShellContract() {
         reachable(stage, "place-now", "place-family")
     }
 
+    @Test
+    fun aPumpItsCheckAndAFit() {
+        val stage = begun(2f)
+        val pump = SomeKit.pump(stage)
+        reachable(stage, "place-now")
+        stage.say(Event.BeginCheck(pump))
+        reachable(stage, "done", "place-now")
+        SomeKit.read(stage, "262")
+        reachable(stage, "done", "place-now")
+        stage.say(Event.Go(Place.Pump(pump)))
+        reachable(stage, "place-now")
+        stage.say(Event.Go(Place.Fit))
+        reachable(stage, "place-now")
+    }
+
     private fun reachable(stage: Stage, vararg pinned: String) {
         pinned.forEach { seen(stage, it) }
         val keys = rule.onAllNodes(clickable).fetchSemanticsNodes().mapNotNull { it.tag() }

@@ -56,9 +56,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
     }
 
     private fun lists() {
-        val kit = does(Event.Go(Place.Kit)) as Screen.List
-        keep("kit", kit)
-        kit.list.groups.first().rows.first().open?.let { keep("pump", does(it.event)) }
+        KitWalk(::does, ::keep).through()
         keep("family", does(Event.Go(Place.Family)))
         keep("settings", does(Event.Go(Place.Entry("settings"))))
         keep("report", does(Event.Go(Place.Report)))
