@@ -38,9 +38,7 @@ fn it_has_every_kind_of_fact_and_every_field_and_no_other() {
         let described: BTreeSet<&str> = fields.keys().map(String::as_str).collect();
         let mut known: BTreeSet<&str> = kind.fields().iter().map(|field| field.key).collect();
         known.extend(["fact", "id", "taken_out"]);
-        if *kind == Kind::Session {
-            known.insert("marks");
-        }
+        known.extend(kind.members().map(|(_, word)| word));
         assert_eq!(described, known, "{}", kind.name());
     }
     assert_eq!(document["oneOf"].as_array().unwrap().len(), Kind::ALL.len() + 1);
@@ -80,7 +78,14 @@ fn assert_takes(document: &Value, described: &Value, takes: Takes, name: &str) {
         Takes::Number { least, most } => {
             assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
-        Takes::Volume { least, most }
+        Takes::Findings => refers("findings"),
+        Takes::Sizes { least, most } => {
+            let items = &described["items"];
+            assert_eq!((&items["minimum"], &items["maximum"]), (&json!(least), &json!(most)), "{name}");
+        }
+        Takes::AirPressure { least, most }
+        | Takes::Altitude { least, most }
+        | Takes::Volume { least, most }
         | Takes::Vacuum { least, most }
         | Takes::Speed { least, most }
         | Takes::Length { least, most }

@@ -168,3 +168,24 @@ fn a_migration_from_the_second_schema_stopped_half_way_can_be_begun_again() {
     drop(journal);
     assert!(ask("PRAGMA user_version") > 2);
 }
+
+#[test]
+fn a_migration_from_the_third_schema_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-3.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    let ask =
+        |sql: &str| -> i64 { rusqlite::Connection::open(&path).unwrap().query_row(sql, [], |r| r.get(0)).unwrap() };
+    in_the_way("CREATE TABLE run_by_pump(in_the_way TEXT)");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    assert_eq!(ask("PRAGMA user_version"), 3, "it still is what it was");
+    assert_eq!(ask("SELECT count(*) FROM sqlite_schema WHERE name = 'run'"), 0, "nothing of it is left");
+    in_the_way("DROP TABLE run_by_pump");
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let all = journal.ran("p-1", Instant::from_unix_milliseconds(0), NOW.plus(YEAR)).unwrap();
+    assert_eq!(all.sessions.get(), 3);
+    drop(journal);
+    assert!(ask("PRAGMA user_version") > 3);
+}

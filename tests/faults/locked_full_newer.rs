@@ -149,6 +149,20 @@ fn a_file_of_the_second_schema_gets_its_removals_and_says_the_same() {
 }
 
 #[test]
+fn a_file_of_the_third_schema_gets_how_long_its_pump_ran_and_says_the_same() {
+    let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-3.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let ran = journal.ran("p-1", Instant::from_unix_milliseconds(0), NOW.plus(Span::hours(24 * 365))).unwrap();
+    // 20 and 25 minutes, and one session of which nobody knows when it ended.
+    assert_eq!((ran.span, ran.sessions.get(), ran.of_unknown_length.get()), (Span::minutes(45), 3, 1));
+    assert_eq!(journal.removals(Instant::from_unix_milliseconds(0), NOW.plus(Span::hours(24 * 365))).unwrap().len(), 3);
+    assert_eq!(journal.undoable().unwrap().unwrap().name, "bring-in");
+}
+
+#[test]
 fn a_device_that_takes_over_a_file_writes_under_its_own_name() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("j");

@@ -109,6 +109,9 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "amounts-",
         "step-",
         "day-",
+        "verdict-",
+        "section-",
+        "connected-",
     ];
     for key in &keys {
         let used =

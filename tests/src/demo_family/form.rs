@@ -3,7 +3,7 @@
 //! Core has a writer of its own; this one knows only what
 //! `demo-data/README.md` says, so that each checks the other.
 
-use drawwell_core::record::{moment, Fields, Kind, MARKS};
+use drawwell_core::record::{moment, Fields, Kind, MARKS, READINGS};
 use serde_json::{Map, Value};
 
 use super::Fact;
@@ -32,19 +32,21 @@ fn line(fact: &Fact) -> String {
     line
 }
 
-/// A session's marks stand together, under their own names.
+/// A session's marks stand together under their own names, and so do the readings
+/// of a check.
 fn nested(fields: &Fields) -> Fields {
     let mut out = Fields::new();
-    let mut marks = Map::new();
-    for (key, value) in fields {
-        match key.strip_prefix(MARKS) {
-            Some(name) => drop(marks.insert(name.to_owned(), value.clone())),
-            None => drop(out.insert(key.clone(), value.clone())),
+    for (prefix, word) in [(MARKS, "marks"), (READINGS, "readings")] {
+        let members: Map<String, Value> = fields
+            .iter()
+            .filter_map(|(key, value)| Some((key.strip_prefix(prefix)?.to_owned(), value.clone())))
+            .collect();
+        if !members.is_empty() {
+            out.insert(word.to_owned(), Value::Object(members));
         }
     }
-    if !marks.is_empty() {
-        out.insert("marks".to_owned(), Value::Object(marks));
-    }
+    let alone = fields.iter().filter(|(key, _)| !key.starts_with(MARKS) && !key.starts_with(READINGS));
+    out.extend(alone.map(|(key, value)| (key.clone(), value.clone())));
     out
 }
 

@@ -36,6 +36,7 @@ fn settings() -> Fact {
         .says("next_sides", "both")
         .says("next_pump", HERON)
         .says("next_where", "work")
+        .says("flange_sizes", serde_json::json!([15, 17, 19, 21, 24]))
         .yes("welcomed")
 }
 
@@ -79,7 +80,8 @@ fn pumps() -> Vec<Fact> {
             .vacuum("maximum_vacuum_low", 250.0)
             .vacuum("maximum_vacuum_high", 280.0)
             .cycles("cycles_low", 40.0)
-            .cycles("cycles_high", 70.0),
+            .cycles("cycles_high", 70.0)
+            .says("warranty_until", date(SENT_HOME_ALONE + 730)),
         Fact::new(Kind::Pump, HAND_PUMP)
             .says("name", "Thimble")
             .says("grade", "hand")
@@ -95,9 +97,10 @@ fn parts() -> Vec<Fact> {
     vec![
         part("part-valve-left-1", "valve", SENT_HOME_ALONE)
             .says("until", date(NEW_VALVE))
-            .says("note", "Left. It had gone soft and did not close any more."),
-        part("part-valve-right-1", "valve", SENT_HOME_ALONE).says("note", "Right."),
-        part("part-valve-left-2", "valve", NEW_VALVE).says("note", "Left."),
+            .says("side", "left")
+            .says("note", "It had gone soft and did not close any more."),
+        part("part-valve-right-1", "valve", SENT_HOME_ALONE).says("side", "right"),
+        part("part-valve-left-2", "valve", NEW_VALVE).says("side", "left"),
         part("part-membrane-1", "membrane", SENT_HOME_ALONE),
         part("part-tubing-1", "tubing", SENT_HOME_ALONE),
     ]

@@ -5,11 +5,12 @@
 //! looked at. Nobody in it lives or lived; no number in it was measured.
 //! Read [`story`] first: it says what happens on which day. [`milk`] is what
 //! really comes, [`routine`] is what a day looks like, [`expressing`],
-//! [`feeding`], [`growing`], [`upset`] and [`kit`] are what the parent writes down of it.
+//! [`feeding`], [`growing`], [`upset`], [`checks`] and [`kit`] are what the parent writes down of it.
 //!
 //! Only sums, products and tables are used, for those come out alike
 //! everywhere; sines and exponentials do not.
 
+mod checks;
 mod curve;
 mod expressing;
 mod fact;

@@ -3,6 +3,7 @@
 use drawwell_core::time::Moment;
 
 use super::{
+    checks,
     expressing,
     fact::Fact,
     feeding, growing, kit,
@@ -16,6 +17,7 @@ pub fn facts() -> Vec<Fact> {
     let mut facts = kit::facts();
     facts.extend(upset::facts());
     facts.extend(growing::facts());
+    facts.extend(checks::facts());
     let mut milk = Milk::at_birth();
     for day in 0..=story::LAST {
         for (number, doing) in routine::of(day).iter().enumerate() {

@@ -85,9 +85,10 @@ fn picture(view: &View<'_>, curve: &LevelCurve, levels: &[Option<LevelPull>]) ->
                 .iter()
                 .map(|(at, pull)| RibbonPoint {
                     at: *at,
-                    low: height.at(pull.vacuum.low),
+                    // Each level carries its own range; a ribbon would saw between them.
+                    low: height.at(pull.vacuum.value),
                     middle: height.at(pull.vacuum.value),
-                    high: height.at(pull.vacuum.high),
+                    high: height.at(pull.vacuum.value),
                 })
                 .collect(),
             dashed: false,
