@@ -117,6 +117,24 @@ fn work(method: &str, request: &Request) -> Option<Box<dyn Fn() -> Value>> {
                     .map_or(Value::Null, |it| json!({ "values": it.values, "low": it.low, "high": it.high }))
             })
         }
+        "uncertain" => {
+            let half_widths = [number("wide"), number("narrow")];
+            let (error, freedom, value) = (number("standard_error"), number("freedom"), number("value"));
+            Box::new(move || {
+                statistics::Uncertain::new(0.0, half_widths, error, freedom).map_or(
+                    Value::Null,
+                    |it| json!({ "below": it.chance_below(value), "uncertainty": it.standard_uncertainty() }),
+                )
+            })
+        }
+        "rising" => {
+            let pairs: Vec<(f64, f64)> = values.into_iter().zip(request.numbers("weights")).collect();
+            Box::new(move || statistics::rising(&pairs).into())
+        }
+        "two_sided_t" => {
+            let freedom = number("freedom");
+            Box::new(move || statistics::two_sided_t(confidence, freedom).into())
+        }
         _ => return None,
     })
 }

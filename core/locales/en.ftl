@@ -1054,11 +1054,11 @@ readings-count = { $count ->
     [1] one reading
    *[other] { $count } readings
 }
-ran = ran { $hours } h in { $sessions ->
+ran = Ran { $hours } h in { $sessions ->
     [one] one session
    *[other] { $sessions } sessions
 }
-ran-at-least = ran at least { $hours } h in { $sessions ->
+ran-at-least = Ran at least { $hours } h in { $sessions ->
     [one] one session
    *[other] { $sessions } sessions
 }, some of unknown length
@@ -1079,14 +1079,14 @@ levels-legend = Filled: read. Open: between levels that were read. Line: where t
 levels-spoken = From level { $first }, about { $low }, to level { $last }, about { $high }.
 wear-legend = Round: left. Square: right. Line through a sign: the gauge’s error. Dashed: if it goes on so.
 wear-spoken = { $count } points from { $from } to { $to }.
-wear-came-back = { $side }: it came back by { $by } with the new { $part } on { $date }. It was the part.
+wear-came-back = { $side }: { $by } more on { $date }, after a new part ({ $part }). So it was the part.
 wear-falls = { $side }: about { $by } less each month ({ $low } to { $high }), from { $checks } checks.
 wear-rises = { $side }: about { $by } more each month ({ $low } to { $high }), from { $checks } checks.
 wear-no-slope = { $side }: no slope that can be told from none ({ $low } to { $high } mmHg a month), from { $checks } checks.
 wear-fell-within = { $side }: { $by } less than on { $date }. That is within what the gauge may be wrong by ({ $error }).
 wear-fell-beyond = { $side }: { $by } less than on { $date }. That is more than the gauge may be wrong by ({ $error }).
 wear-try-parts = Try new valves and membranes first, then check again.
-wear-not-the-part = It did not come back with the new { $part }: it may be the motor. Its maker or your consultant can look at it.
+wear-not-the-part = It did not come back with a new part ({ $part }): it may be the motor. Its maker or your consultant can look at it.
 wear-left-out = { $count ->
     [one] One check was done in another way and is not held against these.
    *[other] { $count } checks were done in another way and are not held against these.
@@ -1101,6 +1101,7 @@ forecast-not-in-sight = { $side }: at this rate not within ten years.
 forecast-between = { $side }: at this rate it reaches its lower limit between { $soonest } and { $latest } (eight times in ten).
 forecast-not-before = { $side }: at this rate it reaches its lower limit not before { $soonest }; how much later can’t be told.
 
+check-needs-gauge = No gauge is written down. Without one it can’t be said how sure a reading is.
 check-on = Check on { $date }
 check-headline = { $side }, { $level }: reading { $number } of { $of }
 check-all-read = All is read
@@ -1122,7 +1123,7 @@ check-no-readings = None yet.
 check-correct = Correct a reading
 check-done = What it says
 level-highest = Highest
-level-highest-of = highest level, { $level }
+level-highest-of = highest level ({ $level })
 reading-label = { $side }, { $level }
 reading-set = set to { $set }
 

@@ -12,6 +12,8 @@ mod comfort;
 mod day_and_entry;
 mod first_screen;
 mod kit_and_family;
+mod kit_check;
+mod kit_fit;
 mod left_running;
 mod pictures_in_words;
 mod sentences;

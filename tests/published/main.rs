@@ -16,6 +16,8 @@ mod nist_control_charts;
 mod nist_strd;
 mod reference_libraries;
 mod rfc5545_local_time;
+mod gauges_and_air;
+mod rules_of_kit;
 mod rules_of_supply;
 mod supply_values;
 mod ucum_factors;

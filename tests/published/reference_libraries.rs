@@ -9,7 +9,7 @@ use std::path::Path;
 
 use drawwell_core::statistics::{
     autocorrelation, ewma_chart, hamed_rao, mann_kendall, median_absolute_deviation, paired_shift, pelt, quantile,
-    robust_slope, shift, Point, RankTrend,
+    rising, robust_slope, shift, two_sided_t, Point, RankTrend, Uncertain,
 };
 use serde_json::{json, Value};
 
@@ -177,4 +177,36 @@ fn ewma_is_pandas() {
 fn order_is_numpys_and_scipys() {
     hold("quantile", |case| quantile(&case.values(), case.given("p")).into());
     hold("median_absolute_deviation", |case| median_absolute_deviation(&case.values()).into());
+}
+
+/// Rectangles and `scipy.stats.t` folded by `scipy.integrate.quad`. Sixteen places leave
+/// less than 1e-6 of a chance.
+#[test]
+fn uncertain_is_scipys_quadrature() {
+    for case in cases("uncertain") {
+        let half_widths = [case.given("wide"), case.given("narrow")];
+        let law = Uncertain::new(0.0, half_widths, case.given("standard_error"), case.given("freedom")).unwrap();
+        let expected = |name: &str| case.0["expected"][name].as_f64().unwrap();
+        let below = law.chance_below(case.given("value"));
+        assert!((below - expected("below")).abs() < 1e-6, "{below} in {}", case.0);
+        assert!((law.standard_uncertainty() - expected("uncertainty")).abs() < 1e-9, "{}", case.0);
+        // What a quantile gives back is where the chance is.
+        let chance = below.clamp(0.001, 0.999);
+        assert!((law.chance_below(law.quantile(chance).unwrap()) - chance).abs() < 1e-9, "{}", case.0);
+    }
+}
+
+/// `scipy.optimize.isotonic_regression(y, weights)`.
+#[test]
+fn rising_is_scipys_isotonic_regression() {
+    hold("rising", |case| {
+        let pairs: Vec<(f64, f64)> = case.values().into_iter().zip(case.numbers("weights")).collect();
+        rising(&pairs).into()
+    });
+}
+
+/// `scipy.stats.t.ppf`.
+#[test]
+fn two_sided_t_is_scipys() {
+    hold("two_sided_t", |case| two_sided_t(case.given("confidence"), case.given("freedom")).into());
 }

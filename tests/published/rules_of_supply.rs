@@ -9,8 +9,8 @@ use drawwell_core::quantity::{Count, Production, Quantity, Share};
 use drawwell_core::time::{LocalDay, Span};
 
 /// A value of a rule as an answer goes by it.
-fn held(key: &str, rules: &SupplyRules) -> f64 {
-    match key {
+fn held(key: &str, rules: &SupplyRules) -> Option<f64> {
+    Some(match key {
         "complete_day" => rules.complete_day.fraction() * 100.0,
         "bears_doubt" => rules.bears_doubt.fraction() * 100.0,
         "least_complete" => rules.least_complete.fraction() * 100.0,
@@ -24,17 +24,20 @@ fn held(key: &str, rules: &SupplyRules) -> f64 {
         "volume_between" => rules.volume_between.canonical(),
         "need_a_kilogram" => rules.need_a_kilogram.canonical(),
         "preterm_below" => f64::from(rules.preterm_below_weeks.get()),
-        other => panic!("nothing goes by {other}"),
-    }
+        _ => return None,
+    })
 }
 
 #[test]
 fn a_rule_is_taken_at_its_bounds_and_passed_over_beyond_them() {
     for rule in Rules::shipped() {
+        if crate::rules_of_kit::held(&rule.key, &Rules::default()).is_some() {
+            continue;
+        }
         let with = |value: f64| {
             let mut rules = Rules::default();
             rules.set(&rule.key, value);
-            held(&rule.key, &SupplyRules::read(&rules))
+            held(&rule.key, &SupplyRules::read(&rules)).unwrap_or_else(|| panic!("nothing goes by {}", rule.key))
         };
         for value in [rule.least, rule.most] {
             assert!((with(value) - value).abs() < 1e-9, "{} at {value}", rule.key);

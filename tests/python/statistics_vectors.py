@@ -15,7 +15,7 @@ import numpy as np
 import pandas
 import pymannkendall
 import ruptures
-from scipy import stats
+from scipy import integrate, optimize, stats
 from statsmodels.tsa.stattools import acf
 
 SERIES = 200
@@ -187,6 +187,36 @@ def median_absolute_deviation(chance, turn):
     return {"values": found}, stats.median_abs_deviation(found)
 
 
+def uncertain(chance, turn):
+    """Two rectangles and a scaled t by quadrature of SciPy's distribution, and where the
+    rest is nothing the rectangles by themselves."""
+    wide, narrow = float(np.round(chance.uniform(0.5, 30), 3)), float(np.round(chance.uniform(0.05, 1) ** 2 * 3, 3))
+    freedom = int(chance.choice([2, 3, 4, 5, 8, 11, 40, 300]))
+    spread = float(np.round(chance.uniform(0.2, 6), 3))
+    value = float(np.round(chance.normal(0, wide), 3))
+    law = stats.t(freedom, scale=spread)
+
+    def below(apart):
+        return integrate.quad(lambda v: law.cdf(apart - v), -wide, wide, epsabs=1e-12, limit=200)[0] / (2 * wide)
+
+    found = integrate.quad(lambda v: below(value - v), -narrow, narrow, epsabs=1e-12, limit=200)[0] / (2 * narrow)
+    request = {"wide": wide, "narrow": narrow, "standard_error": spread, "freedom": freedom, "value": value}
+    return request, {"below": found, "uncertainty": np.sqrt((wide**2 + narrow**2) / 3 + spread**2)}
+
+
+def rising(chance, turn):
+    number = int(chance.integers(1, 40))
+    found = values(chance, number, any_grid(chance)) + np.arange(number) * float(chance.choice([0, 0.5, 2]))
+    weights = chance.integers(1, 6, size=number).astype(float)
+    return {"values": found, "weights": weights}, optimize.isotonic_regression(found, weights=weights).x
+
+
+def two_sided_t(chance, turn):
+    confidence = float(np.round(chance.uniform(0.05, 0.995), 4))
+    freedom = float(np.round(chance.choice([1, 2, 3, 5, 12, 40]) + chance.choice([0, 0, 0.37]), 2))
+    return {"confidence": confidence, "freedom": freedom}, stats.t.ppf((1 + confidence) / 2, freedom)
+
+
 METHODS = [
     robust_slope,
     mann_kendall,
@@ -199,6 +229,9 @@ METHODS = [
     ewma_chart,
     quantile,
     median_absolute_deviation,
+    uncertain,
+    rising,
+    two_sided_t,
 ]
 
 

@@ -5,6 +5,7 @@
 
 pub mod chance;
 pub mod demo_family;
+pub mod gauge_bench;
 pub mod person;
 pub mod place;
 pub mod simulated_family;

@@ -6,7 +6,7 @@ use crate::quantity::{say_decimal, Quantity, Vacuum, VacuumUnit};
 use crate::record::gauge::Connected;
 use crate::record::{text, whole, Fields, Gauge, GaugeCheck, Kind, Reading, ReadingPlace, Sides, READINGS};
 use crate::screen::shapes::{
-    Action, CheckScreen, ChoiceRow, Event, FieldKind, FieldRow, ListGroup, Notice, Place, Screen, Sign, Weight,
+    Action, CheckScreen, ChoiceRow, Event, FieldKind, FieldRow, ListGroup, Notice, Place, Screen, Sign, Tone, Weight,
 };
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
@@ -72,7 +72,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
             near_label: words.say("check-near"),
             near: guide.near(place),
             dial: guide.dial(place),
-            asks: guide.asks(),
+            asks: guide.asks()?,
             at: guide.at(place),
             readings: guide.readings(),
             set_up: guide.set_up()?,
@@ -242,12 +242,25 @@ impl Guide<'_, '_> {
         (!latest.is_empty()).then(|| dial::of_readings(self.view, &latest, span, self.unit()))
     }
 
-    fn asks(&self) -> Vec<Notice> {
-        let Some(look) = self.look else { return Vec::new() };
-        match look.checks.iter().find(|looked| looked.check.id == self.id) {
-            Some(own) => pump::asks(self.view, look, own),
-            None => Vec::new(),
+    fn asks(&self) -> Result<Vec<Notice>, Trouble> {
+        let words = self.view.words();
+        let mut asks = Vec::new();
+        if self.view.journal.of_kind(Kind::Gauge)?.is_empty() {
+            let text = words.say("check-needs-gauge");
+            let add = Event::Add { kind: Kind::Gauge.name().to_owned(), days_back: 0 };
+            asks.push(Notice {
+                key: "needs-gauge".to_owned(),
+                tone: Tone::Asks,
+                spoken: text.clone(),
+                text,
+                actions: vec![Action::new("add-gauge", words.say("add-gauge"), add).sign(Sign::Add)],
+            });
         }
+        if let Some(look) = self.look {
+            let own = look.checks.iter().find(|looked| looked.check.id == self.id);
+            asks.extend(own.into_iter().flat_map(|own| pump::asks(self.view, look, own)));
+        }
+        Ok(asks)
     }
 
     fn at(&self, place: ReadingPlace) -> Vec<ChoiceRow> {

@@ -63,13 +63,21 @@ impl FitLook {
         }
         let settings = view.journal.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         let stock = settings.get("flange_sizes").and_then(Sizes::from_json);
-        let mut in_use = Vec::new();
+        let mut in_use: Vec<(String, String, Length)> = Vec::new();
         for row in view.journal.of_kind(Kind::Flange)? {
             let (_, fields) = view.record(&row.subject)?;
             if let Some(size) = fields.get("size").and_then(Entered::<Length>::from_json) {
-                in_use.push((text(&fields, "side").unwrap_or("both").to_owned(), size.quantity()));
+                let since = text(&fields, "in_use_since").unwrap_or_default().to_owned();
+                let side = text(&fields, "side").unwrap_or("both").to_owned();
+                // The one that came into use last is the one in use.
+                if in_use.iter().any(|(of, from, _)| *of == side && *from > since) {
+                    continue;
+                }
+                in_use.retain(|(of, _, _)| *of != side);
+                in_use.push((side, since, size.quantity()));
             }
         }
+        let in_use = in_use.into_iter().map(|(side, _, size)| (side, size)).collect();
         Ok(Self {
             rules: FitRules::read(&rules(view)?),
             measured: found,

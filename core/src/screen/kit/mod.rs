@@ -101,6 +101,7 @@ fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<String, Troubl
             if let Some(pump) = text(fields, "pump") {
                 parts.extend(view.name_of_id(pump)?);
             }
+            parts.extend(text(fields, "side").map(|side| words.say(&format!("choice-side-{side}"))));
         }
         Kind::Flange => {
             choice("side");
