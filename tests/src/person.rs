@@ -238,7 +238,14 @@ fn collect_texts(value: &Value, out: &mut Vec<String>) {
                 }
             }
         }
-        Value::Array(all) => all.iter().for_each(|v| collect_texts(v, out)),
+        Value::Array(all) => {
+            for inner in all {
+                match inner {
+                    Value::String(line) => out.push(line.clone()),
+                    _ => collect_texts(inner, out),
+                }
+            }
+        }
         _ => {}
     }
 }
