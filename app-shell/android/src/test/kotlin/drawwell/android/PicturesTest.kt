@@ -86,6 +86,15 @@ class PicturesTest {
         keep("day-$look", holds)
         phone.say(Event.Go(Place.Supply(28u)))
         keep("supply-$look", holds)
+        phone.say(Event.Go(Place.Kit))
+        phone.say((phone.screen as Screen.List).list.groups.first().rows.firstNotNullOf { it.open }.event)
+        keep("pump-$look", holds)
+        phone.say((phone.screen as Screen.Findings).findings.actions.first().event)
+        listOf("262", "264").forEach { figure ->
+            val reading = (phone.screen as Screen.Check).check.reading
+            phone.say(Event.Enter(reading.id, reading.field, figure))
+        }
+        keep("check-$look", holds)
     }
 
     private fun keep(name: String, holds: (List<Float>) -> Unit) {
