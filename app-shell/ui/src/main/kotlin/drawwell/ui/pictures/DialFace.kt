@@ -3,9 +3,6 @@ package drawwell.ui.pictures
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
 import androidx.compose.ui.geometry.Size
-import androidx.compose.ui.text.TextLayoutResult
-import androidx.compose.ui.text.TextMeasurer
-import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.unit.Density
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Tick
@@ -18,23 +15,24 @@ import kotlin.math.sin
  * Where everything on a dial lies: three quarters round, open below, with its labels outside the rim, so that no hand
  * hides one. A label that would make the dial too small, or touch another, is left out.
  */
-internal class DialFace(wide: Float, ticks: List<Tick>, measurer: TextMeasurer, style: TextStyle, density: Density) {
-    /** The words of a tick that has room for them. */
-    class Label(val tick: Tick, val words: TextLayoutResult)
+internal class DialFace(wide: Float, ticks: List<Label>, density: Density) {
+    /** A tick, and how large its words are. */
+    class Label(val tick: Tick, val size: Size)
 
     private val out = with(density) { OUT.toPx() }
     private val between = with(density) { BETWEEN.toPx() }
+
+    /** Those that have room. */
     val labels: List<Label>
     val radius: Float
     val middle: Offset
     val size: Size
 
     init {
-        val all = ticks.map { Label(it, measurer.measure(it.label, style)) }.filter { it.words.size.width > 0 }
-        val roomy = all.filter { it.most(wide) >= wide * LEAST }
+        val roomy = ticks.filter { it.size.width > 0f }.filter { it.most(wide) >= wide * LEAST }
         radius = roomy.minOfOrNull { it.most(wide) }?.coerceAtMost(wide / 2 - out) ?: (wide / 2 - out)
-        val above = roomy.maxOfOrNull { it.words.size.height.toFloat() } ?: 0f
-        middle = Offset(wide / 2, radius + out + above)
+        val above = roomy.maxOfOrNull { it.size.height / 2 - sin(angle(it.tick.at)) * (radius + out + it.reach()) } ?: 0f
+        middle = Offset(wide / 2, maxOf(above, radius + out))
         labels = apart(roomy)
         val foot = labels.maxOfOrNull { place(it).bottom } ?: 0f
         size = Size(wide, maxOf(foot, middle.y + radius * sin(angle(1f)) + out))
@@ -57,19 +55,18 @@ internal class DialFace(wide: Float, ticks: List<Tick>, measurer: TextMeasurer, 
     fun circle(radius: Float): Rect = Rect(middle, radius)
 
     fun place(label: Label): Rect {
-        val (wide, tall) = label.words.size.width.toFloat() to label.words.size.height.toFloat()
         val centre = point(label.tick.at, radius + out + label.reach())
-        return Rect(Offset(centre.x - wide / 2, centre.y - tall / 2), Size(wide, tall))
+        return Rect(Offset(centre.x - label.size.width / 2, centre.y - label.size.height / 2), label.size)
     }
 
     /** From its middle to its edge, towards the dial's own middle. */
     private fun Label.reach(): Float =
-        abs(cos(angle(tick.at))) * words.size.width / 2 + abs(sin(angle(tick.at))) * words.size.height / 2
+        abs(cos(angle(tick.at))) * size.width / 2 + abs(sin(angle(tick.at))) * size.height / 2
 
     /** How large the dial may be for this label to have room beside it. */
     private fun Label.most(wide: Float): Float {
         val aside = abs(cos(angle(tick.at)))
-        return if (aside < UPRIGHT) wide else (wide - words.size.width) / 2 / aside - out - reach()
+        return if (aside < UPRIGHT) wide else (wide - size.width) / 2 / aside - out - reach()
     }
 
     /** Both ends first, then what has room between them. */

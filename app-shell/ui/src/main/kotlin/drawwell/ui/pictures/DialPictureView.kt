@@ -17,6 +17,7 @@ import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.testTag
 import androidx.compose.ui.text.rememberTextMeasurer
 import androidx.compose.ui.unit.dp
+import androidx.compose.ui.unit.toSize
 import drawwell.surface.DialPicture
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
@@ -35,7 +36,9 @@ internal fun DialPictureView(dial: DialPicture, modifier: Modifier = Modifier) {
             val measurer = rememberTextMeasurer(MEASURED)
             val style = lettering.tick.copy(color = colours.page.soft)
             val wide = with(density) { maxWidth.toPx() }
-            val face = remember(wide, dial.ticks, measurer, style, density) { DialFace(wide, dial.ticks, measurer, style, density) }
+            val face = remember(wide, dial.ticks, measurer, style, density) {
+                DialFace(wide, dial.ticks.map { DialFace.Label(it, measurer.measure(it.label, style).size.toSize()) }, density)
+            }
             val hands = DialHands(dial.hands, face, measurer, lettering.label, colours)
             Canvas(
                 Modifier.size(maxWidth, with(density) { face.size.height.toDp() }).clearAndSetSemantics {
@@ -44,7 +47,7 @@ internal fun DialPictureView(dial: DialPicture, modifier: Modifier = Modifier) {
                 },
             ) {
                 rim(face, dial.arcs, colours)
-                ticks(face, dial.ticks, colours)
+                ticks(face, dial.ticks, measurer, style, colours)
                 hands.run { draw() }
                 dialFigure(dial, face, measurer, lettering, colours)
             }

@@ -7,6 +7,8 @@ import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.graphics.drawscope.Stroke
 import androidx.compose.ui.graphics.drawscope.clipPath
 import androidx.compose.ui.graphics.drawscope.rotate
+import androidx.compose.ui.text.TextMeasurer
+import androidx.compose.ui.text.TextStyle
 import androidx.compose.ui.text.drawText
 import androidx.compose.ui.unit.dp
 import drawwell.surface.DialArc
@@ -23,14 +25,14 @@ internal object DialRim {
     }
 
     /** Each tick that is there, and the words of those that have room. */
-    fun DrawScope.ticks(face: DialFace, ticks: List<Tick>, colours: Colours) {
+    fun DrawScope.ticks(face: DialFace, ticks: List<Tick>, measurer: TextMeasurer, style: TextStyle, colours: Colours) {
         val labelled = face.labels.map { it.tick }.toSet()
         ticks.forEach { tick ->
             val long = (if (tick in labelled) LONG else SHORT).toPx()
             val from = face.point(tick.at, face.radius + 2.dp.toPx())
             drawLine(colours.page.edge, from, face.point(tick.at, face.radius + long), 1.5.dp.toPx(), StrokeCap.Round)
         }
-        face.labels.forEach { drawText(it.words, topLeft = face.place(it).topLeft) }
+        face.labels.forEach { drawText(measurer.measure(it.tick.label, style), topLeft = face.place(it).topLeft) }
     }
 
     private fun DrawScope.range(face: DialFace, arc: DialArc, place: Int, colours: Colours) {

@@ -9,7 +9,7 @@ import drawwell.surface.PlotPicture
 
 /** Where the parts of a plot lie: the picture itself is as tall as ever, whatever the words round it need. */
 internal class PlotFrame(plot: PlotPicture, wide: Float, measurer: TextMeasurer, style: TextStyle, density: Density) {
-    val scale = SideScale(plot.scale, null, false, measurer, style)
+    val scale = SideScale(plot.scale, null, false, measurer, style, topOver = true)
     val words = StripWords(measurer, style, style)
     private val within = wide - scale.beside(wide, density)
     val over = PlotHead(plot.stretches, within, measurer, style, density)
@@ -22,10 +22,14 @@ internal class PlotFrame(plot: PlotPicture, wide: Float, measurer: TextMeasurer,
     val area: Rect
     val tall: Float
 
+    /** Where the flags of the marks stand, over the topmost label of the scale. */
+    val flags: Float
+
     init {
         with(density) {
             head = Rect(0f, over.above, within, over.above + if (plot.stretches.isEmpty()) 0f else TEXTURE.toPx())
-            val top = head.bottom + maxOf(scale.above(wide), marks.above + APART.toPx())
+            flags = head.bottom + if (plot.marks.isEmpty()) 0f else marks.above + APART.toPx()
+            val top = flags + scale.above(wide)
             area = Rect(0f, top, within, top + TALL.toPx())
             tall = area.bottom + if (plot.ticks.isEmpty()) APART.toPx() else words.line() + APART.toPx() * 2
         }

@@ -46,10 +46,11 @@ internal class PlotMarks(marks: List<Tick>, wide: Float, measurer: TextMeasurer,
         above = rows.sum().toFloat()
     }
 
-    fun DrawScope.draw(area: Rect, colours: Colours) {
+    /** Each line down through the picture; `foot` is where the lowest flag stands. */
+    fun DrawScope.draw(area: Rect, foot: Float, colours: Colours) {
         val dashes = PathEffect.dashPathEffect(floatArrayOf(5.dp.toPx(), 4.dp.toPx()))
         flags.forEach { flag ->
-            val top = area.top - rows.take(flag.row + 1).sum()
+            val top = foot - rows.take(flag.row + 1).sum()
             val x = area.left + flag.x
             drawLine(colours.page.ink, Offset(x, top + 2.dp.toPx()), Offset(x, area.bottom), 1.5.dp.toPx(), pathEffect = dashes)
             drawRect(colours.page.ground, Offset(area.left + flag.from, top), Size(flag.words.wide(), flag.words.size.height.toFloat()))

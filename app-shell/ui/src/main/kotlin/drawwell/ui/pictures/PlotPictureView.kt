@@ -60,7 +60,7 @@ private fun DrawScope.plot(plot: PlotPicture, frame: PlotFrame, colours: Colours
     trace(plot.columns, area, colours)
     plot.courses.forEach { ribbon(it.points, emptyList(), area, colours, it.dashed) }
     edges(plot.bands, area, colours)
-    frame.marks.run { draw(area, colours) }
+    frame.marks.run { draw(area, frame.flags, colours) }
     points(plot.points, area, colours)
     drawLine(colours.page.edge, area.bottomLeft, area.bottomRight, 1.5.dp.toPx())
     frame.words.run { ticks(plot.ticks, size.height - line(), area.width) }

@@ -15,6 +15,8 @@ import drawwell.ui.look.Colours
 /**
  * Labels along the height: beside the picture, or where that would leave too
  * little of it, the topmost alone over its own line. An aim goes before them.
+ * Where the topmost also carries the unit, it may stand over its line while the
+ * others are beside it, so that it takes nothing from the picture.
  */
 internal class SideScale(
     private val scale: List<Tick>,
@@ -22,8 +24,10 @@ internal class SideScale(
     private val small: Boolean,
     private val measurer: TextMeasurer,
     private val style: TextStyle,
+    private val topOver: Boolean = false,
 ) {
-    private val widest = (scale + listOfNotNull(aim)).maxOfOrNull { measurer.measure(it.label, style).size.width } ?: 0
+    private val top = scale.maxByOrNull { it.at }
+    private val widest = ((if (topOver) scale - setOfNotNull(top) else scale) + listOfNotNull(aim)).maxOfOrNull { measurer.measure(it.label, style).size.width } ?: 0
 
     fun DrawScope.over(): Boolean = over(size.width)
 
@@ -37,12 +41,12 @@ internal class SideScale(
     /** What the topmost label takes away above. */
     fun DrawScope.above(): Float = above(size.width)
 
-    fun above(wide: Float): Float = if (over(wide) && scale.isNotEmpty()) line() else line() / 2
+    fun above(wide: Float): Float = if ((topOver || over(wide)) && scale.isNotEmpty()) line() else line() / 2
 
     /** The labels and the lines that lead to them, under all else. */
     fun DrawScope.draw(area: Rect, colours: Colours) {
         if (over()) {
-            scale.maxByOrNull { it.at }?.let { top ->
+            top?.let { top ->
                 val y = area.y(top)
                 dotted(y, area, colours)
                 drawText(measurer.measure(top.label, style), topLeft = Offset(area.left, y - line() - 1.dp.toPx()))
@@ -53,6 +57,7 @@ internal class SideScale(
         scale.sortedByDescending { it.at }.forEach { tick ->
             val y = area.y(tick)
             dotted(y, area, colours)
+            if (topOver && tick == top) return@forEach over(tick, y)
             if (taken.none { kotlin.math.abs(it - y) < line() }) {
                 beside(tick, y, style)
                 taken += y
@@ -70,6 +75,11 @@ internal class SideScale(
         if (!over()) return beside(aim, y, ink)
         val words = measurer.measure(aim.label, ink.copy(background = colours.page.ground))
         drawText(words, topLeft = Offset(area.right - words.size.width, y - words.size.height - 2.dp.toPx()))
+    }
+
+    private fun DrawScope.over(tick: Tick, y: Float) {
+        val words = measurer.measure(tick.label, style)
+        drawText(words, topLeft = Offset(size.width - words.size.width, y - words.size.height - 1.dp.toPx()))
     }
 
     private fun DrawScope.beside(tick: Tick, y: Float, style: TextStyle) {
