@@ -16,7 +16,8 @@ import drawwell.ui.parts.Words
 internal fun Hinted(row: FieldRow, field: @Composable (FieldRow) -> Unit) {
     val lettering = LocalLettering.current
     val wide = rememberTextMeasurer().measure(row.hint, lettering.body).size.width
-    if (wide <= with(LocalDensity.current) { ROOM.toPx() }) {
+    val room = if (row.less == null && row.more == null) WIDE else ROOM
+    if (wide <= with(LocalDensity.current) { room.toPx() }) {
         field(row)
         return
     }
@@ -27,3 +28,6 @@ internal fun Hinted(row: FieldRow, field: @Composable (FieldRow) -> Unit) {
 
 /** As much as there is between less and more. */
 private val ROOM = 190.dp
+
+/** As much as there is in a field that has no steps. */
+private val WIDE = 270.dp

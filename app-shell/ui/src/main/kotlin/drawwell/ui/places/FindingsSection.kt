@@ -18,14 +18,14 @@ import drawwell.ui.parts.Pane
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.PlotPictureView
 
-/** A part of what was found: words, a picture, fields, rows, acts. */
+/** A part of what was found: a picture before its words, fields, rows, acts. */
 @Composable
 internal fun FindingsSection(pane: Pane, section: Section) {
     val lettering = LocalLettering.current
     Column(Modifier.fillMaxWidth().padding(top = Measures.rest).testTag(section.key), Arrangement.spacedBy(Measures.apart)) {
         Words(section.title, lettering.title, Modifier.semantics { heading() })
-        section.lines.forEach { Words(it, lettering.body) }
         section.plot?.let { PlotPictureView(it, "plot-${section.key}") }
+        section.lines.forEach { Words(it, lettering.body) }
         FieldSheet(pane, section.fields)
         section.rows.forEach { ListRowView(it, pane.send) }
         FindingsActions(section.actions, pane.send)
