@@ -9,21 +9,15 @@ internal class KitWalk(private val does: (Event) -> Screen, private val keep: (S
     fun through() {
         val kit = does(Event.Go(Place.Kit)) as Screen.List
         keep("kit", kit)
-        gauge(kit)
-        val pump = kit.list.groups.first().rows.firstNotNullOf { it.open }.event
+        val pumps = kit.list.groups.first().rows.mapNotNull { it.open?.event }
+        keep("kit-pump-unchecked", does(pumps.last()))
+        val pump = pumps.first()
         val findings = does(pump) as Screen.Findings
         keep("kit-pump", findings)
         keep("kit-pump-details", findings.opened("details"))
         does(pump)
         check(findings)
         keep("kit-fit", does(Event.Go(Place.Fit)))
-    }
-
-    /** Where none was written down, one of the usual kind. */
-    private fun gauge(kit: Screen.List) {
-        if (kit.list.groups.single { it.key == "gauge" }.rows.isNotEmpty()) return
-        val added = does(Event.Add("gauge", 0u)) as Screen.Form
-        GAUGE.forEach { (field, typed) -> does(Event.Enter(added.form.id, field, typed)) }
     }
 
     private fun check(findings: Screen.Findings) {
@@ -56,7 +50,6 @@ internal class KitWalk(private val does: (Event) -> Screen, private val keep: (S
     private fun Screen.Findings.opened(key: String) = does(findings.actions.single { it.key == key }.event)
 
     private companion object {
-        val GAUGE = mapOf("span" to "400", "accuracy_class" to "1.6", "resolution" to "5")
         val SIDES = listOf("left", "right")
         val LEVELS = mapOf(1u to listOf("62", "64"), 4u to listOf("150", "148"), 6u to listOf("205", "207"))
     }
