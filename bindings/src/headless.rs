@@ -5,8 +5,8 @@
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
-//! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`,
-//! `family`, `report` or `entry:ID`; an
+//! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`, `pump:ID`,
+//! `check:ID`, `trace:ID`, `fit`, `family`, `report` or `entry:ID`; an
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
@@ -56,6 +56,10 @@ fn place(text: &str) -> Option<Place> {
         Some(("supply-figures", days)) => Place::SupplyFigures { days: days.parse().ok()? },
         Some(("day", days_back)) => Place::Day { days_back: days_back.parse().ok()? },
         Some(("entry", id)) => Place::Entry { id: id.to_owned() },
+        Some(("pump", id)) => Place::Pump { id: id.to_owned() },
+        Some(("check", id)) => Place::Check { id: id.to_owned() },
+        Some(("trace", id)) => Place::Trace { id: id.to_owned() },
+        None if text == "fit" => Place::Fit,
         None if text == "now" => Place::Now,
         None if text == "day" => Place::Day { days_back: 0 },
         None if text == "kit" => Place::Kit,
