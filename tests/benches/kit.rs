@@ -30,7 +30,8 @@ fn checks() -> String {
         let moment = Moment::new(at, Zone::UTC);
         let value = 290.0 - month as f64 * 0.2;
         let mut readings = serde_json::Map::new();
-        let places = [("left", None), ("left", None), ("left", None), ("right", None), ("right", None), ("right", None)];
+        let places =
+            [("left", None), ("left", None), ("left", None), ("right", None), ("right", None), ("right", None)];
         let levels = [2, 4, 6, 8, 10].map(|level| ("left", Some(level)));
         for (number, (side, level)) in places.into_iter().chain(levels).enumerate() {
             let shown = level.map_or(value, |level| value * f64::from(level) / 13.0) + (number % 2) as f64;

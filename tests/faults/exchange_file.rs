@@ -155,3 +155,49 @@ fn an_older_copy_does_not_empty_what_was_written_since() {
     person.bring_in(br#"{"fact":"note","id":"a"}"#).unwrap();
     assert!(person.record().unwrap().contains(r#""text":"one""#));
 }
+
+#[test]
+fn a_check_whose_readings_cannot_be_costs_that_line_alone() {
+    let at = r#""at":"2026-03-01T09:00:00+01:00","zone":"Europe/Berlin""#;
+    let check = |id: &str, reading: &str, more: &str| {
+        format!(r#"{{"fact":"check","id":"{id}","at":{{{at}}},"readings":{{"r":{reading}}}{more}}}"#)
+    };
+    let reading = |value: f64| format!(r#"{{{at},"side":"left","vacuum":{{"value":{value},"unit":"mm[Hg]"}}}}"#);
+    let file = [
+        check("a", &reading(262.0), ""),
+        check("b", r#"{"side":"left"}"#, ""),
+        check("c", &reading(-20.0), ""),
+        check("d", &reading(826.0), ""),
+        check("e", &reading(540.0), r#","altitude":{"value":3000,"unit":"m"}"#),
+        check("f", &reading(262.0).replace("left", "above"), ""),
+        r#"{"fact":"check","id":"g","readings":[1,2]}"#.to_owned(),
+        r#"{"fact":"pump","id":"h","readings":{}}"#.to_owned(),
+        r#"{"fact":"pump","id":"i","readings/r":1}"#.to_owned(),
+        r#"{"fact":"gauge","id":"j","accuracy_class":"0"}"#.to_owned(),
+        r#"{"fact":"fit","id":"k","nipple_left_before":{"value":1.6,"unit":"mm"}}"#.to_owned(),
+        r#"{"fact":"trace","id":"l","findings":"good"}"#.to_owned(),
+        r#"{"fact":"settings","id":"settings","flange_sizes":[15,"17"]}"#.to_owned(),
+        note("m", "the last"),
+    ]
+    .join("\n");
+    let mut person = person();
+    let report = report(&mut person, file.as_bytes());
+    assert_eq!(
+        wrong(&report),
+        [
+            (2, "bad-reading", "readings/r"),
+            (3, "bad-range", "readings/r"),
+            (4, "bad-range", "readings/r"),
+            (5, "bad-beyond-air", "readings/r"),
+            (6, "bad-reading", "readings/r"),
+            (7, "bad-reading", "readings"),
+            (8, "bad-reading", "readings"),
+            (9, "line-reserved", "readings"),
+            (10, "bad-choice", "accuracy_class"),
+            (11, "bad-range-centimeters", "nipple_left_before"),
+            (12, "bad-findings", "findings"),
+            (13, "bad-sizes", "flange_sizes"),
+        ]
+    );
+    assert_eq!(report.taken, 2);
+}

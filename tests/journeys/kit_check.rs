@@ -79,7 +79,10 @@ fn the_guide_leads_through_three_readings_a_side_and_says_what_they_say() {
     assert_eq!(readings(&mut person), all.map(|(side, value)| (side.to_owned(), None, value)));
     person.press("done").unwrap();
     let found = findings(&person);
-    assert_eq!((found.headline.as_str(), found.figure.as_str()), ("Reaches what its grade usually does", "263 · 272 mmHg"));
+    assert_eq!(
+        (found.headline.as_str(), found.figure.as_str()),
+        ("Reaches what its grade usually does", "263 · 272 mmHg")
+    );
     assert!(found.lines.iter().any(|l| l.starts_with("Right pulls about 9 mmHg more than left")), "{:?}", found.lines);
     assert!(found.lines.iter().any(|l| l.contains("wrong by 7 mmHg")), "{:?}", found.lines);
     insta::assert_yaml_snapshot!("kit_pump_after_a_check", found);
@@ -122,7 +125,13 @@ fn a_figure_beyond_the_gauge_is_refused_and_nothing_is_written() {
     let before = person.record().unwrap();
     let trouble = write(&mut person, "451").unwrap_err();
     assert_eq!((trouble.key, trouble.field.as_str()), ("bad-beyond-span", "readings/next"));
-    for (typed, key) in [("", "bad-reading"), ("much", "bad-number"), ("2,620", "bad-number-ambiguous"), ("26 mL", "bad-unit"), ("900", "bad-range")] {
+    for (typed, key) in [
+        ("", "bad-reading"),
+        ("much", "bad-number"),
+        ("2,620", "bad-number-ambiguous"),
+        ("26 mL", "bad-unit"),
+        ("900", "bad-range"),
+    ] {
         if !typed.is_empty() {
             assert_eq!(write(&mut person, typed).unwrap_err().key, key, "{typed}");
         }
@@ -142,7 +151,10 @@ fn forty_is_asked_about_and_was_kilopascal() {
         write(&mut person, typed).unwrap();
     }
     let asks = guide(&person).asks;
-    assert!(asks[0].text.starts_with("40 mmHg is little for a highest level. Was it kPa? That would be 300 mmHg."), "{asks:?}");
+    assert!(
+        asks[0].text.starts_with("40 mmHg is little for a highest level. Was it kPa? That would be 300 mmHg."),
+        "{asks:?}"
+    );
     person.press("meant-kilopascal").unwrap();
     assert!(guide(&person).asks.is_empty());
     let values: Vec<f64> = readings(&mut person).into_iter().map(|(_, _, value)| value.round()).collect();
@@ -223,12 +235,14 @@ fn a_level_that_was_chosen_is_read_on_both_sides_and_then_sessions_say_its_vacuu
         )
         .unwrap();
     let mut hint = |id: &str, field: &str| {
-        let Screen::Form { form, .. } = person.show(&Place::Entry { id: id.to_owned() }).unwrap() else { panic!("a form") };
+        let Screen::Form { form, .. } = person.show(&Place::Entry { id: id.to_owned() }).unwrap() else {
+            panic!("a form")
+        };
         let rows = form.groups.into_iter().flat_map(|g| g.rows);
         rows.into_iter().find(|row| row.field == field).unwrap().hint
     };
     assert_eq!(hint("old", "level_expression"), "", "there was no check then");
-    assert_eq!(hint("new", "level_expression"), "about 121 mmHg (85 to 157 mmHg), between levels that were read");
+    assert_eq!(hint("new", "level_expression"), "about 121 mmHg (85 to 157 mmHg), between levels read");
     assert_eq!(hint("new", "level_letdown"), "", "below the lowest that was read nothing is known");
 }
 
@@ -249,7 +263,10 @@ fn a_running_session_says_what_its_level_pulls() {
         person.press("mark-stronger").unwrap();
     }
     let Screen::Running { running, .. } = person.screen().unwrap() else { panic!("running") };
-    assert_eq!((running.dials[0].label.as_str(), running.dials[0].value.as_str()), ("Vacuum level, about 70 mmHg", "2"));
+    assert_eq!(
+        (running.dials[0].label.as_str(), running.dials[0].value.as_str()),
+        ("Vacuum level, about 70 mmHg", "2")
+    );
 }
 
 #[test]
@@ -265,7 +282,9 @@ fn a_new_check_makes_a_new_curve_and_an_old_session_keeps_its_own() {
         )
         .unwrap();
     let hint = |person: &mut Person| {
-        let Screen::Form { form, .. } = person.show(&Place::Entry { id: "s".to_owned() }).unwrap() else { panic!("a form") };
+        let Screen::Form { form, .. } = person.show(&Place::Entry { id: "s".to_owned() }).unwrap() else {
+            panic!("a form")
+        };
         form.groups.into_iter().flat_map(|g| g.rows).find(|row| row.field == "level_expression").unwrap().hint
     };
     let before = hint(&mut person);
@@ -344,7 +363,11 @@ fn height_is_said_and_nothing_is_corrected_and_what_air_cannot_do_is_refused() {
     person.press("done").unwrap();
     let found = findings(&person);
     assert_eq!(found.figure, "253 mmHg");
-    assert!(found.lines.iter().any(|l| l.contains("899 hPa, 89 %") && l.ends_with("Nothing was corrected.")), "{:?}", found.lines);
+    assert!(
+        found.lines.iter().any(|l| l.contains("899 hPa, 89 %") && l.ends_with("Nothing was corrected.")),
+        "{:?}",
+        found.lines
+    );
 }
 
 #[test]

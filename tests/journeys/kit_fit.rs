@@ -36,12 +36,13 @@ fn a_diameter_gives_sizes_from_the_stock_with_the_reason_and_no_verdict() {
     let found = findings(&mut person);
     assert_eq!(found.figure, "L 16 to 20 mm");
     assert!(all_lines(&found).iter().any(|l| l.starts_with("Which sizes are in stock")));
-    person.send(drawwell_core::screen::shapes::Event::Enter {
-        id: "settings".to_owned(),
-        field: "flange_sizes".to_owned(),
-        typed: "24, 13 17 19;21".to_owned(),
-    })
-    .unwrap();
+    person
+        .send(drawwell_core::screen::shapes::Event::Enter {
+            id: "settings".to_owned(),
+            field: "flange_sizes".to_owned(),
+            typed: "24, 13 17 19;21".to_owned(),
+        })
+        .unwrap();
     let found = findings(&mut person);
     assert_eq!(found.figure, "L 17, 19 mm");
     assert!(all_lines(&found).contains(&"16 mm across: 16 to 20 mm.".to_owned()));
@@ -57,7 +58,11 @@ fn one_point_six_is_asked_whether_it_was_centimetres_and_may_be_typed_as_such() 
     assert_eq!(trouble.key, "bad-range-centimeters");
     assert!(trouble.needs.contains(&("meant", "16".to_owned())), "{:?}", trouble.needs);
     for (typed, key) in [("4.9", "bad-range"), ("35.1", "bad-range"), ("0.4", "bad-range")] {
-        assert_eq!(person.enter("nipple_left_before", typed).unwrap_err().key, if typed == "4.9" { "bad-range" } else { key }, "{typed}");
+        assert_eq!(
+            person.enter("nipple_left_before", typed).unwrap_err().key,
+            if typed == "4.9" { "bad-range" } else { key },
+            "{typed}"
+        );
     }
     assert_eq!(person.record().unwrap(), before);
     for typed in ["5", "35", "1.6 cm"] {

@@ -50,7 +50,8 @@ fn fell(by: f64) -> (f64, bool) {
     let own = gauge(760.0, 2.5, 0.1);
     let at = |days: i64, value: f64| {
         let here = place(Sides::Left, None);
-        let check = check_at(NOW.plus(Span::hours(24 * days)), &[(here, value), (here, value + 0.2), (here, value - 0.2)]);
+        let check =
+            check_at(NOW.plus(Span::hours(24 * days)), &[(here, value), (here, value + 0.2), (here, value - 0.2)]);
         Point {
             at: check.at.as_ref().unwrap().instant(),
             check: format!("check-{days}"),
@@ -140,10 +141,15 @@ fn a_vacuum_beyond_the_air_is_refused() {
 #[test]
 fn a_height_says_what_it_could_explain_and_corrects_nothing() {
     for (meters, read) in [(1000.0, 252.8), (3000.0, 197.2)] {
-        let check = check_with(NOW, &[(place(Sides::Left, None), read)], &[("altitude", json!({ "value": meters, "unit": "m" }))]);
+        let check = check_with(
+            NOW,
+            &[(place(Sides::Left, None), read)],
+            &[("altitude", json!({ "value": meters, "unit": "m" }))],
+        );
         let found = height(&check, mercury(read)).unwrap();
         assert!((found.at_sea_level.canonical() - 285.0).abs() < 0.1, "{found:?}");
-        let pull = Pull::of(&check_at(NOW, &[(place(Sides::Left, None), read); 3]), Some(&gauge(450.0, 1.6, 2.0)), |_| true);
+        let pull =
+            Pull::of(&check_at(NOW, &[(place(Sides::Left, None), read); 3]), Some(&gauge(450.0, 1.6, 2.0)), |_| true);
         assert_eq!(pull.unwrap().estimate.value, mercury(read));
     }
     assert!(height(&check_at(NOW, &[(place(Sides::Left, None), 250.0)]), mercury(250.0)).is_none());

@@ -35,7 +35,14 @@ impl Held {
     }
 }
 
-fn readings(place: ReadingPlace, truth: f64, count: usize, spread: f64, held: &Held, chance: &mut Chance) -> Vec<(ReadingPlace, f64)> {
+fn readings(
+    place: ReadingPlace,
+    truth: f64,
+    count: usize,
+    spread: f64,
+    held: &Held,
+    chance: &mut Chance,
+) -> Vec<(ReadingPlace, f64)> {
     (0..count).map(|_| (place, held.reads(truth, spread, chance))).collect()
 }
 
@@ -47,7 +54,8 @@ fn left() -> ReadingPlace {
 #[test]
 fn a_verdict_is_wrong_no_more_often_than_it_says() {
     let mut chance = Chance::on(1, "verdicts");
-    let limits = Limits { low: Some(mercury(250.0)), high: Some(mercury(290.0)), usually_to: None, whose: Whose::Maker };
+    let limits =
+        Limits { low: Some(mercury(250.0)), high: Some(mercury(290.0)), usually_to: None, whose: Whose::Maker };
     let sure = Share::of(0.95);
     let (mut said, mut wrong, mut expected_wrong) = (0, 0, 0.0);
     // Chances of meeting the range that were told, by tenths, and how often it did.
@@ -75,7 +83,10 @@ fn a_verdict_is_wrong_no_more_often_than_it_says() {
     }
     println!("{said} verdicts, {wrong} wrong, {expected_wrong:.1} owned up to; {told:?}");
     assert!(said > 1500, "it often can tell: {said}");
-    assert!(f64::from(wrong) <= expected_wrong + 3.0 * expected_wrong.sqrt(), "{wrong} wrong, {expected_wrong:.1} said");
+    assert!(
+        f64::from(wrong) <= expected_wrong + 3.0 * expected_wrong.sqrt(),
+        "{wrong} wrong, {expected_wrong:.1} said"
+    );
     for (count, sum, met) in told.into_iter().filter(|tenth| tenth.0 >= 40) {
         let count = f64::from(count);
         let (said, met) = (sum / count, f64::from(met) / count);

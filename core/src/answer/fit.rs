@@ -122,9 +122,9 @@ pub fn candidates(nipple: &Nipple, stock: &[Length], rules: &FitRules) -> Option
     let in_stock: Vec<Length> = stock.iter().copied().filter(|size| *size >= from && *size <= to).collect();
     let off = |size: &Length| (from.canonical() - size.canonical()).max(size.canonical() - to.canonical());
     let nearest = match in_stock.is_empty() {
-        true => stock.iter().copied().min_by(|a, b| {
-            off(a).total_cmp(&off(b)).then(a.canonical().total_cmp(&b.canonical()))
-        }),
+        true => {
+            stock.iter().copied().min_by(|a, b| off(a).total_cmp(&off(b)).then(a.canonical().total_cmp(&b.canonical())))
+        }
         false => None,
     };
     Some(Candidates { diameter, from, to, in_stock, nearest })

@@ -73,9 +73,8 @@ impl App {
         for (field, value) in &values {
             check::field(Kind::Check, field, value)?;
         }
-        self.journal_mut()?.quiet_act(present.now, |w| {
-            values.iter().try_for_each(|(field, value)| w.set(check, field, value))
-        })?;
+        self.journal_mut()?
+            .quiet_act(present.now, |w| values.iter().try_for_each(|(field, value)| w.set(check, field, value)))?;
         Ok(Vec::new())
     }
 

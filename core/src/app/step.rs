@@ -6,8 +6,8 @@ use super::enter::{moved, NewValues};
 use super::session::FIRST_SPEED;
 use super::{buzz, App, Present};
 use crate::quantity::{
-    AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume,
-    VolumeUnit,
+    AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature,
+    TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
 };
 use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS, READINGS};
 use crate::screen::shapes::Effect;

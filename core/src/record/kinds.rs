@@ -430,13 +430,7 @@ impl Kind {
             | Self::Weight
             | Self::LifeEvent
             | Self::Note => Some("at"),
-            Self::Settings
-            | Self::Rules
-            | Self::Child
-            | Self::Pump
-            | Self::Part
-            | Self::Flange
-            | Self::Gauge => None,
+            Self::Settings | Self::Rules | Self::Child | Self::Pump | Self::Part | Self::Flange | Self::Gauge => None,
         }
     }
 }

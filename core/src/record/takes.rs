@@ -140,9 +140,8 @@ impl Takes {
             Self::Volume { least, most } => check_quantity::<Volume>(field, value, least, most),
             Self::Vacuum { least, most } => check_quantity::<Vacuum>(field, value, least, most),
             Self::Speed { least, most } => check_quantity::<Speed>(field, value, least, most),
-            Self::Length { least, most } => {
-                check_quantity::<Length>(field, value, least, most).map_err(|why| asks_for_centimeters(why, value, least, most))
-            }
+            Self::Length { least, most } => check_quantity::<Length>(field, value, least, most)
+                .map_err(|why| asks_for_centimeters(why, value, least, most)),
             Self::AirPressure { least, most } => check_quantity::<AirPressure>(field, value, least, most),
             Self::Altitude { least, most } => check_quantity::<Altitude>(field, value, least, most),
             Self::Sizes { least, most } => match Sizes::from_json(value) {

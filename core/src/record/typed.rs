@@ -4,8 +4,8 @@ use serde_json::{json, Value};
 
 use super::{Amount, Sizes, Takes};
 use crate::quantity::{
-    parse_decimal, AirPressure, Altitude, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit, Vacuum,
-    Volume,
+    parse_decimal, AirPressure, Altitude, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit,
+    Vacuum, Volume,
 };
 use crate::time::parse_date;
 use crate::trouble::Trouble;

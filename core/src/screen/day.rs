@@ -205,13 +205,9 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
     let spoken = spoken.collect::<Vec<_>>().join(", ");
     Ok(EntryRow {
         id: row.subject.clone(),
-        open: Action::new(
-            format!("open-{}", row.subject),
-            title.clone(),
-            Event::Go { place: opened(row, kind) },
-        )
-        .spoken(words.with("open-spoken", &[("what", spoken.clone().into())]))
-        .weight(Weight::Quiet),
+        open: Action::new(format!("open-{}", row.subject), title.clone(), Event::Go { place: opened(row, kind) })
+            .spoken(words.with("open-spoken", &[("what", spoken.clone().into())]))
+            .weight(Weight::Quiet),
         time,
         title,
         detail,

@@ -6,8 +6,8 @@ use super::shapes::{Action, Event, FieldKind, FieldRow, Sign, Weight};
 use super::View;
 use crate::guidance::Rules;
 use crate::quantity::{
-    AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Entered, Length, LengthUnit, Mass, Quantity, Speed, SpeedUnit,
-    Temperature, Unit, Vacuum, VacuumUnit, Volume,
+    AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Entered, Length, LengthUnit, Mass, Quantity, Speed,
+    SpeedUnit, Temperature, Unit, Vacuum, VacuumUnit, Volume,
 };
 use crate::record::{Amount, Fields, Gauge, Kind, Sizes, Spec, Takes};
 use crate::time::Moment;

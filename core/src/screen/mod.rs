@@ -27,9 +27,9 @@ mod view;
 mod welcome;
 mod words;
 
-pub(crate) use kit::next_place;
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
+pub(crate) use kit::next_place;
 pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};

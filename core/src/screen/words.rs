@@ -3,8 +3,8 @@
 use chrono::{Datelike, Timelike};
 
 use crate::quantity::{
-    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Share, Unit, Vacuum, VacuumUnit, Volume,
-    VolumeUnit, Wear, WearUnit,
+    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Share, Unit, Vacuum, VacuumUnit,
+    Volume, VolumeUnit, Wear, WearUnit,
 };
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};

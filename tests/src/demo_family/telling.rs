@@ -3,8 +3,7 @@
 use drawwell_core::time::Moment;
 
 use super::{
-    checks,
-    expressing,
+    checks, expressing,
     fact::Fact,
     feeding, growing, kit,
     milk::Milk,

@@ -46,7 +46,9 @@ pub fn doubts(check: &GaugeCheck, levels: Option<Level>, rules: &KitRules) -> Ve
     }
     let mut found = Vec::new();
     let highest = check.readings.iter().map(|(_, r)| r).filter(|r| at_highest(r, levels));
-    if let Some(top) = highest.max_by(|a, b| a.vacuum.quantity().canonical().total_cmp(&b.vacuum.quantity().canonical())) {
+    if let Some(top) =
+        highest.max_by(|a, b| a.vacuum.quantity().canonical().total_cmp(&b.vacuum.quantity().canonical()))
+    {
         let read = top.vacuum.quantity();
         if top.vacuum.unit() == VacuumUnit::MillimeterOfMercury && read < rules.likely_kilopascal {
             let (factor, _) = VacuumUnit::Kilopascal.factor_and_zero();

@@ -66,7 +66,9 @@ impl LevelCurve {
         levels.dedup();
         let means: Vec<Mean> = levels
             .iter()
-            .filter_map(|level| Mean::of(&wanted.iter().copied().filter(|r| level_of(r) == Some(*level)).collect::<Vec<_>>()))
+            .filter_map(|level| {
+                Mean::of(&wanted.iter().copied().filter(|r| level_of(r) == Some(*level)).collect::<Vec<_>>())
+            })
             .collect();
         let curve = rising(&means.iter().map(|m| (m.middle, f64::from(m.readings))).collect::<Vec<_>>());
         let read: Vec<LevelPull> = levels
@@ -137,8 +139,7 @@ fn level_pull(level: Level, mean: &Mean, middle: f64, repeat: Repeat, error: Gau
     let known = repeat.freedom.get() > 1;
     let (spread, freedom) =
         if known { (repeat.spread.canonical(), f64::from(repeat.freedom.get())) } else { (0.0, KNOWN_WELL) };
-    let law =
-        Uncertain::new(middle, [greatest, step + mean.apart], spread / f64::from(mean.readings).sqrt(), freedom)?;
+    let law = Uncertain::new(middle, [greatest, step + mean.apart], spread / f64::from(mean.readings).sqrt(), freedom)?;
     let (low, high) = law.range(CONFIDENCE)?;
     let vacuum = Vacuum::from_canonical;
     Some(LevelPull {

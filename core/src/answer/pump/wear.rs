@@ -212,8 +212,7 @@ impl Line {
             return None;
         }
         let slope = at.iter().zip(&heights).map(|(x, y)| (x - middle_at) * (y - middle)).sum::<f64>() / across;
-        let left_over: f64 =
-            at.iter().zip(&heights).map(|(x, y)| (y - middle - slope * (x - middle_at)).powi(2)).sum();
+        let left_over: f64 = at.iter().zip(&heights).map(|(x, y)| (y - middle - slope * (x - middle_at)).powi(2)).sum();
         let count = stretch.len() as f64;
         let freedom = count - 2.0;
         // Checks cannot agree better than their readings repeat and are read.

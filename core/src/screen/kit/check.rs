@@ -99,7 +99,6 @@ impl Guide<'_, '_> {
         self.gauge.and_then(|gauge| gauge.reads_in).unwrap_or(self.view.settings.vacuum)
     }
 
-
     fn levels(&self) -> Option<u32> {
         self.look.and_then(|look| look.levels).map(|levels| levels.get())
     }
@@ -153,10 +152,7 @@ impl Guide<'_, '_> {
         let words = self.view.words();
         let label = words.with(
             "check-reading",
-            &[
-                ("side", pump::side_said(self.view, place.side).into()),
-                ("level", self.level_said(place).into()),
-            ],
+            &[("side", pump::side_said(self.view, place.side).into()), ("level", self.level_said(place).into())],
         );
         FieldRow {
             id: self.id.to_owned(),
@@ -169,8 +165,10 @@ impl Guide<'_, '_> {
             less: None,
             more: None,
             clear: None,
-            spoken: words
-                .with("field-spoken", &[("field", label.clone().into()), ("value", words.say("field-says-nothing").into())]),
+            spoken: words.with(
+                "field-spoken",
+                &[("field", label.clone().into()), ("value", words.say("field-says-nothing").into())],
+            ),
             label,
         }
     }
@@ -186,7 +184,10 @@ impl Guide<'_, '_> {
         let same_level = of(&|reading| reading.place.level == place.level);
         let before = self.look.and_then(|look| {
             let others = look.checks.iter().rev().filter(|looked| looked.check.id != self.id);
-            others.flat_map(|looked| looked.check.readings.iter().rev()).map(|(_, r)| r).find(|r| r.place == place)
+            others
+                .flat_map(|looked| looked.check.readings.iter().rev())
+                .map(|(_, r)| r)
+                .find(|r| r.place == place)
                 .map(|r| r.vacuum.quantity())
         });
         // A level whose neighbours nothing is known of: no figure is likelier than another.
@@ -206,12 +207,10 @@ impl Guide<'_, '_> {
             .filter(|value| *value >= 0.0 && span.is_none_or(|span| *value <= span + 1e-9))
             .map(|value| {
                 let figure = say_decimal(value, 2);
-                let event = Event::Enter {
-                    id: self.id.to_owned(),
-                    field: format!("{READINGS}next"),
-                    typed: figure.clone(),
-                };
-                let spoken = words.with("check-near-spoken", &[("value", words.with_unit(figure.clone(), unit).into())]);
+                let event =
+                    Event::Enter { id: self.id.to_owned(), field: format!("{READINGS}next"), typed: figure.clone() };
+                let spoken =
+                    words.with("check-near-spoken", &[("value", words.with_unit(figure.clone(), unit).into())]);
                 Action::new(format!("near-{}", figure.replace('.', "-")), figure, event).spoken(spoken)
             })
             .collect()
@@ -277,8 +276,8 @@ impl Guide<'_, '_> {
                     .chosen(side == place.side)
             })
             .to_vec();
-        let highest = Action::new("level-highest", words.say("level-highest"), read_at(None, place.side))
-            .chosen(level.is_none());
+        let highest =
+            Action::new("level-highest", words.say("level-highest"), read_at(None, place.side)).chosen(level.is_none());
         let last = self.levels().unwrap_or(0).min(MOST_LEVELS);
         let mut levels = vec![highest];
         levels.extend((1..last).rev().map(|n| {

@@ -2,13 +2,13 @@
 
 use super::look::rules;
 use super::pump::{opens, section};
-use crate::answer::fit::{candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign};
+use crate::answer::fit::{
+    candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
+};
 use crate::guidance::FitRules;
 use crate::quantity::{say_decimal, Entered, Length, LengthUnit, Quantity};
 use crate::record::{text, Fields, Kind, Sizes, SETTINGS};
-use crate::screen::shapes::{
-    Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight,
-};
+use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -39,7 +39,9 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             dial: None,
             lines,
             asks: Vec::new(),
-            actions: vec![Action::new("measure", words.say("fit-measure"), measure).sign(Sign::Add).weight(Weight::Main)],
+            actions: vec![Action::new("measure", words.say("fit-measure"), measure)
+                .sign(Sign::Add)
+                .weight(Weight::Main)],
             sections,
         },
     })

@@ -1,5 +1,6 @@
 //! What a pump's levels pull, drawn and said.
 
+use super::level_words::level_said;
 use super::look::{Looked, PumpLook};
 use super::plot::{empty, Height};
 use super::pump;
@@ -36,23 +37,17 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Option<Section> {
     if !unknown.is_empty() {
         lines.push(words.say("levels-outside"));
     }
-    let rows = levels
+    let in_figures: Vec<String> = levels
         .iter()
         .flatten()
         .map(|pull| {
-            let key = if pull.was_read() { "level-read" } else { "level-between" };
-            view.told_row(
-                words.with("setting-level", &[("level", pull.level.get().into())]),
-                words.with(
-                    key,
-                    &[
-                        ("value", words.vacuum(pull.vacuum.value).into()),
-                        ("range", words.vacuum_range(pull.vacuum.low, pull.vacuum.high).into()),
-                    ],
-                ),
+            words.with(
+                "level-in-figures",
+                &[("level", pull.level.get().into()), ("said", level_said(view, pull).into())],
             )
         })
         .collect();
+    let rows = vec![view.told_row(words.say("levels-in-figures"), in_figures.join("\n"))];
     Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump::section(view, "levels") })
 }
 

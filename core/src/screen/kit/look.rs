@@ -80,9 +80,10 @@ impl PumpLook {
 
     /// The latest check that was read at the highest level.
     pub(super) fn latest(&self) -> Option<&Looked> {
-        self.checks.iter().rev().find(|looked| {
-            looked.check.readings.iter().any(|(_, reading)| doubts::at_highest(reading, self.levels))
-        })
+        self.checks
+            .iter()
+            .rev()
+            .find(|looked| looked.check.readings.iter().any(|(_, reading)| doubts::at_highest(reading, self.levels)))
     }
 
     /// What each side that was read pulls at the highest level.

@@ -14,8 +14,8 @@ mod plot;
 mod pump;
 mod wear;
 
-pub(super) use check::show as show_check;
 pub(crate) use check::next_place;
+pub(super) use check::show as show_check;
 pub(super) use fit::show as show_fit;
 pub(super) use level_words::{level_in_vacuum, level_said};
 pub(super) use pump::show as show_pump;

@@ -21,9 +21,9 @@ impl Height {
     /// was asked for.
     pub(super) fn over(view: &View<'_>, shown: impl Iterator<Item = Vacuum>, from_nothing: bool) -> Self {
         let unit = view.settings.vacuum;
-        let (low, high) = shown.map(|v| v.in_unit(unit)).fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| {
-            (low.min(value), high.max(value))
-        });
+        let (low, high) = shown
+            .map(|v| v.in_unit(unit))
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)));
         let (low, high) = if low.is_finite() { (low, high) } else { (0.0, 1.0) };
         let low = if from_nothing { 0.0 } else { low };
         let room = ((high - low) * 0.08).max(unit.places() as f64 * 0.1).max(0.5);

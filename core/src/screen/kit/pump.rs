@@ -2,10 +2,8 @@
 
 use super::look::{together, Looked, PumpLook, SideLook};
 use super::{dial, levels, wear};
-use crate::answer::pump::age::{age, Age, AgainstLife};
-use crate::answer::pump::{
-    applied, doubts, sides, Grade, Limits, NoPull, Settles, Verdict, Whose,
-};
+use crate::answer::pump::age::{age, AgainstLife, Age};
+use crate::answer::pump::{applied, doubts, sides, Grade, Limits, NoPull, Settles, Verdict, Whose};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
 use crate::record::gauge::{Connected, Power};
 use crate::record::{text, Kind, Sides};
@@ -72,8 +70,7 @@ pub(super) fn in_short(view: &View<'_>, id: &str) -> Result<String, Trouble> {
     let sides = look.sides(latest);
     let headline = headline(view, &look, &sides, &look.doubts(latest));
     Ok(match day_of(view, latest) {
-        Some(day) => words
-            .with("pump-in-short", &[("date", words.short_date(day).into()), ("said", headline.into())]),
+        Some(day) => words.with("pump-in-short", &[("date", words.short_date(day).into()), ("said", headline.into())]),
         None => headline,
     })
 }
@@ -328,7 +325,11 @@ pub(super) fn asks(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Vec<Not
                     &[("read", words.vacuum(*read).into()), ("meant", words.vacuum(*meant).into())],
                 );
                 let meant = Event::MeantIn { id: check.clone(), unit: "kPa".to_owned() };
-                notice("kilopascal", text, vec![Action::new("meant-kilopascal", words.say("meant-kilopascal"), meant), right.clone()])
+                notice(
+                    "kilopascal",
+                    text,
+                    vec![Action::new("meant-kilopascal", words.say("meant-kilopascal"), meant), right.clone()],
+                )
             }
             doubts::Doubt::FarApart { low, high, .. } => {
                 let text = words.with("asks-far-apart", &[("range", words.vacuum_range(*low, *high).into())]);
@@ -508,10 +509,9 @@ fn years(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble> {
     if let Some((since, at)) = text(&look.fields, "in_use_since").and_then(|date| date_at_noon(view, date)) {
         let Age { span, against_life } = age(since, today, look.grade, &look.rules);
         let months = (span.in_minutes() as f64 / 60.0 / crate::guidance::MONTH_HOURS).floor() as i64;
-        lines.push(words.with(
-            "pump-age",
-            &[("date", words.plain_date(since).into()), ("months", months.max(0).into())],
-        ));
+        lines.push(
+            words.with("pump-age", &[("date", words.plain_date(since).into()), ("months", months.max(0).into())]),
+        );
         let (from, to) = look.rules.motor_life;
         let in_months = |span: Span| (span.in_minutes() as f64 / 60.0 / crate::guidance::MONTH_HOURS).round() as i64;
         if let Some(against) = against_life {
@@ -533,6 +533,7 @@ fn years(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble> {
 
 /// Names of parts, joined.
 pub(super) fn names(parts: &[PartInUse], ids: &[String]) -> String {
-    let names: Vec<&str> = ids.iter().filter_map(|id| parts.iter().find(|p| p.id == *id)).map(|p| p.name.as_str()).collect();
+    let names: Vec<&str> =
+        ids.iter().filter_map(|id| parts.iter().find(|p| p.id == *id)).map(|p| p.name.as_str()).collect();
     names.join(", ")
 }

@@ -44,10 +44,8 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
 }
 
 fn over_time(view: &View<'_>, look: &PumpLook, as_latest: SetUp, parts: &[PartInUse]) -> Vec<SideOverTime> {
-    let new: Vec<NewPart> = parts
-        .iter()
-        .filter_map(|part| Some(NewPart { at: part.since?.1, part: part.id.clone() }))
-        .collect();
+    let new: Vec<NewPart> =
+        parts.iter().filter_map(|part| Some(NewPart { at: part.since?.1, part: part.id.clone() })).collect();
     [Sides::Left, Sides::Right, Sides::Both]
         .into_iter()
         .map(|side| {
@@ -176,10 +174,8 @@ fn forecast(view: &View<'_>, side: &str, forecast: Forecast) -> String {
         Forecast::NotFalling => words.with("forecast-not-falling", &[side]),
         Forecast::Reached => words.with("forecast-reached", &[side]),
         Forecast::NotInSight => words.with("forecast-not-in-sight", &[side]),
-        Forecast::Between(soonest, Some(latest)) => words.with(
-            "forecast-between",
-            &[side, ("soonest", month(soonest).into()), ("latest", month(latest).into())],
-        ),
+        Forecast::Between(soonest, Some(latest)) => words
+            .with("forecast-between", &[side, ("soonest", month(soonest).into()), ("latest", month(latest).into())]),
         Forecast::Between(soonest, None) => {
             words.with("forecast-not-before", &[side, ("soonest", month(soonest).into())])
         }
