@@ -1159,3 +1159,32 @@ fit-try-other = Speaks for another size, or for less vacuum. Try less vacuum fir
 fit-not-seen = Looked for and not seen
 fit-signs-open = Signs
 fit-signs-open-detail = Nobody has looked yet: areola drawn in, rubbing, a pale or marked nipple, milk only at the highest vacuum.
+
+## Traces
+
+bad-trace-no-rows = There is no row with a time and a pressure in this file.
+bad-trace-no-rows-do = Export the trace as text (CSV) with one column of times and one of pressures.
+bad-trace-one-sample = There is only one reading in this file.
+bad-trace-one-sample-do = Let the gauge record for a minute while the pump runs, and export that.
+bad-trace-short = The trace is { $seconds } seconds long: no pattern shows in that.
+bad-trace-short-do = Record for a minute. If it was longer, look whether the times are in the unit that stands over them.
+bad-trace-long = The trace is longer than 24 hours.
+bad-trace-long-do = Export one session by itself, and look whether the times are in the unit that stands over them.
+bad-trace-constant = The pressure stays at { $value } all along.
+bad-trace-constant-do = Look whether the tube was connected and the pump running, or whether another column holds the pressure.
+bad-trace-steps = The readings lie { $step } seconds apart: no cycle can be seen in that.
+bad-trace-steps-do = If the times are milliseconds, write (ms) over them. Else let the gauge record ten times a second or more.
+bad-trace-back = The times run back in line { $line }.
+bad-trace-back-do = Keep one recording in a file, in the order in which it was made.
+bad-trace-mixed = From line { $line } on, the times seem to be in another unit: seconds and milliseconds are mixed.
+bad-trace-mixed-do = Export the times in one unit, and write (s) or (ms) over them.
+bad-trace-still = The time stands still in line { $line }.
+bad-trace-still-do = Export the trace with times that count parts of a second.
+bad-trace-commas = The commas in this file may part columns, or whole numbers from their decimals.
+bad-trace-commas-do = Export it with semicolons or tabs between the columns, or with decimal points.
+bad-trace-unit = The pressure is in { $unit }, which traces are not read in.
+bad-trace-unit-do = Export it in mmHg, kPa, cmH₂O, mbar or hPa.
+bad-trace-absolute = This seems to be absolute pressure: it stays near that of the air and never comes near zero.
+bad-trace-absolute-do = Set the gauge to zero in the open air, so that it shows pressure below the air around (gauge pressure).
+bad-trace-beyond = Line { $line } holds { $value }, which is more than the air around can give.
+bad-trace-beyond-do = Look whether the unit over the column is the gauge’s own. A single wrong row can be taken out.

@@ -1,6 +1,7 @@
-//! What leaves the record and what comes in: today the exchange form.
+//! What leaves the record and what comes in: the exchange form, and traces.
 //!
 //! In: a journal. Out: bytes another program or another phone can read. Nothing
 //! is worked out here.
 
 pub mod exchange;
+pub mod trace_file;
