@@ -20,5 +20,6 @@ mod rfc5545_local_time;
 mod rules_of_kit;
 mod rules_of_supply;
 mod supply_values;
+mod traces;
 mod ucum_factors;
 mod wilcoxon_hollander_wolfe;
