@@ -8,5 +8,6 @@ mod estimate;
 pub mod fit;
 pub mod pump;
 pub mod supply;
+pub mod trace;
 
 pub use estimate::{Estimate, RestsOn, CONFIDENCE};

@@ -1,0 +1,118 @@
+//! What may be wrong with the trace itself. It is said, and nothing is corrected.
+
+use super::cycle::Cycle;
+use super::turns::stretches;
+use super::{rounded, AsRead};
+use crate::quantity::Share;
+
+/// A still stretch before the first cycle lasts so many seconds at least.
+const STILL_SECONDS: f64 = 1.0;
+/// In a still stretch nothing moves by more than this share of the amplitude, or of the noise.
+const STILL_MOVES: f64 = 0.03;
+const STILL_NOISE: f64 = 7.0;
+/// A baseline is off by this share of the amplitude at least, or by so much of the noise: the
+/// error of a gauge of class 2 where the cycles reach its end.
+const OFF_BY: f64 = 0.02;
+const OFF_BY_NOISE: f64 = 3.0;
+/// How long a trace is above ambient before it is said: one sample in a hundred.
+const ABOVE_SHARE: f64 = 0.01;
+/// A gauge at its end shows one value exactly, for so many of all samples,
+const CLIPPED_SHARE: f64 = 0.02;
+/// so many times as often as the values close below it and as the lowest of all,
+const CLIPPED_RATIO: f64 = 3.0;
+/// for so many samples in a row, in half of the cycles.
+const CLIPPED_RUN: usize = 3;
+const CLIPPED_CYCLES: f64 = 0.5;
+/// Close below: so much of the noise, or of the amplitude.
+const CLOSE_NOISE: f64 = 6.0;
+const CLOSE: f64 = 0.01;
+/// Two values this share of the amplitude apart are the same one.
+const SAME: f64 = 1e-6;
+
+/// Zero is not where the air is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Offset {
+    /// Before the first cycle the trace stands still, so far from zero.
+    Still(AsRead),
+    /// It goes above ambient by so much.
+    AboveAmbient(AsRead),
+}
+
+/// The gauge seems to end below what the pump pulls.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Clipped {
+    /// The value it ends at.
+    pub at: AsRead,
+    /// How many of all samples stand there.
+    pub share: Share,
+}
+
+/// Whether zero is where the air is.
+pub(super) fn offset(values: &[f32], step: f64, noise: f64, amplitude: f64, cycles: &[Cycle]) -> Option<Offset> {
+    let least = (OFF_BY * amplitude).max(OFF_BY_NOISE * noise);
+    if let Some(level) = still(values, step, noise, amplitude, cycles) {
+        return (level.abs() >= least).then(|| Offset::Still(AsRead::new(rounded(level))));
+    }
+    let lowest = values.iter().copied().fold(f32::INFINITY, f32::min);
+    let above = values.iter().filter(|value| f64::from(**value) <= -least).count() as f64;
+    (above >= ABOVE_SHARE * values.len() as f64).then(|| Offset::AboveAmbient(AsRead::new(rounded(-f64::from(lowest)))))
+}
+
+/// The level of the still stretch that the trace begins with.
+fn still(values: &[f32], step: f64, noise: f64, amplitude: f64, cycles: &[Cycle]) -> Option<f64> {
+    let (from, to) = *stretches(values).first()?;
+    let most = (STILL_MOVES * amplitude).max(STILL_NOISE * noise);
+    let first = cycles.first().and_then(|cycle| cycle.rises).map_or(to, |at| (at / step).ceil() as usize);
+    let (mut low, mut high, mut sum, mut count) = (f64::INFINITY, f64::NEG_INFINITY, 0.0, 0_u32);
+    for value in values.get(from..to.min(first))?.iter().map(|value| f64::from(*value)) {
+        let wider = (low.min(value), high.max(value));
+        if wider.1 - wider.0 > most {
+            break;
+        }
+        (low, high) = wider;
+        sum += value;
+        count += 1;
+    }
+    (f64::from(count) * step >= STILL_SECONDS).then(|| sum / f64::from(count))
+}
+
+/// Whether the gauge ends below what the pump pulls. A pump that holds its vacuum is flat at
+/// the top too, but then its noise goes on, or its rest is as flat.
+pub(super) fn clipped(
+    values: &[f32],
+    step: f64,
+    noise: f64,
+    amplitude: f64,
+    of_rows: Share,
+    cycles: &[Cycle],
+) -> Option<Clipped> {
+    let there = || values.iter().map(|value| f64::from(*value)).filter(|value| value.is_finite());
+    let top = there().fold(f64::NEG_INFINITY, f64::max);
+    let bottom = there().fold(f64::INFINITY, f64::min);
+    let same = SAME * amplitude;
+    let close = (CLOSE_NOISE * noise).max(CLOSE * amplitude);
+    let (mut all, mut at_top, mut near, mut at_bottom) = (0.0_f64, 0.0_f64, 0.0_f64, 0.0_f64);
+    for value in there() {
+        all += 1.0;
+        if value >= top - same {
+            at_top += 1.0;
+        } else if value >= top - close {
+            near += 1.0;
+        }
+        if value <= bottom + same {
+            at_bottom += 1.0;
+        }
+    }
+    let share = (at_top / all).max(of_rows.fraction());
+    if share < CLIPPED_SHARE || at_top < CLIPPED_RATIO * f64::max(near, at_bottom) {
+        return None;
+    }
+    let flat = |cycle: &&Cycle| {
+        let [from, to] = [cycle.from, cycle.to].map(|at| (at / step).round() as usize);
+        let part = values.get(from..=to.min(values.len().saturating_sub(1))).unwrap_or_default();
+        part.windows(CLIPPED_RUN).any(|run| run.iter().all(|value| f64::from(*value) >= top - same))
+    };
+    let flat = cycles.iter().filter(flat).count() as f64;
+    (flat >= CLIPPED_CYCLES * cycles.len() as f64)
+        .then(|| Clipped { at: AsRead::new(rounded(top)), share: Share::of(rounded(share)) })
+}

@@ -1,0 +1,200 @@
+//! Findings as a journal keeps them: JSON, under 30 kB, `"way": 1`.
+//!
+//! What can't be read back whole is none: findings are worked out anew from the file.
+
+use serde_json::{Map, Value};
+
+use super::phases::{Pattern, MOST_SEGMENTS};
+use super::{
+    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, Column, Cycles, Findings, Notes, Offset, Seconds, Segment,
+    Spread, TimeUnit, MOST_COLUMNS,
+};
+use crate::answer::Estimate;
+use crate::quantity::{Count, Quantity, Share, Speed};
+use crate::record::mark::Phase;
+
+/// The way these findings are worked out and written; another way is not read.
+const WAY: u64 = 1;
+
+impl Findings {
+    /// What is kept.
+    pub fn to_json(&self) -> Value {
+        let mut kept = self.keep();
+        if let Some(object) = kept.as_object_mut() {
+            object.insert("way".to_owned(), Value::from(WAY));
+        }
+        kept
+    }
+
+    /// Reads what was kept; None where it is not whole, or of another way.
+    pub fn from_json(value: &Value) -> Option<Self> {
+        let found = (value.get("way")?.as_u64()? == WAY).then(|| Self::read(value)).flatten()?;
+        let sound = !found.segments.is_empty()
+            && found.segments.len() <= MOST_SEGMENTS
+            && found.switches.len() + 1 == found.segments.len()
+            && found.picture.len() <= MOST_COLUMNS;
+        sound.then_some(found)
+    }
+}
+
+trait Kept: Sized {
+    fn keep(&self) -> Value;
+    fn read(value: &Value) -> Option<Self>;
+}
+
+macro_rules! kept_number {
+    ($($name:ident: $of:expr, $get:expr;)+) => {
+        $(impl Kept for $name {
+            fn keep(&self) -> Value {
+                let get: fn(Self) -> f64 = $get;
+                Value::from(get(*self))
+            }
+            fn read(value: &Value) -> Option<Self> { value.as_f64().map($of) }
+        })+
+    };
+}
+
+kept_number! {
+    AsRead: Self::new, Self::get;
+    AsReadPerMinute: Self::new, Self::get;
+    AsReadPerSecond: Self::new, Self::get;
+    Seconds: Self::new, Self::get;
+    Share: Self::of, Self::fraction;
+    Speed: Self::from_canonical, Self::canonical;
+}
+
+macro_rules! kept_fields {
+    ($($name:ident { $($field:ident),+ $(,)? })+) => {
+        $(impl Kept for $name {
+            fn keep(&self) -> Value {
+                let mut object = Map::new();
+                $(object.insert(stringify!($field).to_owned(), self.$field.keep());)+
+                Value::Object(object)
+            }
+            fn read(value: &Value) -> Option<Self> {
+                Some(Self { $($field: Kept::read(value.get(stringify!($field))?)?),+ })
+            }
+        })+
+    };
+}
+
+kept_fields! {
+    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, notes, picture }
+    Segment { from, to, phase, cycles }
+    Cycles {
+        count, missed, stops, missed_share, weak_share, rate, peak, highest, rest, at_vacuum, rise, release, peak_drift,
+        rest_drift, leak,
+    }
+    Clipped { at, share }
+    Notes {
+        rows, passed_over, first_passed_over, dropouts, dropped, native_step, sign_turned, time_unit_assumed,
+        times_spread, at_extreme,
+    }
+}
+
+macro_rules! kept_words {
+    ($($name:ident { $($variant:ident = $word:literal),+ $(,)? })+) => {
+        $(impl Kept for $name {
+            fn keep(&self) -> Value {
+                Value::from(match self { $(Self::$variant => $word),+ })
+            }
+            fn read(value: &Value) -> Option<Self> {
+                match value.as_str()? { $($word => Some(Self::$variant),)+ _ => None }
+            }
+        })+
+    };
+}
+
+kept_words! {
+    Pattern { One = "one", LetdownAndExpression = "letdown-and-expression", Changing = "changing" }
+    Phase { Letdown = "letdown", Expression = "expression", Rest = "rest" }
+    TimeUnit { Second = "s", Millisecond = "ms", Microsecond = "us", Minute = "min" }
+}
+
+impl Kept for bool {
+    fn keep(&self) -> Value {
+        Value::from(*self)
+    }
+    fn read(value: &Value) -> Option<Self> {
+        value.as_bool()
+    }
+}
+
+impl Kept for Count {
+    fn keep(&self) -> Value {
+        Value::from(self.get())
+    }
+    fn read(value: &Value) -> Option<Self> {
+        value.as_u64().and_then(|count| u32::try_from(count).ok()).map(Self::new)
+    }
+}
+
+impl<K: Kept> Kept for Option<K> {
+    fn keep(&self) -> Value {
+        self.as_ref().map_or(Value::Null, K::keep)
+    }
+    fn read(value: &Value) -> Option<Self> {
+        match value {
+            Value::Null => Some(None),
+            there => K::read(there).map(Some),
+        }
+    }
+}
+
+impl<K: Kept> Kept for Vec<K> {
+    fn keep(&self) -> Value {
+        self.iter().map(K::keep).collect()
+    }
+    fn read(value: &Value) -> Option<Self> {
+        value.as_array()?.iter().map(K::read).collect()
+    }
+}
+
+/// Figures that stand together, in a fixed order.
+fn figures<K: Kept, const N: usize>(value: &Value) -> Option<[K; N]> {
+    Vec::read(value)?.try_into().ok()
+}
+
+impl<K: Kept> Kept for Estimate<K> {
+    fn keep(&self) -> Value {
+        [&self.value, &self.low, &self.high].into_iter().map(K::keep).collect()
+    }
+    fn read(value: &Value) -> Option<Self> {
+        let [value, low, high] = figures(value)?;
+        Some(Self { value, low, high })
+    }
+}
+
+impl<K: Kept> Kept for Spread<K> {
+    fn keep(&self) -> Value {
+        [&self.usual, &self.low, &self.high].into_iter().map(K::keep).collect()
+    }
+    fn read(value: &Value) -> Option<Self> {
+        let [usual, low, high] = figures(value)?;
+        Some(Self { usual, low, high })
+    }
+}
+
+impl Kept for Column {
+    fn keep(&self) -> Value {
+        [self.low, self.high].iter().map(Kept::keep).collect()
+    }
+    fn read(value: &Value) -> Option<Self> {
+        let [low, high] = figures(value)?;
+        Some(Self { low, high })
+    }
+}
+
+impl Kept for Offset {
+    fn keep(&self) -> Value {
+        let (word, by) = match self {
+            Self::Still(by) => ("still", by),
+            Self::AboveAmbient(by) => ("above-ambient", by),
+        };
+        Value::Object(Map::from_iter([(word.to_owned(), by.keep())]))
+    }
+    fn read(value: &Value) -> Option<Self> {
+        let of = |word: &str| value.get(word).and_then(AsRead::read);
+        of("still").map(Self::Still).or_else(|| of("above-ambient").map(Self::AboveAmbient))
+    }
+}

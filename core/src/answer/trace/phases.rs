@@ -1,0 +1,145 @@
+//! Where a session's pattern changes. A session with two patterns has no one rate.
+
+use super::cycle::Cycle;
+use crate::record::mark::Phase;
+use crate::statistics::{median, pelt, robust_spread};
+
+/// No pattern is told from fewer cycles.
+const LEAST_CYCLES: usize = 6;
+/// Periods that differ by less than this share are one rate: a motor's own wander stays below.
+const SAME_PERIOD: f64 = 0.15;
+/// Amplitudes that differ by less than this share are one strength.
+const SAME_AMPLITUDE: f64 = 0.20;
+/// What counts as noise of log period and log amplitude at least; less is told apart, but of no matter.
+const LEAST_NOISE: [f64; 2] = [0.04, 0.06];
+/// The penalty of a change, in units of ln n: twice the usual 2, for neighbours are alike.
+const PENALTY: f64 = 4.0;
+/// More cycles than this are looked at in groups, so that a day's trace takes no longer.
+const MOST_GROUPS: usize = 3_000;
+/// More changes than this are told as the most different ones.
+pub(super) const MOST_SEGMENTS: usize = 12;
+
+/// First cycle and the cycle after the last of each segment, in order.
+pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
+    let group = cycles.len().div_ceil(MOST_GROUPS).max(1);
+    let mut edges: Vec<usize> = vec![0, cycles.len()];
+    let usual = usual_period(cycles);
+    let periods: Vec<f64> =
+        cycles.iter().map(|cycle| cycle.period.or(usual).map_or(0.0, |period| period.max(1e-6).ln())).collect();
+    let amplitudes: Vec<f64> = cycles.iter().map(|cycle| cycle.amplitude().max(f64::MIN_POSITIVE).ln()).collect();
+    for (series, least) in [periods, amplitudes].iter().zip(LEAST_NOISE) {
+        edges.extend(changes(series, least, group).into_iter().map(|at| at * group));
+    }
+    edges.sort_unstable();
+    edges.dedup();
+    let mut found: Vec<(usize, usize)> = edges.iter().copied().zip(edges.iter().copied().skip(1)).collect();
+    while let Some(join) = to_join(cycles, &found) {
+        let after = found.remove(join + 1);
+        if let Some(segment) = found.get_mut(join) {
+            segment.1 = after.1;
+        }
+    }
+    found
+}
+
+/// Changes of one series, in groups: what one cycle or two do is not a change.
+fn changes(series: &[f64], least_noise: f64, group: usize) -> Vec<usize> {
+    let grouped: Vec<f64> = series.chunks(group).filter_map(median).collect();
+    let smooth: Vec<f64> = (0..grouped.len())
+        .filter_map(|at| median(grouped.get(at.saturating_sub(2)..(at + 3).min(grouped.len()))?))
+        .collect();
+    let steps: Vec<f64> = grouped.iter().zip(grouped.iter().skip(1)).map(|(a, b)| (b - a) / 2_f64.sqrt()).collect();
+    let noise = robust_spread(&steps).unwrap_or(0.0).max(least_noise);
+    let scaled: Vec<f64> = smooth.iter().map(|value| value / noise).collect();
+    pelt(&scaled, PENALTY * (scaled.len().max(2) as f64).ln(), LEAST_CYCLES.div_ceil(group))
+}
+
+/// The segment that is to be joined with the one after it.
+fn to_join(cycles: &[Cycle], segments: &[(usize, usize)]) -> Option<usize> {
+    let apart: Vec<f64> =
+        segments.iter().zip(segments.iter().skip(1)).map(|(a, b)| difference(cycles, *a, *b)).collect();
+    // The shortest goes first where it is none by itself, to whichever neighbour it is more like.
+    let shortest = segments
+        .iter()
+        .enumerate()
+        .map(|(at, (from, to))| (at, to - from))
+        .min_by_key(|(_, length)| *length)
+        .filter(|(_, length)| *length < LEAST_CYCLES);
+    if let Some((at, _)) = shortest {
+        let before = at.checked_sub(1).filter(|before| {
+            apart.get(at).is_none_or(|after| apart.get(*before).is_some_and(|difference| difference <= after))
+        });
+        return before.or(Some(at)).filter(|at| *at < apart.len());
+    }
+    let (at, least) = apart.iter().copied().enumerate().min_by(|a, b| a.1.total_cmp(&b.1))?;
+    (least < 1.0 || segments.len() > MOST_SEGMENTS).then_some(at)
+}
+
+/// How different two segments are; from 1 on they are two patterns.
+fn difference(cycles: &[Cycle], a: (usize, usize), b: (usize, usize)) -> f64 {
+    let [a, b] = [a, b].map(|(from, to)| cycles.get(from..to).unwrap_or_default());
+    let apart = |x: Option<f64>, y: Option<f64>, same: f64| match (x, y) {
+        (Some(x), Some(y)) if x > 0.0 && y > 0.0 => (x / y).ln().abs() / (1.0 + same).ln(),
+        _ => 0.0,
+    };
+    let periods = apart(usual_period(a), usual_period(b), SAME_PERIOD);
+    periods.max(apart(usual_amplitude(a), usual_amplitude(b), SAME_AMPLITUDE))
+}
+
+/// The median of periods, once more without those that hold a missed cycle.
+pub(super) fn usual_period(cycles: &[Cycle]) -> Option<f64> {
+    let periods: Vec<f64> = cycles.iter().filter_map(|cycle| cycle.period).collect();
+    let first = median(&periods)?;
+    let single: Vec<f64> = periods.into_iter().filter(|period| *period < super::figures::MISSED_FROM * first).collect();
+    median(&single)
+}
+
+pub(super) fn usual_amplitude(cycles: &[Cycle]) -> Option<f64> {
+    median(&cycles.iter().map(Cycle::amplitude).collect::<Vec<_>>())
+}
+
+/// What a session's segments are together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Pattern {
+    /// One pattern all along.
+    One,
+    /// A fast and light one and a slow and strong one: letdown and expression.
+    LetdownAndExpression,
+    /// It changes, but the faster one is not the lighter.
+    Changing,
+}
+
+/// The pattern, and each segment's phase where it has one.
+pub(super) fn phases(cycles: &[Cycle], segments: &[(usize, usize)]) -> (Pattern, Vec<Option<Phase>>) {
+    let nothing = vec![None; segments.len()];
+    if segments.len() < 2 {
+        return (Pattern::One, nothing);
+    }
+    let of = |(from, to): &(usize, usize)| {
+        let part = cycles.get(*from..*to).unwrap_or_default();
+        Some((usual_period(part)?, usual_amplitude(part)?))
+    };
+    let Some(usual) = segments.iter().map(of).collect::<Option<Vec<(f64, f64)>>>() else {
+        return (Pattern::Changing, nothing);
+    };
+    // Fast and slow are parted where periods lie furthest apart.
+    let mut periods: Vec<f64> = usual.iter().map(|(period, _)| *period).collect();
+    periods.sort_unstable_by(f64::total_cmp);
+    let widest = periods
+        .iter()
+        .zip(periods.iter().skip(1))
+        .map(|(low, high)| (high / low, (low * high).sqrt()))
+        .max_by(|a, b| a.0.total_cmp(&b.0));
+    let Some((_, middle)) = widest.filter(|(ratio, _)| *ratio >= 1.0 + SAME_PERIOD) else {
+        return (Pattern::Changing, nothing);
+    };
+    let strength = |fast: bool| {
+        let of: Vec<f64> = usual.iter().filter(|(period, _)| (*period < middle) == fast).map(|(_, a)| *a).collect();
+        median(&of).unwrap_or(0.0)
+    };
+    if strength(true) * (1.0 + SAME_AMPLITUDE) > strength(false) {
+        return (Pattern::Changing, nothing);
+    }
+    let phase = |period: f64| if period < middle { Phase::Letdown } else { Phase::Expression };
+    (Pattern::LetdownAndExpression, usual.iter().map(|(period, _)| Some(phase(*period))).collect())
+}
