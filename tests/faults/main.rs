@@ -14,3 +14,4 @@ mod every_step_fails;
 mod exchange_file;
 mod killed;
 mod locked_full_newer;
+mod trace_file;

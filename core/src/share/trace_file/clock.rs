@@ -132,16 +132,17 @@ impl Clock {
             }
             let back = last.number / number;
             if step < 0.0 {
-                let line = if last.jumped { last.line } else { line };
-                let mixed = BACK_BY.contains(&back) && matches!(time, Time::Number(_));
-                return Err(about(if mixed { "bad-trace-mixed" } else { "bad-trace-back" }, line));
+                if BACK_BY.contains(&back) && matches!(time, Time::Number(_)) {
+                    return Err(about("bad-trace-mixed", if last.jumped { last.line } else { line }));
+                }
+                return Err(about("bad-trace-back", line));
             }
             let steps = step / self.step;
             let long = self.long.goes_on(THOUSAND.contains(&steps), line);
             if long || self.short.goes_on(THOUSAND.contains(&steps.recip()), line) {
                 return Err(about("bad-trace-mixed", if long { self.long.line } else { self.short.line }));
             }
-            let jumped = THOUSAND.contains(&steps);
+            let jumped = steps >= THOUSAND.start;
             let from = last.at;
             self.lay_waiting(from, Some(at), lay)?;
             self.last = Some(Seen { number, at, line, jumped });

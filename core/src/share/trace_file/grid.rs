@@ -12,8 +12,9 @@ const DROPOUT_STEPS: f64 = 3.0;
 const DROPOUT_SECONDS: f64 = 0.25;
 /// No trace is longer.
 const LONGEST_SECONDS: f64 = 24.0 * 3_600.0;
-/// A sample this close to a place of the grid stands on it, as a share of a step.
-const ON_THE_GRID: f64 = 1e-6;
+/// A sample this close to a place of the grid stands on it, as a share of a step: seconds since
+/// 1970 are not written finer in 53 bits.
+const ON_THE_GRID: f64 = 1e-3;
 
 /// The grid, as far as it is laid.
 pub(super) struct Grid {
