@@ -1129,6 +1129,81 @@ level-highest-of = highest level ({ $level })
 reading-label = { $side }, { $level }
 reading-set = set to { $set }
 
+## Kit: traces
+
+trace-on = Trace on { $date }
+trace-no-file = No file yet
+trace-no-file-caption = A digital manometer writes time and pressure into a file (CSV). Thirty seconds show a pattern; a whole session shows where it changes.
+trace-pick = Choose its file
+trace-spread = { $usual } ({ $low } to { $high })
+trace-caption = Highest of a cycle { $peak }, resting { $rest }, over { $cycles ->
+    [one] one cycle
+   *[other] { $cycles } cycles
+}.
+trace-within-maker = Within its maker’s { $low } to { $high } cycles a minute
+trace-slower-maker = Slower than its maker’s { $low } to { $high } cycles a minute
+trace-faster-maker = Faster than its maker’s { $low } to { $high } cycles a minute
+trace-within-usual = Within the usual { $low } to { $high } cycles a minute
+trace-slower-usual = Slower than the usual { $low } to { $high } cycles a minute
+trace-faster-usual = Faster than the usual { $low } to { $high } cycles a minute
+trace-no-one-rate = It changes: there is no one rate
+trace-one-pattern = One pattern all along.
+trace-two-patterns = Two patterns: fast and light, then slow and strong. It first changes at { $at }.
+trace-changes = The pattern changes, first at { $at }; which is letdown and which expression does not show.
+trace-at-vacuum = { $percent } % of each cycle is spent at its vacuum.
+trace-rise-release = It rises in { $rise } s and lets go in { $release } s (from a tenth to nine tenths).
+trace-none-missed = No cycle is missed or weak.
+trace-missed-weak = { $missed } % of the cycles are missed, { $weak } % are weak.
+trace-stops = { $count ->
+    [one] It stood still once.
+   *[other] It stood still { $count } times.
+}
+trace-sinks = The highest vacuum sinks by { $by } each minute ({ $range }).
+trace-rises = The highest vacuum rises by { $by } each minute ({ $range }).
+trace-steady = The highest vacuum neither rises nor sinks that could be told.
+trace-leak = While it is held, vacuum sinks by { $by } ({ $low } to { $high }): a slow leak.
+trace-no-leak = While it is held, vacuum does not sink that could be told.
+trace-noise = The trace’s own noise is about { $noise }.
+trace-offset-still = Before the first cycle the gauge stood at { $off }, not at zero. Nothing was taken off.
+trace-offset-above = The trace goes above the air’s pressure by { $off }: the gauge’s zero may be off. Nothing was corrected.
+trace-clipped = It is flat at { $at } for { $percent } % of the time: the gauge may end there, and the pump may pull more.
+trace-dropouts = { $count ->
+    [one] Once readings are missing,
+   *[other] { $count } times readings are missing,
+} { $seconds } s in all. They were left out.
+trace-passed-over = { $count ->
+    [one] One row could not be read, line { $line }.
+   *[other] { $count } rows could not be read, the first in line { $line }.
+}
+trace-sign-turned = In the file vacuum stands below zero; here it is shown as so much below the air.
+trace-time-seconds = The file does not say the unit of its times; they were taken as seconds.
+trace-time-milliseconds = The file does not say the unit of its times; they were taken as milliseconds.
+trace-time-microseconds = The file does not say the unit of its times; they were taken as microseconds.
+trace-time-minutes = The file does not say the unit of its times; they were taken as minutes.
+trace-times-spread = Several rows share a time; they were spread evenly.
+trace-stretch = Stretch
+trace-segment = { $phase }, { $from } to { $to }
+trace-peak = highest { $peak }
+trace-rest = resting { $rest }
+trace-legend = Between lowest and highest vacuum, from left to right as it ran.
+trace-close-legend = A few cycles from the middle, close up.
+trace-close-spoken = { $seconds } seconds from its middle, close up.
+trace-spoken = { $seconds } seconds, { $cycles ->
+    [one] one cycle
+   *[other] { $cycles } cycles
+}, up to { $highest }.
+section-trace-picture = As it ran
+section-trace-close = Close up
+section-trace-phases = Its phases
+section-trace-set-up = How it was taken
+asks-trace-unit = The file does not say its unit. In which one is it?
+bad-trace-no-cycles = Nothing in this file goes up and down as a pump does.
+bad-trace-no-cycles-do = Look whether the pump was running, and whether another column holds the pressure.
+bad-trace-few-cycles = There are too few cycles in this file.
+bad-trace-few-cycles-do = Let the gauge record for a minute while the pump runs, and export that.
+bad-trace-slow = The readings lie too far apart for the pump’s cycles.
+bad-trace-slow-do = Let the gauge record ten times a second or more.
+
 ## Kit: flanges
 
 fit-title = Flange

@@ -3,7 +3,7 @@
 //! A tap that was answered is on disk. What went wrong is a
 //! [`Trouble`](crate::trouble::Trouble), and the record is as it was. One file
 //! a family of events: [`session`] while one runs, [`amounts`] after it,
-//! [`enter`] for fields, [`kit`] for checks and traces, [`whole`] for the record as a
+//! [`enter`] for fields, [`kit`] for checks, [`trace`] for traces, [`whole`] for the record as a
 //! whole.
 
 mod amounts;
@@ -12,6 +12,7 @@ mod kit;
 mod session;
 mod step;
 mod supply;
+mod trace;
 mod whole;
 
 pub use whole::look_after;
@@ -229,7 +230,8 @@ impl App {
             Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
             Event::ReadingsAreRight { check } => self.readings_are_right(&check, present),
             Event::MeantIn { id, unit } => self.meant_in(&id, &unit, present),
-            Event::BeginTrace { .. } | Event::PickTrace { .. } => Ok(Vec::new()),
+            Event::BeginTrace { pump } => self.begin_trace(&pump, present),
+            Event::PickTrace { trace } => self.pick_trace(&trace, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),

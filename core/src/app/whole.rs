@@ -44,6 +44,10 @@ impl App {
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         let look_around = self.opening.look_around;
+        if !look_around && self.is_trace(file) {
+            self.mended(present, |app| app.bring_trace_in(file, present))?;
+            return Ok(Update { screen: self.here(clock)?, effects: vec![buzz("bring-in")] });
+        }
         let report = self.mended(present, |app| match look_around {
             true => exchange::begin_with(app.journal_mut()?, file, present.now),
             false => exchange::bring_in(app.journal_mut()?, file, present.now),

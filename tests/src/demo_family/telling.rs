@@ -8,7 +8,7 @@ use super::{
     feeding, growing, kit,
     milk::Milk,
     routine::{self, With},
-    story, upset,
+    story, traced, upset,
 };
 
 /// Every fact of the family's record.
@@ -17,6 +17,7 @@ pub fn facts() -> Vec<Fact> {
     facts.extend(upset::facts());
     facts.extend(growing::facts());
     facts.extend(checks::facts());
+    facts.extend(traced::facts());
     let mut milk = Milk::at_birth();
     for day in 0..=story::LAST {
         for (number, doing) in routine::of(day).iter().enumerate() {

@@ -4,10 +4,11 @@
 
 use serde_json::{Map, Value};
 
+use super::close::MOST_SAMPLES;
 use super::phases::{Pattern, MOST_SEGMENTS};
 use super::{
-    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, Column, Cycles, Findings, Notes, Offset, Seconds, Segment,
-    Spread, TimeUnit, MOST_COLUMNS,
+    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, CloseUp, Column, Cycles, Findings, Notes, Offset, Seconds,
+    Segment, Spread, TimeUnit, MOST_COLUMNS,
 };
 use crate::answer::Estimate;
 use crate::quantity::{Count, Quantity, Share, Speed};
@@ -32,7 +33,8 @@ impl Findings {
         let sound = !found.segments.is_empty()
             && found.segments.len() <= MOST_SEGMENTS
             && found.switches.len() + 1 == found.segments.len()
-            && found.picture.len() <= MOST_COLUMNS;
+            && found.picture.len() <= MOST_COLUMNS
+            && found.close.values.len() <= MOST_SAMPLES;
         sound.then_some(found)
     }
 }
@@ -79,7 +81,8 @@ macro_rules! kept_fields {
 }
 
 kept_fields! {
-    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, notes, picture }
+    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, notes, picture, close }
+    CloseUp { from, step, values }
     Segment { from, to, phase, cycles }
     Cycles {
         count, missed, stops, missed_share, weak_share, rate, peak, highest, rest, at_vacuum, rise, release, peak_drift,

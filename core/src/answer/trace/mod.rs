@@ -8,6 +8,7 @@
 //! what the cycles of each show together, [`doubts`] what may be wrong with the trace,
 //! and [`kept`] makes of it what a journal keeps.
 
+mod close;
 mod cycle;
 mod doubts;
 mod figures;
@@ -20,6 +21,7 @@ mod picture;
 mod top;
 mod turns;
 
+pub use close::CloseUp;
 pub use doubts::{Clipped, Offset};
 pub use figures::{Cycles, Spread, STOPPED_FROM, WEAK_BELOW};
 pub use file::{Notes, Samples, TimeUnit, TraceFile};
@@ -87,6 +89,8 @@ pub struct Findings {
     pub notes: Notes,
     /// At most [`MOST_COLUMNS`] columns of equal length; None in a dropout.
     pub picture: Vec<Option<Column>>,
+    /// A few cycles from the middle of the longest segment.
+    pub close: CloseUp,
 }
 
 /// Reads a trace's cycles.
@@ -121,6 +125,10 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
         at_extreme: Share::of(rounded(file.notes.at_extreme.fraction())),
         ..file.notes
     };
+    let longest = segments.iter().max_by(|a, b| length(a).total_cmp(&length(b))).ok_or(CannotTell::NoCycles)?;
+    let around = Seconds::new((longest.from.get() + longest.to.get()) / 2.0);
+    let period = Seconds::new(phases::usual_period(&cycles).unwrap_or(step));
+    let close = close::close_up(&file.samples, around, period);
     Ok(Findings {
         duration: Seconds::new(rounded(file.samples.duration().get())),
         overall: figures::figures(&cycles, &bounds).ok_or(CannotTell::NoCycles)?,
@@ -132,7 +140,12 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
         clipped: doubts::clipped(values, step, noise, amplitude, notes.at_extreme, &cycles),
         notes,
         picture: picture::picture(values),
+        close,
     })
+}
+
+fn length(segment: &Segment) -> f64 {
+    segment.to.get() - segment.from.get()
 }
 
 fn segment(cycles: &[cycle::Cycle], (from, to): (usize, usize), phase: Option<Phase>) -> Option<Segment> {

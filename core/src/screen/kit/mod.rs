@@ -2,7 +2,7 @@
 //!
 //! This file lists what there is. [`look`] gathers what a pump's checks say, once;
 //! [`pump`] says it with [`wear`] and [`levels`]; [`check`] leads through a check with
-//! a gauge, [`fit`] through flanges; [`dial`] and [`plot`] draw.
+//! a gauge, [`fit`] through flanges, [`trace`] says what a trace shows; [`dial`] and [`plot`] draw.
 
 mod check;
 mod dial;
@@ -12,6 +12,7 @@ mod levels;
 mod look;
 mod plot;
 mod pump;
+mod trace;
 mod wear;
 
 pub(crate) use check::next_place;
@@ -19,6 +20,7 @@ pub(super) use check::show as show_check;
 pub(super) use fit::show as show_fit;
 pub(super) use level_words::{level_in_vacuum, level_said};
 pub(super) use pump::show as show_pump;
+pub(super) use trace::show as show_trace;
 
 use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::View;

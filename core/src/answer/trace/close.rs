@@ -1,0 +1,34 @@
+//! A few cycles close up, since a whole session is no more than a band.
+
+use super::{rounded, AsRead, Samples, Seconds};
+
+/// So many usual cycles are shown,
+const CYCLES: f64 = 8.0;
+/// in at most so many samples.
+pub(super) const MOST_SAMPLES: usize = 480;
+
+/// Samples from the middle of a segment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CloseUp {
+    /// When the first of them was taken.
+    pub from: Seconds,
+    /// From one to the next.
+    pub step: Seconds,
+    /// The values; None in a dropout.
+    pub values: Vec<Option<AsRead>>,
+}
+
+/// A few cycles of a period from around a moment.
+pub(super) fn close_up(samples: &Samples, around: Seconds, period: Seconds) -> CloseUp {
+    let step = samples.step().get();
+    let count = ((CYCLES * period.get() / step).ceil() as usize).clamp(2, samples.values().len().max(2));
+    let middle = (around.get() / step).round() as usize;
+    let first = middle.saturating_sub(count / 2).min(samples.values().len().saturating_sub(count));
+    let stride = count.div_ceil(MOST_SAMPLES).max(1);
+    let taken = samples.values().get(first..).unwrap_or_default().iter().take(count).step_by(stride);
+    CloseUp {
+        from: Seconds::new(rounded(first as f64 * step)),
+        step: Seconds::new(rounded(stride as f64 * step)),
+        values: taken.map(|value| value.is_finite().then(|| AsRead::new(rounded(f64::from(*value))))).collect(),
+    }
+}

@@ -1,0 +1,534 @@
+//! A trace of pressure: its cycles, its picture, and what may be wrong with it.
+
+use super::look::rules;
+use super::plot::{empty, Height};
+use super::pump::section;
+use crate::answer::trace::{
+    AsRead, AsReadPerSecond, Clipped, Cycles, Findings, Offset, Pattern, Seconds, Segment, Spread, TimeUnit,
+};
+use crate::answer::Estimate;
+use crate::guidance::{CycleRange, KitRules};
+use crate::quantity::{say_decimal, Entered, LeakUnit, Quantity, Speed, SpeedUnit, Unit, Vacuum, VacuumUnit};
+use crate::record::kinds::VACUUM_UNITS;
+use crate::record::mark::Phase;
+use crate::record::{flag, moment, text, Fields, Kind};
+use crate::screen::shapes::{
+    Action, Event, FindingsScreen, ListRow, Notice, Phase as ShownPhase, Place, PlotColumn, PlotCourse, PlotPicture,
+    PlotStretch, RibbonPoint, Screen, Section, Sign, Tick, Tone, Weight,
+};
+use crate::screen::{field_row, View};
+use crate::time::{LocalDay, Span};
+use crate::trouble::Trouble;
+
+/// Fields of the set-up, as they stand under what was found.
+const SET_UP: [&str; 6] = ["pump", "side", "level", "connected", "ran_on", "unit"];
+
+pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let (_, fields) = view.record(id)?;
+    let pump = text(&fields, "pump").map(|pump| view.name_of_id(pump)).transpose()?.flatten();
+    let subtitle = moment(&fields, "at").map_or_else(String::new, |at| {
+        words.with("trace-on", &[("date", words.date(LocalDay::of(&at, view.settings.day_start)).into())])
+    });
+    let title = pump.unwrap_or_else(|| words.say("kind-trace"));
+    let mut frame = view.frame(&Place::Trace { id: id.to_owned() }, title, subtitle)?;
+    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    let found = fields.get("findings").and_then(Findings::from_json);
+    let mut screen = match &found {
+        Some(found) => TraceLook::over(view, id, &fields, found)?.said(),
+        None => no_file(view),
+    };
+    let pick = Action::new("pick", words.say("trace-pick"), Event::PickTrace { trace: id.to_owned() }).sign(Sign::In);
+    screen.actions = vec![
+        pick.weight(if found.is_some() { Weight::Plain } else { Weight::Main }),
+        Action::new("details", words.say("pump-details"), Event::Go { place: Place::Entry { id: id.to_owned() } })
+            .weight(Weight::Quiet),
+    ];
+    screen.sections.push(set_up(view, id, &fields)?);
+    Ok(Screen::Findings { frame, findings: screen })
+}
+
+fn no_file(view: &View<'_>) -> FindingsScreen {
+    let words = view.words();
+    let (headline, caption) = (words.say("trace-no-file"), words.say("trace-no-file-caption"));
+    FindingsScreen {
+        spoken: [headline.as_str(), caption.as_str()].join(". "),
+        headline,
+        figure: String::new(),
+        caption,
+        dial: None,
+        lines: Vec::new(),
+        asks: Vec::new(),
+        actions: Vec::new(),
+        sections: Vec::new(),
+    }
+}
+
+fn set_up(view: &View<'_>, id: &str, fields: &Fields) -> Result<Section, Trouble> {
+    let mut rows = Vec::new();
+    for key in SET_UP {
+        if let Some(spec) = Kind::Trace.field(key) {
+            rows.extend(field_row::rows(view, id, Kind::Trace, spec, fields)?);
+        }
+    }
+    Ok(Section { fields: rows, ..section(view, "trace-set-up") })
+}
+
+/// Against which cycles a trace is held.
+enum Against {
+    Maker(CycleRange),
+    Usual(CycleRange),
+}
+
+/// A trace with its unit and what it is held against.
+struct TraceLook<'t, 'v> {
+    view: &'t View<'v>,
+    id: &'t str,
+    found: &'t Findings,
+    /// None until somebody says in which unit it is.
+    unit: Option<VacuumUnit>,
+    unit_is_right: bool,
+    rules: KitRules,
+    against: Against,
+}
+
+impl<'t, 'v> TraceLook<'t, 'v> {
+    fn over(view: &'t View<'v>, id: &'t str, fields: &Fields, found: &'t Findings) -> Result<Self, Trouble> {
+        let rules = KitRules::read(&rules(view)?);
+        let pump = match text(fields, "pump") {
+            Some(pump) => view.journal.record(pump)?.map(|(_, fields)| fields).unwrap_or_default(),
+            None => Fields::new(),
+        };
+        let stated = |key: &str| pump.get(key).and_then(Entered::<Speed>::from_json).map(|e| e.quantity());
+        let against = match (stated("cycles_low"), stated("cycles_high")) {
+            (Some(low), Some(high)) => Against::Maker(CycleRange { low, high }),
+            _ => Against::Usual(rules.usual_cycles),
+        };
+        Ok(Self {
+            view,
+            id,
+            found,
+            unit: text(fields, "unit").and_then(VacuumUnit::from_ucum),
+            unit_is_right: flag(fields, "unit_is_right"),
+            rules,
+            against,
+        })
+    }
+
+    /// A pressure in the unit that is read, or as it stands in the file.
+    fn pressure(&self, value: AsRead) -> String {
+        match self.unit {
+            Some(unit) => self.view.words().vacuum(value.vacuum(unit)),
+            None => say_decimal(value.get(), 1),
+        }
+    }
+
+    fn spread(&self, spread: &Spread<AsRead>) -> String {
+        let figure = |value: AsRead| match self.unit {
+            Some(unit) => self.view.words().vacuum_figure(value.vacuum(unit)),
+            None => say_decimal(value.get(), 1),
+        };
+        self.view.words().with(
+            "trace-spread",
+            &[
+                ("usual", self.pressure(spread.usual).into()),
+                ("low", figure(spread.low).into()),
+                ("high", figure(spread.high).into()),
+            ],
+        )
+    }
+
+    fn rate(&self, rate: &Estimate<Speed>) -> String {
+        let figure = say_decimal(rate.value.canonical(), 0);
+        self.view.words().with_unit(figure, SpeedUnit::PerMinute)
+    }
+
+    /// The segment whose cycles are held against a range: expression where there is one.
+    fn main(&self) -> &Cycles {
+        let expression = self.found.segments.iter().filter(|s| s.phase == Some(Phase::Expression));
+        expression.max_by(|a, b| length(a).total_cmp(&length(b))).map_or(&self.found.overall, |s| &s.cycles)
+    }
+
+    fn said(&self) -> FindingsScreen {
+        let words = self.view.words();
+        let main = self.main();
+        let rate = main.rate.as_ref();
+        let headline = self.headline(rate);
+        let figure = [rate.map(|rate| self.rate(rate)), Some(self.pressure(main.peak.usual))]
+            .into_iter()
+            .flatten()
+            .collect::<Vec<_>>()
+            .join(" \u{b7} ");
+        let caption = words.with(
+            "trace-caption",
+            &[
+                ("peak", self.spread(&main.peak).into()),
+                ("rest", self.spread(&main.rest).into()),
+                ("cycles", self.found.overall.count.get().into()),
+            ],
+        );
+        let mut lines = self.pattern_lines();
+        lines.extend(self.cycle_lines(main));
+        lines.extend(self.doubt_lines());
+        lines.push(words.say("pump-defers"));
+        let picture = Section { plot: Some(self.picture()), ..section(self.view, "trace-picture") };
+        let rows: Vec<ListRow> = self.found.segments.iter().map(|segment| self.segment(segment)).collect();
+        let phases = Section { rows, ..section(self.view, "trace-phases") };
+        let close = Section { plot: Some(self.close_up()), ..section(self.view, "trace-close") };
+        let mut sections = vec![picture, close];
+        if self.found.segments.len() > 1 {
+            sections.push(phases);
+        }
+        FindingsScreen {
+            spoken: [headline.as_str(), figure.as_str(), caption.as_str()].join(". "),
+            headline,
+            figure,
+            caption,
+            dial: None,
+            lines,
+            asks: self.asks(),
+            actions: Vec::new(),
+            sections,
+        }
+    }
+
+    fn headline(&self, rate: Option<&Estimate<Speed>>) -> String {
+        let words = self.view.words();
+        let Some(rate) = rate else { return words.say("trace-no-one-rate") };
+        let (range, whose) = match &self.against {
+            Against::Maker(range) => (range, "maker"),
+            Against::Usual(range) => (range, "usual"),
+        };
+        // Its whole range lies beyond before it is called so.
+        let place = if rate.high < range.low {
+            "slower"
+        } else if rate.low > range.high {
+            "faster"
+        } else {
+            "within"
+        };
+        words.with(
+            &format!("trace-{place}-{whose}"),
+            &[
+                ("low", say_decimal(range.low.canonical(), 0).into()),
+                ("high", say_decimal(range.high.canonical(), 0).into()),
+            ],
+        )
+    }
+
+    fn pattern_lines(&self) -> Vec<String> {
+        let words = self.view.words();
+        let at = |seconds: &Seconds| words.running(Span::milliseconds((seconds.get() * 1000.0) as i64));
+        match (self.found.pattern, self.found.switches.first()) {
+            (Pattern::One, _) | (_, None) => vec![words.say("trace-one-pattern")],
+            (Pattern::LetdownAndExpression, Some(first)) => {
+                vec![words.with("trace-two-patterns", &[("at", at(first).into())])]
+            }
+            (Pattern::Changing, Some(first)) => vec![words.with("trace-changes", &[("at", at(first).into())])],
+        }
+    }
+
+    fn cycle_lines(&self, cycles: &Cycles) -> Vec<String> {
+        let words = self.view.words();
+        let mut lines = Vec::new();
+        if let Some(share) = cycles.at_vacuum {
+            lines.push(words.with("trace-at-vacuum", &[("percent", share.per_cent().into())]));
+        }
+        if let (Some(rise), Some(release)) = (cycles.rise, cycles.release) {
+            let seconds = |s: Seconds| say_decimal(s.get(), 2);
+            lines.push(
+                words.with(
+                    "trace-rise-release",
+                    &[("rise", seconds(rise).into()), ("release", seconds(release).into())],
+                ),
+            );
+        }
+        let overall = &self.found.overall;
+        let percent = |share: crate::quantity::Share| say_decimal(share.fraction() * 100.0, 0);
+        lines.push(match overall.missed.get() == 0 && overall.weak_share.fraction() <= 0.0 {
+            true => words.say("trace-none-missed"),
+            false => words.with(
+                "trace-missed-weak",
+                &[("missed", percent(overall.missed_share).into()), ("weak", percent(overall.weak_share).into())],
+            ),
+        });
+        if overall.stops.get() > 0 {
+            lines.push(words.with("trace-stops", &[("count", overall.stops.get().into())]));
+        }
+        if let (Some(drift), Some(unit)) = (&cycles.peak_drift, self.unit) {
+            let by = |value: f64| Vacuum::of(value.abs(), unit);
+            let (low, high) = (drift.low.get(), drift.high.get());
+            let key = if high < 0.0 {
+                "trace-sinks"
+            } else if low > 0.0 {
+                "trace-rises"
+            } else {
+                "trace-steady"
+            };
+            let (least, most) = if high < 0.0 { (high, low) } else { (low, high) };
+            lines.push(words.with(
+                key,
+                &[
+                    ("by", words.vacuum(by(drift.value.get())).into()),
+                    ("range", words.vacuum_range(by(least), by(most)).into()),
+                ],
+            ));
+        }
+        if let (Some(leak), Some(unit)) = (&cycles.leak, self.unit) {
+            lines.push(self.leak(leak, unit));
+        }
+        lines
+    }
+
+    fn leak(&self, leak: &Estimate<AsReadPerSecond>, unit: VacuumUnit) -> String {
+        let words = self.view.words();
+        if leak.low.get() <= 0.0 {
+            return words.say("trace-no-leak");
+        }
+        let in_unit = |value: AsReadPerSecond| match self.view.settings.vacuum {
+            VacuumUnit::Kilopascal => {
+                let unit_read = LeakUnit::KilopascalPerSecond;
+                words.with_unit(say_decimal(value.leak(unit).in_unit(unit_read), 2), unit_read)
+            }
+            _ => {
+                let unit_read = LeakUnit::MillimeterOfMercuryPerSecond;
+                words.with_unit(say_decimal(value.leak(unit).in_unit(unit_read), 1), unit_read)
+            }
+        };
+        words.with(
+            "trace-leak",
+            &[
+                ("by", in_unit(leak.value).into()),
+                ("low", in_unit(leak.low).into()),
+                ("high", in_unit(leak.high).into()),
+            ],
+        )
+    }
+
+    /// Noise, offset, clipping, dropouts, and what was assumed: said, not hidden.
+    fn doubt_lines(&self) -> Vec<String> {
+        let words = self.view.words();
+        let notes = &self.found.notes;
+        let mut lines = vec![words.with("trace-noise", &[("noise", self.pressure(self.found.noise).into())])];
+        match self.found.offset {
+            Some(Offset::Still(off)) => {
+                lines.push(words.with("trace-offset-still", &[("off", self.pressure(off).into())]));
+            }
+            Some(Offset::AboveAmbient(off)) => {
+                lines.push(words.with("trace-offset-above", &[("off", self.pressure(off).into())]));
+            }
+            None => {}
+        }
+        if let Some(Clipped { at, share }) = self.found.clipped {
+            lines.push(
+                words.with("trace-clipped", &[("at", self.pressure(at).into()), ("percent", share.per_cent().into())]),
+            );
+        }
+        if notes.dropouts.get() > 0 {
+            lines.push(words.with(
+                "trace-dropouts",
+                &[("count", notes.dropouts.get().into()), ("seconds", say_decimal(notes.dropped.get(), 1).into())],
+            ));
+        }
+        if let Some(line) = notes.first_passed_over {
+            lines.push(words.with(
+                "trace-passed-over",
+                &[("count", notes.passed_over.get().into()), ("line", line.get().to_string().into())],
+            ));
+        }
+        if notes.sign_turned {
+            lines.push(words.say("trace-sign-turned"));
+        }
+        if let Some(unit) = notes.time_unit_assumed {
+            lines.push(words.say(match unit {
+                TimeUnit::Second => "trace-time-seconds",
+                TimeUnit::Millisecond => "trace-time-milliseconds",
+                TimeUnit::Microsecond => "trace-time-microseconds",
+                TimeUnit::Minute => "trace-time-minutes",
+            }));
+        }
+        if notes.times_spread {
+            lines.push(words.say("trace-times-spread"));
+        }
+        lines
+    }
+
+    fn asks(&self) -> Vec<Notice> {
+        let words = self.view.words();
+        let meant = |unit: &str, key: String, label: String| {
+            Action::new(key, label, Event::MeantIn { id: self.id.to_owned(), unit: unit.to_owned() })
+        };
+        let notice = |key: &str, text: String, actions: Vec<Action>| Notice {
+            key: key.to_owned(),
+            tone: Tone::Asks,
+            spoken: text.clone(),
+            text,
+            actions,
+        };
+        let Some(unit) = self.unit else {
+            let actions = VACUUM_UNITS
+                .iter()
+                .filter_map(|ucum| {
+                    let unit = VacuumUnit::from_ucum(ucum)?;
+                    let name: String = ucum.chars().filter(char::is_ascii_alphanumeric).collect();
+                    Some(meant(ucum, format!("meant-{name}"), words.unit(unit)))
+                })
+                .collect();
+            return vec![notice("unit", words.say("asks-trace-unit"), actions)];
+        };
+        let highest = self.found.overall.highest;
+        let read = highest.vacuum(unit);
+        if unit == VacuumUnit::MillimeterOfMercury && !self.unit_is_right && read < self.rules.likely_kilopascal {
+            let text = words.with(
+                "asks-kilopascal",
+                &[
+                    ("read", words.vacuum(read).into()),
+                    ("meant", words.vacuum(highest.vacuum(VacuumUnit::Kilopascal)).into()),
+                ],
+            );
+            let actions = vec![
+                meant("kPa", "meant-kPa".to_owned(), words.say("meant-kilopascal")),
+                meant("mm[Hg]", "meant-mmHg".to_owned(), words.say("readings-are-right")),
+            ];
+            return vec![notice("kilopascal", text, actions)];
+        }
+        Vec::new()
+    }
+
+    fn phase_said(&self, segment: &Segment) -> String {
+        let words = self.view.words();
+        match segment.phase {
+            Some(phase) => words.say(&format!("phase-{}", phase.name())),
+            None => words.say("trace-stretch"),
+        }
+    }
+
+    fn segment(&self, segment: &Segment) -> ListRow {
+        let words = self.view.words();
+        let at = |seconds: Seconds| words.running(Span::milliseconds((seconds.get() * 1000.0) as i64));
+        let title = words.with(
+            "trace-segment",
+            &[
+                ("phase", self.phase_said(segment).into()),
+                ("from", at(segment.from).into()),
+                ("to", at(segment.to).into()),
+            ],
+        );
+        let mut parts: Vec<String> = segment.cycles.rate.iter().map(|rate| self.rate(rate)).collect();
+        parts.push(words.with("trace-peak", &[("peak", self.spread(&segment.cycles.peak).into())]));
+        parts.push(words.with("trace-rest", &[("rest", self.spread(&segment.cycles.rest).into())]));
+        self.view.told_row(title, parts.join(" \u{b7} "))
+    }
+
+    /// A pressure for drawing: never above ambient.
+    fn drawn(&self, value: AsRead) -> Vacuum {
+        let unit = self.unit.unwrap_or(self.view.settings.vacuum);
+        Vacuum::from_canonical(value.vacuum(unit).canonical().max(0.0))
+    }
+
+    /// A few cycles, as a line; a dropout breaks it.
+    fn close_up(&self) -> PlotPicture {
+        let words = self.view.words();
+        let close = &self.found.close;
+        let height = Height::over(self.view, close.values.iter().flatten().map(|value| self.drawn(*value)), true);
+        let count = close.values.len().max(2) as f32 - 1.0;
+        let points: Vec<Option<RibbonPoint>> = close
+            .values
+            .iter()
+            .enumerate()
+            .map(|(place, value)| {
+                let at = height.at(self.drawn((*value)?));
+                Some(RibbonPoint { at: place as f32 / count, low: at, middle: at, high: at })
+            })
+            .collect();
+        let courses = points
+            .split(Option::is_none)
+            .map(|run| PlotCourse { points: run.iter().flatten().cloned().collect(), dashed: false })
+            .filter(|course| course.points.len() > 1)
+            .collect();
+        let seconds = f64::from(count) * close.step.get();
+        PlotPicture {
+            courses,
+            ticks: ticks(self.view, seconds),
+            scale: height.labels(self.view),
+            legend: words.say("trace-close-legend"),
+            spoken: words.with("trace-close-spoken", &[("seconds", say_decimal(seconds, 0).into())]),
+            ..empty()
+        }
+    }
+
+    fn picture(&self) -> PlotPicture {
+        let words = self.view.words();
+        let vacuum = |value: AsRead| self.drawn(value);
+        let shown = self.found.picture.iter().flatten().map(|column| vacuum(column.high));
+        let height = Height::over(self.view, shown, true);
+        let count = self.found.picture.len().max(1) as f32;
+        let columns = self
+            .found
+            .picture
+            .iter()
+            .enumerate()
+            .filter_map(|(place, column)| {
+                let column = column.as_ref()?;
+                Some(PlotColumn {
+                    at: (place as f32 + 0.5) / count,
+                    low: height.at(vacuum(column.low)),
+                    high: height.at(vacuum(column.high)),
+                })
+            })
+            .collect();
+        let whole = self.found.duration.get().max(f64::MIN_POSITIVE);
+        let across = |seconds: Seconds| ((seconds.get() / whole) as f32).clamp(0.0, 1.0);
+        let stretches = match self.found.segments.len() {
+            0 | 1 => Vec::new(),
+            _ => self
+                .found
+                .segments
+                .iter()
+                .map(|segment| PlotStretch {
+                    from: across(segment.from),
+                    to: across(segment.to),
+                    phase: match segment.phase {
+                        Some(Phase::Letdown) => ShownPhase::Letdown,
+                        Some(Phase::Expression) => ShownPhase::Expression,
+                        Some(Phase::Rest) => ShownPhase::Rest,
+                        None => ShownPhase::Unsaid,
+                    },
+                    label: self.phase_said(segment),
+                })
+                .collect(),
+        };
+        PlotPicture {
+            columns,
+            stretches,
+            ticks: ticks(self.view, whole),
+            scale: height.labels(self.view),
+            legend: words.say("trace-legend"),
+            spoken: words.with(
+                "trace-spoken",
+                &[
+                    ("seconds", say_decimal(whole, 0).into()),
+                    ("cycles", self.found.overall.count.get().into()),
+                    ("highest", self.pressure(self.found.overall.highest).into()),
+                ],
+            ),
+            ..empty()
+        }
+    }
+}
+
+fn length(segment: &Segment) -> f64 {
+    segment.to.get() - segment.from.get()
+}
+
+/// Labels along the time of a trace, in seconds or in minutes.
+fn ticks(view: &View<'_>, seconds: f64) -> Vec<Tick> {
+    let words = view.words();
+    const STEPS: [f64; 12] = [1.0, 2.0, 5.0, 10.0, 20.0, 30.0, 60.0, 120.0, 300.0, 600.0, 1800.0, 7200.0];
+    let step = STEPS.into_iter().find(|step| seconds / step <= 5.0).unwrap_or(seconds);
+    (0..)
+        .map(|n| f64::from(n) * step)
+        .take_while(|at| *at <= seconds)
+        .map(|at| Tick { at: (at / seconds) as f32, label: words.running(Span::milliseconds((at * 1000.0) as i64)) })
+        .collect()
+}
