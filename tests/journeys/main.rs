@@ -14,6 +14,7 @@ mod first_screen;
 mod kit_and_family;
 mod kit_check;
 mod kit_fit;
+mod kit_trace;
 mod left_running;
 mod pictures_in_words;
 mod sentences;
