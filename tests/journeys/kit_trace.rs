@@ -102,7 +102,7 @@ fn a_file_that_is_no_trace_is_told_and_the_record_stays_as_it_was() {
         ("nothing but words\nand more of them\n", "bad-trace-no-rows"),
         ("0,120\n", "bad-trace-one-sample"),
         (&(0..600).map(|n| format!("{},120\n", f64::from(n) / 20.0)).collect::<String>(), "bad-trace-constant"),
-        (&(0..600).map(|n| format!("{},{}\n", n * 40, n % 3)).collect::<String>(), "bad-trace-slow"),
+        (&(0..600).map(|n| format!("{},{}\n", n * 40, n % 4)).collect::<String>(), "bad-trace-slow"),
     ] {
         let found = person.bring_in(text.as_bytes()).map_err(|trouble| trouble.key);
         assert_eq!(found, Err(key), "{text:.40}");
