@@ -25,7 +25,7 @@ internal object PlotTrace {
         }
     }
 
-    /** The columns stand evenly; where several of them are not there, nothing is joined. */
+    /** The columns stand evenly; where one of them is not there, nothing is joined. */
     private fun unbroken(columns: List<PlotColumn>): List<List<PlotColumn>> {
         if (columns.size < 2) return listOf(columns).filter { it.isNotEmpty() }
         val steps = columns.zipWithNext { one, next -> next.at - one.at }
@@ -39,5 +39,5 @@ internal object PlotTrace {
 
     private fun Rect.at(along: Float, height: Float) = Offset(left + along * width, bottom - height * this.height)
 
-    private const val MISSING = 3f
+    private const val MISSING = 1.5f
 }
