@@ -25,7 +25,7 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Amounts -> "amounts ${amounts.session}"
     is Screen.Day -> "day ${frame.title} ${frame.subtitle}"
     is Screen.Supply -> "supply"
-    is Screen.Findings -> "findings ${frame.title}"
+    is Screen.Findings -> "findings ${frame.title} ${frame.subtitle}"
     is Screen.Check -> "check"
     is Screen.Form -> "form ${form.id}"
     is Screen.List -> "list ${frame.title}"

@@ -122,7 +122,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.AmountsDone(session))
     }
 
-    private fun first() {
+    private fun first(folder: File) {
         keep("welcome")
         keep("now-first", does(Event.SetUp("welcomed", "true")))
         does(Event.Start)
@@ -132,6 +132,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.Go(Place.Now))
         does(Event.AmountsLater((does(Event.Finish) as Screen.Amounts).amounts.session))
         short()
+        trace(folder.resolve("trace.csv"))
     }
 
     /** Four days, for which little can be told. */
@@ -146,6 +147,17 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             does(Event.AmountsDone(session))
         }
         keep("supply-short", does(Event.Go(Place.Supply(28u))))
+    }
+
+    /** A look around takes no file, so it is the own record that does. */
+    private fun trace(file: File) {
+        InventedTrace.write(file)
+        val pump = (does(Event.Add("pump", 0u)) as Screen.Form).form.id
+        does(Event.Enter(pump, "name", "Heron"))
+        val begun = does(Event.BeginTrace(pump)) as Screen.Findings
+        keep("kit-trace-none", begun)
+        does(begun.findings.actions.first().event)
+        keep("kit-trace", core.bringIn(file.path, now()).screen)
     }
 
     companion object {
@@ -163,7 +175,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         private fun empty(folder: File): Map<String, Shown> {
             val now = Clock(System.currentTimeMillis(), "Europe/Berlin")
             val core = Drawwell.open(folder.resolve("record.drawwell").path, Opening("pictures", "en", false), now)
-            return core.use { Walk(it, now).apply { first() }.seen }
+            return core.use { Walk(it, now).apply { first(folder) }.seen }
         }
 
         private fun family(folder: File): Map<String, Shown> {

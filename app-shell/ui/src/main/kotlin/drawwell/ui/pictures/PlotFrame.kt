@@ -28,7 +28,7 @@ internal class PlotFrame(plot: PlotPicture, wide: Float, measurer: TextMeasurer,
     init {
         with(density) {
             head = Rect(0f, over.above, within, over.above + if (plot.stretches.isEmpty()) 0f else TEXTURE.toPx())
-            flags = head.bottom + if (plot.marks.isEmpty()) 0f else marks.above + APART.toPx()
+            flags = head.bottom + marks.above + if (plot.marks.isEmpty() && plot.stretches.isEmpty()) 0f else APART.toPx()
             val top = flags + scale.above(wide)
             area = Rect(0f, top, within, top + TALL.toPx())
             tall = area.bottom + if (plot.ticks.isEmpty()) APART.toPx() else words.line() + APART.toPx() * 2

@@ -14,7 +14,7 @@ import drawwell.ui.look.Colours
 /** A trace: between lowest and highest at each place, joined to one shape, and open where nothing was seen. */
 internal object PlotTrace {
     fun DrawScope.trace(columns: List<PlotColumn>, area: Rect, colours: Colours) {
-        unbroken(columns).forEach { run ->
+        unbroken(columns).map { joined(it, TOGETHER.toPx() / area.width) }.forEach { run ->
             val shape = Path().apply {
                 run.forEachIndexed { place, column -> area.at(column.at, column.high).let { if (place == 0) moveTo(it.x, it.y) else lineTo(it.x, it.y) } }
                 run.reversed().forEach { column -> area.at(column.at, column.low).let { lineTo(it.x, it.y) } }
@@ -37,7 +37,16 @@ internal object PlotTrace {
         return runs
     }
 
+    /** What lies closer than can be told apart is one, or the cycles of a long trace would fill it with ink. */
+    private fun joined(columns: List<PlotColumn>, within: Float): List<PlotColumn> {
+        val together = columns.groupBy { (it.at / within).toInt() }.values.map { near ->
+            PlotColumn(near.first().at, near.minOf { it.low }, near.maxOf { it.high })
+        }
+        return together + together.last().copy(at = columns.last().at)
+    }
+
     private fun Rect.at(along: Float, height: Float) = Offset(left + along * width, bottom - height * this.height)
 
     private const val MISSING = 1.5f
+    private val TOGETHER = 4.dp
 }
