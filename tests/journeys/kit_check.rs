@@ -222,7 +222,7 @@ fn a_level_that_was_chosen_is_read_on_both_sides_and_then_sessions_say_its_vacuu
         write(&mut person, typed).unwrap();
     }
     person.press("level-3").unwrap();
-    assert_eq!(guide(&person).headline, "Left, Level 3: reading 1 of 3");
+    assert_eq!(guide(&person).headline, "Left, level 3: reading 1 of 3");
     write(&mut person, "92").unwrap();
     person.press("level-5").unwrap();
     write(&mut person, "150").unwrap();

@@ -72,6 +72,26 @@ impl Journal {
         self.rows("kind = ?1 AND taken_out = 0 ORDER BY at, subject", params![kind.name()])
     }
 
+    /// Everything of a kind that was by an instant and whose field names another record,
+    /// the latest first, at most so many; what was taken out aside.
+    pub fn naming(&self, kind: Kind, field: &str, other: &str, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
+        let named = serde_json::Value::from(other).to_string();
+        let columns: Vec<String> =
+            projection::ROW_COLUMNS.split(", ").map(|column| format!("record.{column}")).collect();
+        let sql = format!(
+            "SELECT {} FROM record JOIN field ON field.subject = record.subject AND field.field = ?2
+             WHERE kind = ?1 AND taken_out = 0 AND at <= ?5 AND field.value = ?3 ORDER BY at DESC, record.subject DESC LIMIT ?4",
+            columns.join(", ")
+        );
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let mut rows = statement.query(params![kind.name(), field, named, most, by.unix_milliseconds()])?;
+        let mut found = Vec::new();
+        while let Some(row) = rows.next()? {
+            found.extend(projection::read_row(row)?);
+        }
+        Ok(found)
+    }
+
     /// The running session that started last.
     pub fn running(&self) -> Result<Option<Row>, Trouble> {
         Ok(self.rows("running = 1 ORDER BY at DESC LIMIT 1", [])?.into_iter().next())

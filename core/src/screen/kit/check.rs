@@ -106,9 +106,9 @@ impl Guide<'_, '_> {
     fn level_said(&self, place: ReadingPlace) -> String {
         let words = self.view.words();
         match (place.level, self.levels()) {
-            (Some(level), _) => words.with("setting-level", &[("level", level.get().into())]),
+            (Some(level), _) => words.with("level-one", &[("level", level.get().into())]),
             (None, Some(last)) => words.with("level-highest-of", &[("level", last.into())]),
-            (None, None) => words.say("level-highest"),
+            (None, None) => words.say("the-highest"),
         }
     }
 
@@ -133,7 +133,11 @@ impl Guide<'_, '_> {
         if count >= READINGS_A_SIDE {
             return vec![words.say("check-step-enough"), words.say("check-step-levels")];
         }
-        let side = pump::side_said(self.view, place.side);
+        let at = words.say(match place.side {
+            Sides::Left => "at-left",
+            Sides::Right => "at-right",
+            Sides::Both => "at-one-port",
+        });
         let connect = match (count, self.check.set_up.connected) {
             (0, Some(Connected::DeadHeaded)) => "check-step-connect-closed",
             (0, Some(Connected::WithFlange)) => "check-step-connect-flange",
@@ -141,7 +145,7 @@ impl Guide<'_, '_> {
             _ => "check-step-again",
         };
         vec![
-            words.with(connect, &[("side", side.into())]),
+            words.with(connect, &[("where", at.into())]),
             words.with("check-step-level", &[("level", self.level_said(place).into())]),
             words.say("check-step-wait"),
             words.say("check-step-read"),
@@ -160,7 +164,7 @@ impl Guide<'_, '_> {
             kind: FieldKind::Number,
             value: String::new(),
             unit: words.unit(self.unit()),
-            hint: words.say("check-reading-hint"),
+            hint: String::new(),
             options: Vec::new(),
             less: None,
             more: None,

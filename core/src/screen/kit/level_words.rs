@@ -9,6 +9,9 @@ use crate::screen::View;
 use crate::time::Instant;
 use crate::trouble::Trouble;
 
+/// Checks that a session looks back over for its curve.
+const LOOKED_AT: u32 = 12;
+
 /// How alike a check was to a session: at the breast before dead-headed, and as many
 /// sides at once.
 fn likeness(set_up: &SetUp, sides: Sides) -> u8 {
@@ -22,7 +25,7 @@ fn curve_of(view: &View<'_>, session: &Session, at: Instant) -> Result<Option<Le
     let Some(pump) = session.pump.as_deref() else { return Ok(None) };
     let Some((_, fields)) = view.journal.record(pump)? else { return Ok(None) };
     let last = whole(&fields, "levels").map(Level::new);
-    let curves: Vec<LevelCurve> = checks_of(view, pump)?
+    let curves: Vec<LevelCurve> = checks_of(view, pump, last, at, LOOKED_AT)?
         .iter()
         .filter_map(|looked| LevelCurve::of(&looked.check, looked.gauge.as_ref()?, last, session.sides))
         .collect();

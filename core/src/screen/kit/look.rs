@@ -6,15 +6,29 @@ use crate::answer::pump::{
 };
 use crate::guidance::{KitRules, Rules};
 use crate::quantity::Level;
-use crate::record::{text, whole, Fields, Gauge, GaugeCheck, Kind, Sides, RULES};
+use crate::record::check::LEEWAY;
+use crate::record::{whole, Fields, Gauge, GaugeCheck, Kind, Reading, Sides, RULES};
 use crate::screen::View;
+use crate::time::Instant;
 use crate::trouble::Trouble;
 
-/// A check with the gauge it was made with.
+/// A check with the gauge it was made with, and what each side that was read pulls at
+/// the highest level.
 pub(super) struct Looked {
     pub check: GaugeCheck,
     pub gauge: Option<Gauge>,
+    pub pulls: Vec<(Sides, Result<Pull, NoPull>)>,
 }
+
+impl Looked {
+    /// What a side pulls at the highest level.
+    pub(super) fn pull(&self, side: Sides) -> Option<&Pull> {
+        self.pulls.iter().find(|(of, _)| *of == side)?.1.as_ref().ok()
+    }
+}
+
+/// Checks that are looked at, the latest: more lie too far back to tell of the present.
+pub(super) const MOST_CHECKS: u32 = 48;
 
 /// What one side pulls at the highest level.
 pub(super) struct SideLook {
@@ -46,33 +60,53 @@ pub(super) fn gauge_of(view: &View<'_>, check: &GaugeCheck) -> Result<Option<Gau
     Ok(view.journal.record(id)?.map(|(_, fields)| Gauge::read(&fields)))
 }
 
-/// The checks of a pump that hold a reading, in order of time.
-pub(super) fn checks_of(view: &View<'_>, pump: &str) -> Result<Vec<Looked>, Trouble> {
+/// The latest checks of a pump by an instant that hold a reading, in order of time;
+/// `levels` is what its dial has.
+pub(super) fn checks_of(
+    view: &View<'_>,
+    pump: &str,
+    levels: Option<Level>,
+    by: Instant,
+    most: u32,
+) -> Result<Vec<Looked>, Trouble> {
     let mut found = Vec::new();
-    for row in view.journal.of_kind(Kind::Check)? {
+    for row in view.journal.naming(Kind::Check, "pump", pump, by, most)? {
         let (_, fields) = view.record(&row.subject)?;
-        if text(&fields, "pump") != Some(pump) {
+        let check = GaugeCheck::read(&row.subject, &fields);
+        if check.readings.is_empty() {
             continue;
         }
-        let check = GaugeCheck::read(&row.subject, &fields);
-        if !check.readings.is_empty() {
-            let gauge = gauge_of(view, &check)?;
-            found.push(Looked { check, gauge });
-        }
+        let gauge = gauge_of(view, &check)?;
+        let pulls = [Sides::Left, Sides::Right, Sides::Both]
+            .into_iter()
+            .map(|side| {
+                let of_side = |reading: &Reading| reading.place.side == side && doubts::at_highest(reading, levels);
+                (side, Pull::of(&check, gauge.as_ref(), of_side))
+            })
+            .filter(|(_, pull)| *pull != Err(NoPull::NotRead))
+            .collect();
+        found.push(Looked { check, gauge, pulls });
     }
+    found.reverse();
     Ok(found)
 }
 
 impl PumpLook {
     pub(super) fn over(view: &View<'_>, pump: &str) -> Result<Self, Trouble> {
+        Self::over_latest(view, pump, MOST_CHECKS)
+    }
+
+    /// As [`Self::over`], but no more than so many checks.
+    pub(super) fn over_latest(view: &View<'_>, pump: &str, most: u32) -> Result<Self, Trouble> {
         let (_, fields) = view.record(pump)?;
         let rules = KitRules::read(&rules(view)?);
+        let levels = whole(&fields, "levels").map(Level::new);
         Ok(Self {
             id: pump.to_owned(),
             grade: limits::grade(&fields),
-            levels: whole(&fields, "levels").map(Level::new),
+            levels,
             limits: Limits::of(&fields, &rules),
-            checks: checks_of(view, pump)?,
+            checks: checks_of(view, pump, levels, view.now.plus(LEEWAY), most)?,
             fields,
             rules,
         })
@@ -80,32 +114,18 @@ impl PumpLook {
 
     /// The latest check that was read at the highest level.
     pub(super) fn latest(&self) -> Option<&Looked> {
-        self.checks
-            .iter()
-            .rev()
-            .find(|looked| looked.check.readings.iter().any(|(_, reading)| doubts::at_highest(reading, self.levels)))
+        self.checks.iter().rev().find(|looked| !looked.pulls.is_empty())
     }
 
-    /// What each side that was read pulls at the highest level.
+    /// What each side that was read pulls at the highest level, judged.
     pub(super) fn sides(&self, looked: &Looked) -> Vec<SideLook> {
-        [Sides::Left, Sides::Right, Sides::Both]
-            .into_iter()
-            .map(|side| {
-                let pull = self.pull(looked, side);
-                let judged = pull.as_ref().ok().map(|pull| {
-                    let span = looked.gauge.and_then(|gauge| gauge.span);
-                    judge(pull, &self.limits, self.rules.verdict_chance, span)
-                });
-                SideLook { side, pull, judged }
-            })
-            .filter(|side| side.pull != Err(NoPull::NotRead))
+        let span = looked.gauge.and_then(|gauge| gauge.span);
+        let judged = |pull: &Pull| judge(pull, &self.limits, self.rules.verdict_chance, span);
+        looked
+            .pulls
+            .iter()
+            .map(|(side, pull)| SideLook { side: *side, pull: *pull, judged: pull.as_ref().ok().map(judged) })
             .collect()
-    }
-
-    pub(super) fn pull(&self, looked: &Looked, side: Sides) -> Result<Pull, NoPull> {
-        Pull::of(&looked.check, looked.gauge.as_ref(), |reading| {
-            reading.place.side == side && doubts::at_highest(reading, self.levels)
-        })
     }
 
     pub(super) fn doubts(&self, looked: &Looked) -> Vec<Doubt> {

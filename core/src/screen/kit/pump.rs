@@ -5,6 +5,7 @@ use super::{dial, levels, wear};
 use crate::answer::pump::age::{age, AgainstLife, Age};
 use crate::answer::pump::{applied, doubts, sides, Grade, Limits, NoPull, Settles, Verdict, Whose};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
+use crate::record::check::LEEWAY;
 use crate::record::gauge::{Connected, Power};
 use crate::record::{text, Kind, Sides};
 use crate::screen::shapes::{
@@ -62,10 +63,13 @@ fn actions(view: &View<'_>, look: &PumpLook) -> Vec<Action> {
     ]
 }
 
+/// Checks that a line about a pump looks at: the latest may hold no highest level.
+const IN_SHORT: u32 = 4;
+
 /// One line about a pump, for the list.
 pub(super) fn in_short(view: &View<'_>, id: &str) -> Result<String, Trouble> {
     let words = view.words();
-    let look = PumpLook::over(view, id)?;
+    let look = PumpLook::over_latest(view, id, IN_SHORT)?;
     let Some(latest) = look.latest() else { return Ok(words.say("pump-not-checked")) };
     let sides = look.sides(latest);
     let headline = headline(view, &look, &sides, &look.doubts(latest));
@@ -88,15 +92,24 @@ pub(super) fn side_said(view: &View<'_>, side: Sides) -> String {
     })
 }
 
-/// A range in words, with whose it is.
-pub(super) fn limits_said(view: &View<'_>, limits: &Limits) -> String {
+/// A range in words; either end may be open.
+fn range_said(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacuum>) -> String {
     let words = view.words();
-    let range = match (limits.low, limits.high.or(limits.usually_to)) {
+    match (low, high) {
         (Some(low), Some(high)) => words.vacuum_range(low, high),
         (Some(low), None) => words.with("limit-from", &[("low", words.vacuum(low).into())]),
         (None, Some(high)) => words.with("limit-to", &[("high", words.vacuum(high).into())]),
-        (None, None) => return String::new(),
-    };
+        (None, None) => String::new(),
+    }
+}
+
+/// A range in words, with whose it is.
+pub(super) fn limits_said(view: &View<'_>, limits: &Limits) -> String {
+    let words = view.words();
+    let range = range_said(view, limits.low, limits.high.or(limits.usually_to));
+    if range.is_empty() {
+        return range;
+    }
     words.with(
         match limits.whose {
             Whose::Maker => "limits-maker",
@@ -203,7 +216,7 @@ fn chance_line(view: &View<'_>, look: &PumpLook, side: &SideLook) -> Option<Stri
         &[
             ("side", side_said(view, side.side).into()),
             ("chance", words.chance(chance).into()),
-            ("range", limits_said(view, &look.limits).into()),
+            ("range", range_said(view, look.limits.low, look.limits.high).into()),
         ],
     ))
 }
@@ -376,25 +389,26 @@ pub(super) fn opens(view: &View<'_>, key: String, title: String, detail: String,
     ListRow { open: Some(open), ..row }
 }
 
+/// Checks that are listed, the latest first.
+const LISTED: usize = 24;
+
 fn checks(view: &View<'_>, look: &PumpLook) -> Section {
     let words = view.words();
     let rows = look
         .checks
         .iter()
         .rev()
+        .take(LISTED)
         .map(|looked| {
             let title = day_of(view, looked).map(|day| words.plain_date(day.date())).unwrap_or_default();
-            let mut parts: Vec<String> = look
-                .sides(looked)
+            let mut parts: Vec<String> = looked
+                .pulls
                 .iter()
-                .filter_map(|side| {
-                    let pull = side.pull.as_ref().ok()?;
+                .filter_map(|(side, pull)| {
+                    let pull = pull.as_ref().ok()?;
                     Some(words.with(
                         "side-value",
-                        &[
-                            ("side", side_said(view, side.side).into()),
-                            ("value", words.vacuum(pull.estimate.value).into()),
-                        ],
+                        &[("side", side_said(view, *side).into()), ("value", words.vacuum(pull.estimate.value).into())],
                     ))
                 })
                 .collect();
@@ -409,11 +423,8 @@ fn checks(view: &View<'_>, look: &PumpLook) -> Section {
 fn traces(view: &View<'_>, look: &PumpLook) -> Result<Option<Section>, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
-    for row in view.journal.of_kind(Kind::Trace)?.into_iter().rev() {
+    for row in view.journal.naming(Kind::Trace, "pump", &look.id, view.now.plus(LEEWAY), LISTED as u32)? {
         let (_, fields) = view.record(&row.subject)?;
-        if text(&fields, "pump") != Some(look.id.as_str()) {
-            continue;
-        }
         let at = crate::record::moment(&fields, "at");
         let title = at.map(|at| words.plain_date(LocalDay::of(&at, view.settings.day_start).date()));
         let side = text(&fields, "side").map(|side| words.say(&format!("choice-side-{side}"))).unwrap_or_default();

@@ -58,7 +58,7 @@ fn over_time(view: &View<'_>, look: &PumpLook, as_latest: SetUp, parts: &[PartIn
                         at: looked.check.at.as_ref()?.instant(),
                         check: looked.check.id.clone(),
                         gauge: looked.check.gauge.clone()?,
-                        pull: look.pull(looked, side).ok()?,
+                        pull: *looked.pull(side)?,
                     })
                 })
                 .collect();
