@@ -1,9 +1,10 @@
 //! Streams a trace of so many rows through the reader and the findings, and says how
 //! long that took and how much memory the process came to: `rows seconds kilobytes cycles`.
 //!
-//! `cargo run --release -p drawwell-tests --bin long-trace -- 10000000`
+//! `cargo run --release -p drawwell-tests --bin long-trace -- 10000000`; a path in place
+//! of the number reads that file.
 
-use std::io::{BufReader, Read, Write};
+use std::io::{BufRead, BufReader, Read, Write};
 use std::process::ExitCode;
 use std::time::Instant;
 
@@ -64,10 +65,17 @@ impl Read for Made {
 }
 
 fn main() -> ExitCode {
-    let Some(rows) = std::env::args().nth(1).and_then(|rows| rows.parse().ok()) else { return ExitCode::from(2) };
+    let Some(which) = std::env::args().nth(1) else { return ExitCode::from(2) };
+    let mut file: Box<dyn BufRead> = match (which.parse(), std::fs::File::open(&which)) {
+        (Ok(rows), _) => {
+            let made = Made { rows, next: 0, text: Vec::new(), taken: 0 };
+            Box::new(BufReader::with_capacity(1 << 16, made))
+        }
+        (_, Ok(file)) => Box::new(BufReader::with_capacity(1 << 16, file)),
+        _ => return ExitCode::from(2),
+    };
     let started = Instant::now();
-    let made = Made { rows, next: 0, text: Vec::new(), taken: 0 };
-    let trace = match read(&mut BufReader::with_capacity(1 << 16, made)) {
+    let trace = match read(&mut *file) {
         Ok(trace) => trace,
         Err(trouble) => {
             eprintln!("{trouble}");

@@ -1,6 +1,6 @@
 //! A stream cut into lines of bounded length.
 
-use std::io::{BufRead, ErrorKind};
+use std::io::{BufRead, Read};
 
 use crate::trouble::{Kind, Trouble};
 
@@ -30,29 +30,15 @@ impl<'f> Rows<'f> {
     /// The next line; None at the end.
     pub(super) fn next(&mut self) -> Result<Option<Row<'_>>, Trouble> {
         self.bytes.clear();
-        let mut any = false;
-        loop {
-            let there = match self.file.fill_buf() {
-                Ok(there) => there,
-                Err(error) if error.kind() == ErrorKind::Interrupted => continue,
-                Err(_) => return Err(Trouble::new(Kind::Missing, "trouble-cannot-read-file")),
-            };
-            if there.is_empty() {
-                break;
-            }
-            any = true;
-            let end = memory_position(there);
-            let part = there.get(..end.unwrap_or(there.len())).unwrap_or(there);
-            let room = LONGEST_ROW.saturating_sub(self.bytes.len()).min(part.len());
-            self.bytes.extend_from_slice(part.get(..room).unwrap_or_default());
-            let used = end.map_or(there.len(), |at| at + 1);
-            self.file.consume(used);
-            if end.is_some() {
-                break;
-            }
-        }
-        if !any {
+        if self.read_part()? == 0 {
             return Ok(None);
+        }
+        while !self.bytes.ends_with(b"\n") {
+            let kept = self.bytes.len().min(LONGEST_ROW);
+            self.bytes.truncate(kept);
+            if self.read_part()? == 0 {
+                break;
+            }
         }
         self.number += 1;
         // A file in UTF-16 is the same figures with zeros between.
@@ -60,15 +46,17 @@ impl<'f> Rows<'f> {
             self.bytes.retain(|byte| *byte != 0);
         }
         // What is not UTF-8 (a degree sign, a µ) stands in words, not in figures.
-        if std::str::from_utf8(&self.bytes).is_err() {
+        if !self.bytes.is_ascii() && std::str::from_utf8(&self.bytes).is_err() {
             self.bytes.iter_mut().filter(|byte| !byte.is_ascii()).for_each(|byte| *byte = b'?');
         }
         let text = std::str::from_utf8(&self.bytes).unwrap_or_default();
         let text = text.trim_start_matches(['\u{feff}', '?']).trim_matches(['\r', '\n']);
         Ok(Some(Row { number: self.number, text }))
     }
-}
 
-fn memory_position(bytes: &[u8]) -> Option<usize> {
-    bytes.iter().position(|byte| *byte == b'\n')
+    /// Up to the end of a line, but no further than a row may be long.
+    fn read_part(&mut self) -> Result<usize, Trouble> {
+        let part = (&mut *self.file).take(LONGEST_ROW as u64).read_until(b'\n', &mut self.bytes);
+        part.map_err(|_| Trouble::new(Kind::Missing, "trouble-cannot-read-file"))
+    }
 }
