@@ -16,4 +16,5 @@ mod pumps;
 mod statistics_chance;
 mod statistics_laws;
 mod supply;
+mod traces;
 mod two_phones;

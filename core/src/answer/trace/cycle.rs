@@ -11,11 +11,8 @@ const MIDDLE: f64 = 0.5;
 const HIGH: f64 = 0.9;
 /// The top of a cycle for its height: within a tenth of the amplitude.
 const TOP: f64 = 0.1;
-/// A top that lasts this share of a cycle is held, and its ends belong to its rise and
-/// release. Of a sine's cycle 20.5 % lie within a tenth of its amplitude.
-pub(super) const HELD: f64 = 0.25;
-/// How much of each end is left out where a top is held.
-const ENDS: f64 = 0.1;
+/// And so many standard deviations of the noise.
+const TOP_NOISE: f64 = 3.0;
 /// For the leak a fifth of each end is left out, where a valve still moves.
 const LEAK_ENDS: f64 = 0.2;
 /// The fewest samples a leak is told from.
@@ -83,35 +80,30 @@ fn swing(values: &[f32], peak: usize, valley: usize) -> f64 {
 
 /// The resting vacuum of a valley at its lowest sample, between two places.
 fn rest(values: &[f32], noise: f64, (from, lowest, to): (usize, usize, usize), amplitude: f64) -> f64 {
-    let level = at(values, lowest) + TOP * amplitude;
+    let depth = depth(noise, amplitude);
+    let level = at(values, lowest) + depth;
     let above = |place: &usize| at(values, *place) > level;
     let start = (from..lowest).rev().find(above).map_or(from, |place| place + 1);
     let end = (lowest..=to).find(above).map_or(to + 1, |place| place);
     let turned: Vec<f64> = values.get(start..end).unwrap_or_default().iter().map(|value| -f64::from(*value)).collect();
-    -height(&top(&turned, to - from, TOP * amplitude), noise, amplitude)
+    -height(&Top { samples: &turned, depth, cycle: to - from }, noise, amplitude)
 }
 
-/// A top, without its ends where it is held.
-fn top(samples: &[f64], cycle: usize, depth: f64) -> Top<'_> {
-    match (samples.len() as f64) < HELD * cycle as f64 {
-        true => Top { samples, depth, left_out: 0.0 },
-        false => Top { samples: inner(samples, ENDS), depth, left_out: ENDS },
-    }
-}
-
-fn inner(samples: &[f64], ends: f64) -> &[f64] {
-    let off = (samples.len() as f64 * ends).round() as usize;
-    samples.get(off..samples.len().saturating_sub(off)).unwrap_or(samples)
+/// How deep below its highest sample a top goes: that sample is too high by some of the noise,
+/// and noise does not end a top.
+fn depth(noise: f64, amplitude: f64) -> f64 {
+    (TOP * amplitude + TOP_NOISE * noise).min(MIDDLE * amplitude)
 }
 
 fn cycle(values: &[f32], step: f64, noise: f64, turn: &Turn, before: f64, after: f64) -> Option<Cycle> {
     let rough = at(values, turn.peak) - before.min(after);
-    let level = at(values, turn.peak) - TOP * rough;
+    let depth = depth(noise, rough);
+    let level = at(values, turn.peak) - depth;
     let below = |place: &usize| at(values, *place) < level;
     let start = (turn.before..turn.peak).rev().find(below).map_or(turn.before, |place| place + 1);
     let end = (turn.peak..=turn.after).find(below).unwrap_or(turn.after + 1);
     let there: Vec<f64> = values.get(start..end)?.iter().copied().map(f64::from).collect();
-    let peak = height(&top(&there, turn.after - turn.before, TOP * rough), noise, rough);
+    let peak = height(&Top { samples: &there, depth, cycle: turn.after - turn.before }, noise, rough);
     // Where a trace begins or ends half-way, the other side tells the resting vacuum.
     let rest = match (peak - before, peak - after) {
         (up, down) if up < MIDDLE * down => after,

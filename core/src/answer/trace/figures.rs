@@ -1,7 +1,8 @@
 //! What a run of cycles shows together.
 
-use super::cycle::{Cycle, HELD};
+use super::cycle::Cycle;
 use super::phases::{usual_amplitude, usual_period};
+use super::top::HELD;
 use super::{rounded, AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::quantity::{Count, Quantity, Share, Speed, SpeedUnit};

@@ -100,7 +100,7 @@ pub struct Findings {
 pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
     let values = file.samples.values();
     let step = file.samples.step().get();
-    let noise = noise::noise(values);
+    let noise = noise::noise(values, step);
     let cycles: Vec<cycle::Cycle> = turns::turns(values, step, noise)
         .iter()
         .flat_map(|turns| cycle::measured(values, step, noise, turns))

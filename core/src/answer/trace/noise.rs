@@ -1,9 +1,29 @@
 //! How much of a trace is noise.
 
-use crate::statistics::{median, TO_SIGMA};
+use crate::statistics::quantile;
 
-/// Differences are taken of so many places at most; more say nothing new.
-const MOST_PLACES: usize = 100_000;
+/// The noise is told from so many samples at a time, and from so many stretches at most.
+const STRETCH: usize = 250;
+const MOST_STRETCHES: usize = 400;
+/// The share of stretches that are to have less.
+const CALM: f64 = 0.25;
+
+/// Which differences tell the noise.
+#[derive(Clone, Copy)]
+struct Places {
+    /// By size: this share of them is smaller.
+    share: f64,
+    /// How large that one is where noise is normal with spread 1: Φ⁻¹((1 + share) / 2).
+    normal: f64,
+    /// From one sample to the next that is taken.
+    lag: usize,
+}
+
+/// A sample laid onto the grid between two others resembles its neighbours, so every other is taken.
+const PLACES: Places = Places { share: 0.5, normal: 0.674_490, lag: 2 };
+/// Where samples lie further apart than this, half of the differences reach over an edge.
+const COARSE_SECONDS: f64 = 0.03;
+const COARSE_PLACES: Places = Places { share: 0.25, normal: 0.318_639, lag: 1 };
 
 /// Differences of second, fourth and sixth order, and the sum of their squares: the
 /// variance of such a difference is that of the noise, times so much.
@@ -15,29 +35,36 @@ const DIFFERENCES: [(&[f64], f64); 3] = [
 
 /// The standard deviation of the noise, in the trace's own unit.
 ///
-/// 1.4826 times the median size of the p-th difference, over √(Σ c²): a difference takes
+/// The median size of the p-th difference over 0.6745 √(Σ c²): a difference takes
 /// away what runs smoothly and leaves noise (Rice, "Bandwidth choice for nonparametric
 /// regression", Ann Stat 1984;12:1215-1230; Hall, Kay & Titterington, Biometrika
 /// 1990;77:521-528). What it leaves of the signal only adds, so the least of the
-/// second, fourth and sixth order is taken: at 20 samples a second a cycle is not smooth to
-/// the second alone.
-pub(super) fn noise(values: &[f32]) -> f64 {
+/// second, fourth and sixth order is taken, and a calm stretch before one of fast cycles: at
+/// 10 samples a second those are not smooth to any difference.
+pub(super) fn noise(values: &[f32], step: f64) -> f64 {
+    let places = if step > COARSE_SECONDS { COARSE_PLACES } else { PLACES };
+    let every = values.len().div_ceil(STRETCH * MOST_STRETCHES).max(1);
+    let stretches: Vec<f64> =
+        values.chunks_exact(STRETCH).step_by(every).filter_map(|stretch| of_stretch(stretch, places)).collect();
+    quantile(&stretches, CALM).or_else(|| of_stretch(values, places)).unwrap_or(0.0)
+}
+
+fn of_stretch(values: &[f32], places: Places) -> Option<f64> {
     let each = DIFFERENCES.iter().filter_map(|(weights, squares)| {
-        let every = (values.len() / MOST_PLACES).max(1);
         let sizes: Vec<f64> = values
-            .windows(weights.len())
-            .step_by(every)
+            .windows((weights.len() - 1) * places.lag + 1)
             .map(|window| {
-                window.iter().zip(*weights).map(|(value, weight)| f64::from(*value) * weight).sum::<f64>().abs()
+                window
+                    .iter()
+                    .step_by(places.lag)
+                    .zip(*weights)
+                    .map(|(value, weight)| f64::from(*value) * weight)
+                    .sum::<f64>()
+                    .abs()
             })
             .filter(|size| size.is_finite())
             .collect();
-        median(&sizes).map(|size| TO_SIGMA * size / squares.sqrt())
+        quantile(&sizes, places.share).map(|size| size / places.normal / squares.sqrt())
     });
-    let least = each.fold(f64::INFINITY, f64::min);
-    if least.is_finite() {
-        least
-    } else {
-        0.0
-    }
+    Some(each.fold(f64::INFINITY, f64::min)).filter(|least| least.is_finite())
 }

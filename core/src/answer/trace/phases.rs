@@ -4,8 +4,10 @@ use super::cycle::Cycle;
 use crate::record::mark::Phase;
 use crate::statistics::{median, pelt, robust_spread};
 
-/// No pattern is told from fewer cycles.
-const LEAST_CYCLES: usize = 6;
+/// A pattern lasts so many cycles at least: fewer are some weak or missed ones together.
+const LEAST_CYCLES: usize = 12;
+/// So many cycles on either side say what is usual at one.
+const NEIGHBOURS: usize = 4;
 /// Periods that differ by less than this share are one rate: a motor's own wander stays below.
 const SAME_PERIOD: f64 = 0.15;
 /// Amplitudes that differ by less than this share are one strength.
@@ -42,11 +44,11 @@ pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
     found
 }
 
-/// Changes of one series, in groups: what one cycle or two do is not a change.
+/// Changes of one series, in groups: what a few cycles do is not a change.
 fn changes(series: &[f64], least_noise: f64, group: usize) -> Vec<usize> {
     let grouped: Vec<f64> = series.chunks(group).filter_map(median).collect();
     let smooth: Vec<f64> = (0..grouped.len())
-        .filter_map(|at| median(grouped.get(at.saturating_sub(2)..(at + 3).min(grouped.len()))?))
+        .filter_map(|at| median(grouped.get(at.saturating_sub(NEIGHBOURS)..(at + NEIGHBOURS + 1).min(grouped.len()))?))
         .collect();
     let steps: Vec<f64> = grouped.iter().zip(grouped.iter().skip(1)).map(|(a, b)| (b - a) / 2_f64.sqrt()).collect();
     let noise = robust_spread(&steps).unwrap_or(0.0).max(least_noise);
