@@ -313,15 +313,10 @@ impl Guide<'_, '_> {
                 self.view.told_row(title, parts.join(" \u{b7} "))
             })
             .collect::<Vec<_>>();
-        let add = match rows.is_empty() {
-            true => Vec::new(),
-            false => vec![Action::new(
-                "correct",
-                words.say("check-correct"),
-                Event::Go { place: Place::Entry { id: self.id.to_owned() } },
-            )
-            .weight(Weight::Quiet)],
-        };
+        let open = Event::Go { place: Place::Entry { id: self.id.to_owned() } };
+        let add = vec![Action::new("correct", words.say("check-correct"), open)
+            .detail(words.say("check-correct-detail"))
+            .weight(Weight::Quiet)];
         ListGroup {
             key: "readings".to_owned(),
             title: words.say("check-readings"),

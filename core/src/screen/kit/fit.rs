@@ -10,7 +10,7 @@ use crate::quantity::{say_decimal, Entered, Length, LengthUnit, Quantity};
 use crate::record::{text, Fields, Kind, Sizes, SETTINGS};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
-use crate::time::LocalDay;
+use crate::time::{Instant, LocalDay};
 use crate::trouble::Trouble;
 
 /// Measurements that are listed.
@@ -45,6 +45,13 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             sections,
         },
     })
+}
+
+/// Said where it is time to measure again; empty where it is not.
+pub(super) fn due(view: &View<'_>) -> Result<String, Trouble> {
+    let fit = FitLook::over(view)?;
+    let due = fit.measured_last().is_some_and(|last| measure_again(last, &fit.rules) <= view.now);
+    Ok(if due { view.words().say("fit-due") } else { String::new() })
 }
 
 /// What was measured, the sizes in stock, the flanges in use.
@@ -96,6 +103,11 @@ impl FitLook {
             .find(|m| m.nipple.before.is_some() || m.nipple.after.is_some())
     }
 
+    /// When a nipple was measured last.
+    fn measured_last(&self) -> Option<Instant> {
+        ["left", "right"].iter().filter_map(|side| self.latest(side)).map(|m| m.at.instant()).max()
+    }
+
     fn candidates(&self, side: &str) -> Option<Candidates> {
         candidates(&self.latest(side)?.nipple, &self.stock, &self.rules)
     }
@@ -136,8 +148,7 @@ impl FitLook {
         }
         let (low, high) = self.rules.comes_with;
         lines.push(words.with("fit-comes-with", &[("low", length(low).into()), ("high", length(high).into())]));
-        let latest = ["left", "right"].iter().filter_map(|side| self.latest(side)).map(|m| m.at.instant()).max();
-        if let Some(last) = latest {
+        if let Some(last) = self.measured_last() {
             let again = measure_again(last, &self.rules);
             let date = LocalDay::of(&crate::time::Moment::new(again, view.zone), view.settings.day_start);
             let key = if again <= view.now { "fit-measure-again-now" } else { "fit-measure-again" };

@@ -11,14 +11,16 @@ use crate::record::Sides;
 use crate::screen::shapes::{PlotCourse, PlotPicture, PlotPoint, RibbonPoint, Section, Tick};
 use crate::screen::View;
 use crate::time::LocalDay;
+use crate::trouble::Trouble;
 
 /// Labels along the levels.
 const MOST_LABELS: u32 = 12;
 
 /// The latest curve of a pump with more than one level.
-pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Option<Section> {
+pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section>, Trouble> {
     let words = view.words();
-    let (looked, curve) = look.checks.iter().rev().find_map(|looked| Some((looked, curve(look, looked)?)))?;
+    let latest = look.checks.iter().rev().find_map(|looked| Some((looked, curve(look, looked)?)));
+    let Some((looked, curve)) = latest else { return Ok(None) };
     let mut lines = vec![words.with(
         "levels-from-check",
         &[(
@@ -37,6 +39,14 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Option<Section> {
     if !unknown.is_empty() {
         lines.push(words.say("levels-outside"));
     }
+    let new_since: Vec<String> = pump::parts_of(view, &look.id)?
+        .into_iter()
+        .filter(|part| part.since.is_some_and(|(_, since)| since > curve.from))
+        .map(|part| part.name)
+        .collect();
+    if !new_since.is_empty() {
+        lines.push(words.with("levels-new-part", &[("names", new_since.join(", ").into())]));
+    }
     let in_figures: Vec<String> = levels
         .iter()
         .flatten()
@@ -48,7 +58,7 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Option<Section> {
         })
         .collect();
     let rows = vec![view.told_row(words.say("levels-in-figures"), in_figures.join("\n"))];
-    Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump::section(view, "levels") })
+    Ok(Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump::section(view, "levels") }))
 }
 
 fn curve(look: &PumpLook, looked: &Looked) -> Option<LevelCurve> {

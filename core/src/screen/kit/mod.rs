@@ -32,7 +32,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
     let mut flanges = group(view, Kind::Flange)?;
-    flanges.add.insert(0, Action::new("fit", words.say("fit-open"), Event::Go { place: Place::Fit }).sign(Sign::Kit));
+    let open = Action::new("fit", words.say("fit-open"), Event::Go { place: Place::Fit }).sign(Sign::Kit);
+    flanges.add.insert(0, open.detail(fit::due(view)?));
     let groups = vec![group(view, Kind::Pump)?, flanges, group(view, Kind::Part)?, group(view, Kind::Gauge)?];
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
 }

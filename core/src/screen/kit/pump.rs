@@ -23,7 +23,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let mut frame = view.frame(&Place::Pump { id: id.to_owned() }, name, subtitle)?;
     frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
     let said = match look.latest() {
-        Some(latest) => said(view, &look, latest),
+        Some(latest) => said(view, &look, latest)?,
         None => not_checked(view),
     };
     let findings = FindingsScreen {
@@ -144,7 +144,7 @@ fn headline(view: &View<'_>, look: &PumpLook, sides: &[SideLook], doubts: &[doub
     }
 }
 
-fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> FindingsScreen {
+fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Result<FindingsScreen, Trouble> {
     let words = view.words();
     let sides = look.sides(latest);
     let doubts = look.doubts(latest);
@@ -166,9 +166,9 @@ fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> FindingsScreen {
         lines.extend(settles_line(view, &sides));
         lines.extend(beside_lines(view, look, latest, &sides));
     }
-    lines.extend(set_up_lines(view, look, latest, &sides));
+    lines.extend(set_up_lines(view, look, latest, &sides)?);
     lines.push(words.say("pump-defers"));
-    FindingsScreen {
+    Ok(FindingsScreen {
         spoken: [headline.as_str(), caption.as_str()].join(". "),
         headline,
         figure,
@@ -178,7 +178,7 @@ fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> FindingsScreen {
         asks: Vec::new(),
         actions: Vec::new(),
         sections: Vec::new(),
-    }
+    })
 }
 
 /// Each side with its range, when and with what it was read.
@@ -293,8 +293,8 @@ fn beside_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, sides: &[Side
     lines
 }
 
-/// The gauge, how it was connected, and what that means.
-fn set_up_lines(view: &View<'_>, _look: &PumpLook, latest: &Looked, sides: &[SideLook]) -> Vec<String> {
+/// The gauge, how it was connected, with which parts, and what that means.
+fn set_up_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, sides: &[SideLook]) -> Result<Vec<String>, Trouble> {
     let words = view.words();
     let mut lines = Vec::new();
     match sides.iter().find_map(|side| side.pull.as_ref().ok()) {
@@ -317,7 +317,17 @@ fn set_up_lines(view: &View<'_>, _look: &PumpLook, latest: &Looked, sides: &[Sid
     if latest.check.set_up.power == Some(Power::Battery) {
         lines.push(words.say("ran-on-battery"));
     }
-    lines
+    if let Some(at) = latest.check.at.as_ref().map(|at| at.instant()) {
+        let then = |part: &&PartInUse| {
+            part.since.is_some_and(|(_, since)| since <= at) && part.until.is_none_or(|(_, until)| until >= at)
+        };
+        let parts = parts_of(view, &look.id)?;
+        let names: Vec<&str> = parts.iter().filter(then).map(|part| part.name.as_str()).collect();
+        if !names.is_empty() {
+            lines.push(words.with("parts-then", &[("names", names.join(", ").into())]));
+        }
+    }
+    Ok(lines)
 }
 
 /// Gentle questions before the readings are believed.
@@ -359,7 +369,7 @@ fn notice(key: &str, text: String, actions: Vec<Action>) -> Notice {
 
 fn sections(view: &View<'_>, look: &PumpLook) -> Result<Vec<Section>, Trouble> {
     let mut found = Vec::new();
-    found.extend(levels::section(view, look));
+    found.extend(levels::section(view, look)?);
     found.extend(wear::section(view, look)?);
     found.push(checks(view, look));
     found.extend(traces(view, look)?);
