@@ -307,6 +307,24 @@ fn what_does_not_move_as_a_pump_does_is_not_told() {
 }
 
 #[test]
+fn however_often_the_pattern_changes_the_findings_stay_small() {
+    let mut phase = 0.0;
+    let values = (0..60 * 50 * 40).map(|at| {
+        let slow = at / 1000 % 2 == 1;
+        phase += if slow { 50.0 } else { 110.0 } / 3000.0;
+        let height = if slow { 233.171_7 } else { 101.313_1 };
+        (height * (1.0 - (std::f64::consts::TAU * phase).cos()) / 2.0) as f32
+    });
+    let mut file = as_good(good());
+    file.samples = Samples::new(Seconds::new(0.02), values.collect()).unwrap();
+    let found = findings(&file).unwrap();
+    assert!((10..=20).contains(&found.segments.len()), "{}", found.segments.len());
+    let kept = found.to_json().to_string();
+    assert!(kept.len() < 30_000, "{}", kept.len());
+    assert_eq!(Findings::from_json(&serde_json::from_str(&kept).unwrap()), Some(found));
+}
+
+#[test]
 fn a_line_without_end_and_a_file_that_cannot_be_read_further() {
     // 64 MB in one line, then a trace.
     let long = std::io::repeat(b'7').take(64 << 20);

@@ -19,7 +19,7 @@ const PENALTY: f64 = 4.0;
 /// More cycles than this are looked at in groups, so that a day's trace takes no longer.
 const MOST_GROUPS: usize = 3_000;
 /// More changes than this are told as the most different ones.
-pub(super) const MOST_SEGMENTS: usize = 12;
+pub(super) const MOST_SEGMENTS: usize = 20;
 
 /// First cycle and the cycle after the last of each segment, in order.
 pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
@@ -34,14 +34,40 @@ pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
     }
     edges.sort_unstable();
     edges.dedup();
-    let mut found: Vec<(usize, usize)> = edges.iter().copied().zip(edges.iter().copied().skip(1)).collect();
-    while let Some(join) = to_join(cycles, &found) {
-        let after = found.remove(join + 1);
-        if let Some(segment) = found.get_mut(join) {
-            segment.1 = after.1;
+    let mut parts: Vec<Part> =
+        edges.iter().zip(edges.iter().skip(1)).map(|(from, to)| Part::of(cycles, *from, *to)).collect();
+    while let Some(join) = to_join(&parts) {
+        let after = parts.remove(join + 1);
+        if let Some(part) = parts.get_mut(join) {
+            *part = Part::of(cycles, part.from, after.to);
         }
     }
-    found
+    parts.iter().map(|part| (part.from, part.to)).collect()
+}
+
+/// A segment while it is being found: its cycles, and what is usual among them.
+struct Part {
+    from: usize,
+    to: usize,
+    period: Option<f64>,
+    amplitude: Option<f64>,
+}
+
+impl Part {
+    fn of(cycles: &[Cycle], from: usize, to: usize) -> Self {
+        let there = cycles.get(from..to).unwrap_or_default();
+        Self { from, to, period: usual_period(there), amplitude: usual_amplitude(there) }
+    }
+
+    /// How different two are; from 1 on they are two patterns.
+    fn difference(&self, other: &Self) -> f64 {
+        let apart = |x: Option<f64>, y: Option<f64>, same: f64| match (x, y) {
+            (Some(x), Some(y)) if x > 0.0 && y > 0.0 => (x / y).ln().abs() / (1.0 + same).ln(),
+            _ => 0.0,
+        };
+        let periods = apart(self.period, other.period, SAME_PERIOD);
+        periods.max(apart(self.amplitude, other.amplitude, SAME_AMPLITUDE))
+    }
 }
 
 /// Changes of one series, in groups: what a few cycles do is not a change.
@@ -57,14 +83,13 @@ fn changes(series: &[f64], least_noise: f64, group: usize) -> Vec<usize> {
 }
 
 /// The segment that is to be joined with the one after it.
-fn to_join(cycles: &[Cycle], segments: &[(usize, usize)]) -> Option<usize> {
-    let apart: Vec<f64> =
-        segments.iter().zip(segments.iter().skip(1)).map(|(a, b)| difference(cycles, *a, *b)).collect();
+fn to_join(parts: &[Part]) -> Option<usize> {
+    let apart: Vec<f64> = parts.iter().zip(parts.iter().skip(1)).map(|(a, b)| a.difference(b)).collect();
     // The shortest goes first where it is none by itself, to whichever neighbour it is more like.
-    let shortest = segments
+    let shortest = parts
         .iter()
         .enumerate()
-        .map(|(at, (from, to))| (at, to - from))
+        .map(|(at, part)| (at, part.to - part.from))
         .min_by_key(|(_, length)| *length)
         .filter(|(_, length)| *length < LEAST_CYCLES);
     if let Some((at, _)) = shortest {
@@ -74,18 +99,7 @@ fn to_join(cycles: &[Cycle], segments: &[(usize, usize)]) -> Option<usize> {
         return before.or(Some(at)).filter(|at| *at < apart.len());
     }
     let (at, least) = apart.iter().copied().enumerate().min_by(|a, b| a.1.total_cmp(&b.1))?;
-    (least < 1.0 || segments.len() > MOST_SEGMENTS).then_some(at)
-}
-
-/// How different two segments are; from 1 on they are two patterns.
-fn difference(cycles: &[Cycle], a: (usize, usize), b: (usize, usize)) -> f64 {
-    let [a, b] = [a, b].map(|(from, to)| cycles.get(from..to).unwrap_or_default());
-    let apart = |x: Option<f64>, y: Option<f64>, same: f64| match (x, y) {
-        (Some(x), Some(y)) if x > 0.0 && y > 0.0 => (x / y).ln().abs() / (1.0 + same).ln(),
-        _ => 0.0,
-    };
-    let periods = apart(usual_period(a), usual_period(b), SAME_PERIOD);
-    periods.max(apart(usual_amplitude(a), usual_amplitude(b), SAME_AMPLITUDE))
+    (least < 1.0 || parts.len() > MOST_SEGMENTS).then_some(at)
 }
 
 /// The median of periods, once more without those that hold a missed cycle.
