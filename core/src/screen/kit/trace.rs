@@ -36,7 +36,8 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let found = fields.get("findings").and_then(Findings::from_json);
     let mut screen = match &found {
         Some(found) => TraceLook::over(view, id, &fields, found)?.said(),
-        None => no_file(view),
+        // What another version found is kept, and not shown.
+        None => no_file(view, if fields.contains_key("findings") { "trace-other-way" } else { "trace-no-file" }),
     };
     let pick = Action::new("pick", words.say("trace-pick"), Event::PickTrace { trace: id.to_owned() }).sign(Sign::In);
     screen.actions = vec![
@@ -48,9 +49,9 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     Ok(Screen::Findings { frame, findings: screen })
 }
 
-fn no_file(view: &View<'_>) -> FindingsScreen {
+fn no_file(view: &View<'_>, key: &str) -> FindingsScreen {
     let words = view.words();
-    let (headline, caption) = (words.say("trace-no-file"), words.say("trace-no-file-caption"));
+    let (headline, caption) = (words.say(key), words.say(&format!("{key}-caption")));
     FindingsScreen {
         spoken: [headline.as_str(), caption.as_str()].join(". "),
         headline,
