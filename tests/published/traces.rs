@@ -219,6 +219,7 @@ fn noise_offset_clipping_and_dropouts_are_said_where_they_are_and_nowhere_else()
             (None, None, None) => {}
             other => panic!("{}: {other:?}", case.name),
         }
+        assert_eq!(found.unread.get(), 0.0, "{}", case.name);
         let dropouts = case.true_value("dropouts").unwrap_or(0.0);
         assert_eq!(f64::from(found.notes.dropouts.get()), dropouts, "{}", case.name);
         case.near("dropped", found.notes.dropped.get(), case.true_value("dropped").unwrap_or(0.0), 0.05);

@@ -1,7 +1,8 @@
 //! What may be wrong with the trace itself. It is said, and nothing is corrected.
 
 use super::cycle::Cycle;
-use super::turns::stretches;
+use super::phases::usual_period;
+use super::turns::{amplitude as moves, stretches};
 use super::{rounded, AsRead};
 use crate::quantity::Share;
 
@@ -26,6 +27,12 @@ const CLIPPED_CYCLES: f64 = 0.5;
 /// Close below: so much of the noise, or of the amplitude.
 const CLOSE_NOISE: f64 = 6.0;
 const CLOSE: f64 = 0.01;
+/// Pieces in which a movement without a cycle is looked for: one cycle of the slowest pattern.
+const PIECE_SECONDS: f64 = 2.5;
+/// A cycle accounts for so many usual periods before and after its rise.
+const READ_PERIODS: f64 = 1.5;
+/// What moves by less than this share of the amplitude would not have been a cycle.
+const UNREAD_MOVES: f64 = 0.25;
 /// Two values this share of the amplitude apart are the same one.
 const SAME: f64 = 1e-6;
 
@@ -36,6 +43,32 @@ pub enum Offset {
     Still(AsRead),
     /// It goes above ambient by so much.
     AboveAmbient(AsRead),
+}
+
+/// How long the pressure moved and no cycle was told, in seconds: where a gauge reads too slowly for
+/// a fast pattern, say. Looked at in pieces of [`PIECE_SECONDS`], and only from two of them on.
+pub(super) fn unread(values: &[f32], step: f64, amplitude: f64, cycles: &[Cycle]) -> f64 {
+    let piece = ((PIECE_SECONDS / step).round() as usize).max(1);
+    // The valley before a cycle may lie far before its rise, and that after it far behind.
+    let reach = READ_PERIODS * usual_period(cycles).unwrap_or(PIECE_SECONDS);
+    let reaches = |cycle: &Cycle| match cycle.rises {
+        Some(at) => (cycle.from.max(at - reach), cycle.to.min(at + reach)),
+        None => (cycle.from, cycle.to),
+    };
+    let mut next = cycles.iter().map(reaches).peekable();
+    let mut pieces = 0_u32;
+    for (number, part) in values.chunks_exact(piece).enumerate() {
+        let [from, to] = [number, number + 1].map(|at| (at * piece) as f64 * step);
+        while next.peek().is_some_and(|(_, end)| *end <= from) {
+            next.next();
+        }
+        let read = next.peek().is_some_and(|(begin, _)| *begin < to);
+        pieces += u32::from(!read && moves(part) >= UNREAD_MOVES * amplitude);
+    }
+    if pieces < 2 {
+        return 0.0;
+    }
+    f64::from(pieces) * piece as f64 * step
 }
 
 /// The gauge seems to end below what the pump pulls.

@@ -6,7 +6,7 @@ use super::top::HELD;
 use super::{rounded, AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::quantity::{Count, Quantity, Share, Speed, SpeedUnit};
-use crate::statistics::{median, quantile, robust_slope, Point};
+use crate::statistics::{first_autocorrelation, median, quantile, robust_slope, Point};
 
 /// A cycle under this share of its segment's usual amplitude is weak: a leak at the flange or
 /// a valve that does not close takes half of it; the wander of a sound pump takes a tenth.
@@ -17,6 +17,9 @@ pub(super) const MISSED_FROM: f64 = 1.6;
 pub const STOPPED_FROM: f64 = 6.0;
 /// A drift is told from so many cycles on.
 const LEAST_FOR_DRIFT: usize = 8;
+/// Where neighbours resemble each other by r, the range of a drift is as wide as of (1 - r) / (1 + r)
+/// as many (a series of first order: Box, Jenkins & Reinsel, Time Series Analysis, 2.1); r at most.
+const MOST_LIKENESS: f64 = 0.9;
 /// And a leak from so many cycles that are held.
 const LEAST_FOR_LEAK: usize = 3;
 
@@ -168,7 +171,11 @@ fn drift(cycles: &[Cycle], values: &[f64]) -> Option<Estimate<AsReadPerMinute>> 
     let minutes = |cycle: &Cycle| (cycle.from + cycle.to) / 2.0 / 60.0;
     let points: Vec<Point> =
         cycles.iter().zip(values).map(|(cycle, value)| Point { at: minutes(cycle), value: *value }).collect();
-    let found = robust_slope(&points, CONFIDENCE, 1.0)?;
+    let rough = robust_slope(&points, CONFIDENCE, 1.0)?;
+    // Peaks that fall between samples, now earlier and now later, err together for a while.
+    let left_over: Vec<f64> = points.iter().map(|point| point.value - rough.slope * point.at).collect();
+    let likeness = first_autocorrelation(&left_over).unwrap_or(0.0).clamp(0.0, MOST_LIKENESS);
+    let found = robust_slope(&points, CONFIDENCE, (1.0 + likeness) / (1.0 - likeness))?;
     Some(each([found.slope, found.low, found.high], AsReadPerMinute::new))
 }
 

@@ -81,7 +81,7 @@ macro_rules! kept_fields {
 }
 
 kept_fields! {
-    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, notes, picture, close }
+    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, unread, notes, picture, close }
     CloseUp { from, step, values }
     Segment { from, to, phase, cycles }
     Cycles {

@@ -85,6 +85,8 @@ pub struct Findings {
     pub offset: Option<Offset>,
     /// The gauge seems to end below what the pump pulls.
     pub clipped: Option<Clipped>,
+    /// How long the pressure moved without a cycle that could be told.
+    pub unread: Seconds,
     /// What was noted while the file was read; its dropouts too.
     pub notes: Notes,
     /// At most [`MOST_COLUMNS`] columns of equal length; None in a dropout.
@@ -138,6 +140,7 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
         noise: AsRead::new(rounded(noise)),
         offset: doubts::offset(values, step, noise, amplitude, &cycles),
         clipped: doubts::clipped(values, step, noise, amplitude, notes.at_extreme, &cycles),
+        unread: Seconds::new(rounded(doubts::unread(values, step, amplitude, &cycles))),
         notes,
         picture: picture::picture(values),
         close,
