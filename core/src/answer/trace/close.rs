@@ -18,14 +18,25 @@ pub struct CloseUp {
     pub values: Vec<Option<AsRead>>,
 }
 
-/// A few cycles of a period from around a moment.
+/// How many windows to either side are looked at for one without a dropout.
+const LOOKS_ASIDE: usize = 8;
+
+/// A few cycles of a period from around a moment, or from nearby where samples are
+/// missing there.
 pub(super) fn close_up(samples: &Samples, around: Seconds, period: Seconds) -> CloseUp {
     let step = samples.step().get();
-    let count = ((CYCLES * period.get() / step).ceil() as usize).clamp(2, samples.values().len().max(2));
-    let middle = (around.get() / step).round() as usize;
-    let first = middle.saturating_sub(count / 2).min(samples.values().len().saturating_sub(count));
+    let all = samples.values();
+    let count = ((CYCLES * period.get() / step).ceil() as usize).clamp(2, all.len().max(2));
+    let last = all.len().saturating_sub(count);
+    let middle = ((around.get() / step).round() as usize).saturating_sub(count / 2);
+    let aside = (0..=LOOKS_ASIDE).flat_map(|n| {
+        let by = n * count;
+        [middle.saturating_add(by), middle.saturating_sub(by)]
+    });
+    let missing = |first: &usize| all.iter().skip(*first).take(count).filter(|value| !value.is_finite()).count();
+    let first = aside.map(|first| first.min(last)).min_by_key(missing).unwrap_or(0);
     let stride = count.div_ceil(MOST_SAMPLES).max(1);
-    let taken = samples.values().get(first..).unwrap_or_default().iter().take(count).step_by(stride);
+    let taken = all.get(first..).unwrap_or_default().iter().take(count).step_by(stride);
     CloseUp {
         from: Seconds::new(rounded(first as f64 * step)),
         step: Seconds::new(rounded(stride as f64 * step)),

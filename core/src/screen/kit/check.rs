@@ -112,6 +112,13 @@ impl Guide<'_, '_> {
         }
     }
 
+    fn level_to_set(&self, place: ReadingPlace) -> String {
+        match (place.level, self.levels()) {
+            (None, Some(last)) => self.view.words().with("the-highest-of", &[("level", last.into())]),
+            _ => self.level_said(place),
+        }
+    }
+
     fn headline(&self, place: ReadingPlace, count: usize) -> String {
         let words = self.view.words();
         if count >= READINGS_A_SIDE {
@@ -146,7 +153,7 @@ impl Guide<'_, '_> {
         };
         vec![
             words.with(connect, &[("where", at.into())]),
-            words.with("check-step-level", &[("level", self.level_said(place).into())]),
+            words.with("check-step-level", &[("level", self.level_to_set(place).into())]),
             words.say("check-step-wait"),
             words.say("check-step-read"),
         ]
@@ -156,7 +163,11 @@ impl Guide<'_, '_> {
         let words = self.view.words();
         let label = words.with(
             "check-reading",
-            &[("side", pump::side_said(self.view, place.side).into()), ("level", self.level_said(place).into())],
+            &[
+                ("unit", words.unit(self.unit()).into()),
+                ("side", pump::side_said(self.view, place.side).into()),
+                ("level", self.level_said(place).into()),
+            ],
         );
         FieldRow {
             id: self.id.to_owned(),

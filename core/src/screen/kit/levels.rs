@@ -1,6 +1,5 @@
 //! What a pump's levels pull, drawn and said.
 
-use super::level_words::level_said;
 use super::look::{Looked, PumpLook};
 use super::plot::{empty, Height};
 use super::pump;
@@ -52,8 +51,13 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
         .flatten()
         .map(|pull| {
             words.with(
-                "level-in-figures",
-                &[("level", pull.level.get().into()), ("said", level_said(view, pull).into())],
+                if pull.was_read() { "level-in-figures" } else { "level-in-figures-between" },
+                &[
+                    ("level", pull.level.get().into()),
+                    ("value", words.vacuum(pull.vacuum.value).into()),
+                    ("low", words.vacuum_figure(pull.vacuum.low).into()),
+                    ("high", words.vacuum_figure(pull.vacuum.high).into()),
+                ],
             )
         })
         .collect();

@@ -310,7 +310,11 @@ impl<'t, 'v> TraceLook<'t, 'v> {
     fn doubt_lines(&self) -> Vec<String> {
         let words = self.view.words();
         let notes = &self.found.notes;
-        let mut lines = vec![words.with("trace-noise", &[("noise", self.pressure(self.found.noise).into())])];
+        let noise = self.pressure(self.found.noise);
+        let mut lines = vec![match noise == self.pressure(AsRead::new(0.0)) {
+            true => words.say("trace-no-noise"),
+            false => words.with("trace-noise", &[("noise", noise.into())]),
+        }];
         match self.found.offset {
             Some(Offset::Still(off)) => {
                 lines.push(words.with("trace-offset-still", &[("off", self.pressure(off).into())]));

@@ -32,10 +32,10 @@ internal fun CheckView(pane: Pane, check: CheckScreen) {
             if (!largeType()) CheckSteps(check, picture.scrolling())
         },
         controls = {
+            check.asks.forEach { NoticeView(it, pane.send) }
             CheckNear(check, pane.send)
             FieldSheet(pane, listOf(check.reading), anew = check.readings.rows)
             if (largeType()) CheckSteps(check)
-            check.asks.forEach { NoticeView(it, pane.send) }
             check.at.forEach { ChoiceRowView(it, pane.send) }
             check.dial?.let { DialPictureView(it, Modifier.padding(top = Measures.rest)) }
             ListGroupView(check.readings, pane.send)
