@@ -1184,6 +1184,7 @@ trace-dropouts = { $count ->
     [one] Once readings are missing,
    *[other] { $count } times readings are missing,
 } { $seconds } s in all. They were left out.
+trace-unread = For { $seconds } s the pressure moved without a cycle that could be told: the gauge may be too slow for that part.
 trace-passed-over = { $count ->
     [one] One row could not be read, line { $line }.
    *[other] { $count } rows could not be read, the first in line { $line }.

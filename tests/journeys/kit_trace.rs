@@ -159,7 +159,7 @@ fn every_place_of_every_picture_of_kit_is_within_the_unit() {
     for place in places {
         let Screen::Findings { findings, .. } = person.show(&place).unwrap() else { panic!("findings") };
         let mut all: Vec<f32> = Vec::new();
-        for dial in &findings.dial {
+        if let Some(dial) = &findings.dial {
             all.extend(dial.arcs.iter().flat_map(|a| [a.from, a.to]));
             all.extend(dial.hands.iter().flat_map(|h| [h.low, h.at, h.high]));
             all.extend(dial.ticks.iter().map(|t| t.at));

@@ -68,7 +68,7 @@ fn fell(by: f64) -> (f64, bool) {
 /// error of 19.
 #[test]
 fn a_drop_within_what_the_gauge_may_be_wrong_by_is_said_to_be() {
-    assert_eq!(fell(15.0).1, false);
+    assert!(!fell(15.0).1);
     assert!((fell(15.0).0 - 19.0).abs() < 1e-9);
     assert_eq!((fell(18.9).1, fell(19.1).1), (false, true));
 }

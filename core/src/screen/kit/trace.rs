@@ -20,6 +20,9 @@ use crate::screen::{field_row, View};
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
+/// Less than so many seconds without a cycle are the ends of a trace.
+const LEAST_UNREAD: f64 = 2.0;
+
 /// Fields of the set-up, as they stand under what was found.
 const SET_UP: [&str; 6] = ["pump", "side", "level", "connected", "ran_on", "unit"];
 
@@ -334,6 +337,10 @@ impl<'t, 'v> TraceLook<'t, 'v> {
                 "trace-dropouts",
                 &[("count", notes.dropouts.get().into()), ("seconds", say_decimal(notes.dropped.get(), 1).into())],
             ));
+        }
+        if self.found.unread.get() >= LEAST_UNREAD {
+            let seconds = say_decimal(self.found.unread.get(), 0);
+            lines.push(words.with("trace-unread", &[("seconds", seconds.into())]));
         }
         if let Some(line) = notes.first_passed_over {
             lines.push(words.with(
