@@ -213,7 +213,7 @@ def rising(chance, turn):
 
 def two_sided_t(chance, turn):
     confidence = float(np.round(chance.uniform(0.05, 0.995), 4))
-    freedom = float(np.round(chance.choice([1, 2, 3, 5, 12, 40]) + chance.choice([0, 0, 0.37]), 2))
+    freedom = float(np.round(chance.choice([1, 2, 3, 5, 12, 40, 1990, 2010, 1e5, 1e9]) + chance.choice([0, 0, 0.37]), 2))
     return {"confidence": confidence, "freedom": freedom}, stats.t.ppf((1 + confidence) / 2, freedom)
 
 

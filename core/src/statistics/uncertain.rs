@@ -15,7 +15,7 @@ pub struct Uncertain {
     middle: f64,
     half_widths: [f64; 2],
     standard_error: f64,
-    degrees_of_freedom: f64,
+    student: Student,
 }
 
 /// Places and weights of Gauss and Legendre's rule of sixteen points, one half of them
@@ -32,6 +32,8 @@ const HALF_RULE: [(f64, f64); 8] = [
 ];
 /// A spread smaller than this share of the rest is no longer told apart from none.
 const LEAST_SPREAD: f64 = 1e-7;
+/// A quantile stands where the chance is met to this.
+const NEAR_ENOUGH: f64 = 1e-10;
 /// Steps until a quantile stands, at most.
 const MOST_STEPS: usize = 60;
 
@@ -41,12 +43,11 @@ impl Uncertain {
     pub fn new(middle: f64, half_widths: [f64; 2], standard_error: f64, degrees_of_freedom: f64) -> Option<Self> {
         let [a, b] = half_widths;
         let sound = [middle, a, b, standard_error, degrees_of_freedom].iter().all(|number| number.is_finite());
-        (sound && a >= 0.0 && b >= 0.0 && standard_error >= 0.0 && degrees_of_freedom > 1.0).then_some(Self {
-            middle,
-            half_widths: [a.max(b), a.min(b)],
-            standard_error,
-            degrees_of_freedom,
-        })
+        if !(sound && a >= 0.0 && b >= 0.0 && standard_error >= 0.0 && degrees_of_freedom > 1.0) {
+            return None;
+        }
+        let student = Student::of(degrees_of_freedom)?;
+        Some(Self { middle, half_widths: [a.max(b), a.min(b)], standard_error, student })
     }
 
     /// The mean.
@@ -65,7 +66,7 @@ impl Uncertain {
     pub fn chance_below(&self, value: f64) -> f64 {
         let [wide, narrow] = self.half_widths;
         let scale = self.standard_error.max(LEAST_SPREAD * (wide + narrow)).max(f64::MIN_POSITIVE);
-        let Some(student) = Student::of(self.degrees_of_freedom) else { return f64::NAN };
+        let student = &self.student;
         let apart = value - self.middle;
         let over_wide = |apart: f64| match wide > 0.0 {
             true => {
@@ -112,7 +113,7 @@ impl Uncertain {
             let next = (low * off_high - high * off_low) / (off_high - off_low);
             let next = if next > low && next < high { next } else { low + (high - low) / 2.0 };
             let off_next = off(next);
-            if off_next.abs() < 1e-12 {
+            if off_next.abs() < NEAR_ENOUGH {
                 return Some(next);
             }
             if off_next < 0.0 {
@@ -128,6 +129,7 @@ impl Uncertain {
 
     /// The range that holds the truth with this chance, the same to either side.
     pub fn range(&self, confidence: f64) -> Option<(f64, f64)> {
-        Some((self.quantile((1.0 - confidence) / 2.0)?, self.quantile((1.0 + confidence) / 2.0)?))
+        let reach = self.quantile((1.0 + confidence) / 2.0)? - self.middle;
+        Some((self.middle - reach, self.middle + reach))
     }
 }

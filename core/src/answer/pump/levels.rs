@@ -148,10 +148,3 @@ fn level_pull(level: Level, mean: &Mean, middle: f64, repeat: Repeat, error: Gau
         readings: Count::new(mean.readings),
     })
 }
-
-/// The curve in force at an instant: the latest made by then that was done as the
-/// session was, else the latest there was. A check makes a curve from its own time
-/// on; what was before keeps the curve of its time.
-pub fn in_force(curves: &[LevelCurve], at: Instant, alike: impl Fn(&SetUp) -> u8) -> Option<&LevelCurve> {
-    curves.iter().filter(|curve| curve.from <= at).max_by_key(|curve| (alike(&curve.set_up), curve.from))
-}

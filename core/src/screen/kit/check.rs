@@ -1,6 +1,6 @@
 //! A check with a gauge, led step by step.
 
-use super::look::{gauge_of, PumpLook};
+use super::look::{gauge_of, Looked, PumpLook};
 use super::{dial, pump};
 use crate::quantity::{say_decimal, Quantity, Vacuum, VacuumUnit};
 use crate::record::gauge::Connected;
@@ -14,6 +14,8 @@ use crate::trouble::Trouble;
 
 /// Readings of a place before the guide goes on to the next.
 const READINGS_A_SIDE: usize = 3;
+/// Checks before this one that figures are offered from.
+const NEAR: u32 = 4;
 /// More levels than this are not offered one by one.
 const MOST_LEVELS: u32 = 24;
 /// Where the first figures lie that are offered, where nothing is known of a pump.
@@ -48,7 +50,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let (_, fields) = view.record(id)?;
     let check = GaugeCheck::read(id, &fields);
     let gauge = gauge_of(view, &check)?;
-    let look = check.pump.as_deref().map(|pump| PumpLook::over(view, pump)).transpose();
+    let look = check.pump.as_deref().map(|pump| PumpLook::over_latest(view, pump, NEAR)).transpose();
     // A pump that is gone leaves the check as it is.
     let look = look.ok().flatten();
     let title = match check.pump.as_deref() {
@@ -271,8 +273,8 @@ impl Guide<'_, '_> {
             });
         }
         if let Some(look) = self.look {
-            let own = look.checks.iter().find(|looked| looked.check.id == self.id);
-            asks.extend(own.into_iter().flat_map(|own| pump::asks(self.view, look, own)));
+            let own = Looked::at(self.view, self.check.clone(), look.levels)?;
+            asks.extend(pump::asks(self.view, look, &own));
         }
         Ok(asks)
     }

@@ -1,10 +1,10 @@
 //! A level on the dial in mmHg, wherever a session shows one.
 
-use super::look::checks_of;
-use crate::answer::pump::levels::{in_force, LevelCurve, LevelPull};
+use super::look::gauge_of;
+use crate::answer::pump::levels::{LevelCurve, LevelPull};
 use crate::quantity::Level;
 use crate::record::gauge::{AtOnce, Connected, SetUp};
-use crate::record::{whole, Session, Sides};
+use crate::record::{whole, GaugeCheck, Kind, Session, Sides};
 use crate::screen::View;
 use crate::time::Instant;
 use crate::trouble::Trouble;
@@ -25,11 +25,20 @@ fn curve_of(view: &View<'_>, session: &Session, at: Instant) -> Result<Option<Le
     let Some(pump) = session.pump.as_deref() else { return Ok(None) };
     let Some((_, fields)) = view.journal.record(pump)? else { return Ok(None) };
     let last = whole(&fields, "levels").map(Level::new);
-    let curves: Vec<LevelCurve> = checks_of(view, pump, last, at, LOOKED_AT)?
-        .iter()
-        .filter_map(|looked| LevelCurve::of(&looked.check, looked.gauge.as_ref()?, last, session.sides))
-        .collect();
-    Ok(in_force(&curves, at, |set_up| likeness(set_up, session.sides)).cloned())
+    let mut checks = Vec::new();
+    for row in view.journal.naming(Kind::Check, "pump", pump, at, LOOKED_AT)? {
+        let (_, fields) = view.record(&row.subject)?;
+        checks.push(GaugeCheck::read(&row.subject, &fields));
+    }
+    // The likest first, and of such the latest; the first that makes a curve holds.
+    checks.sort_by_key(|check| std::cmp::Reverse(likeness(&check.set_up, session.sides)));
+    for check in checks {
+        let Some(gauge) = gauge_of(view, &check)? else { continue };
+        if let Some(curve) = LevelCurve::of(&check, &gauge, last, session.sides) {
+            return Ok(Some(curve));
+        }
+    }
+    Ok(None)
 }
 
 /// What a session's level pulled, by the curve of its time.

@@ -21,6 +21,20 @@ pub(super) struct Looked {
 }
 
 impl Looked {
+    /// A check with its gauge; `levels` is what the pump's dial has.
+    pub(super) fn at(view: &View<'_>, check: GaugeCheck, levels: Option<Level>) -> Result<Self, Trouble> {
+        let gauge = gauge_of(view, &check)?;
+        let pulls = [Sides::Left, Sides::Right, Sides::Both]
+            .into_iter()
+            .map(|side| {
+                let of_side = |reading: &Reading| reading.place.side == side && doubts::at_highest(reading, levels);
+                (side, Pull::of(&check, gauge.as_ref(), of_side))
+            })
+            .filter(|(_, pull)| *pull != Err(NoPull::NotRead))
+            .collect();
+        Ok(Self { check, gauge, pulls })
+    }
+
     /// What a side pulls at the highest level.
     pub(super) fn pull(&self, side: Sides) -> Option<&Pull> {
         self.pulls.iter().find(|(of, _)| *of == side)?.1.as_ref().ok()
@@ -28,7 +42,7 @@ impl Looked {
 }
 
 /// Checks that are looked at, the latest: more lie too far back to tell of the present.
-pub(super) const MOST_CHECKS: u32 = 48;
+const MOST_CHECKS: u32 = 36;
 
 /// What one side pulls at the highest level.
 pub(super) struct SideLook {
@@ -62,7 +76,7 @@ pub(super) fn gauge_of(view: &View<'_>, check: &GaugeCheck) -> Result<Option<Gau
 
 /// The latest checks of a pump by an instant that hold a reading, in order of time;
 /// `levels` is what its dial has.
-pub(super) fn checks_of(
+fn checks_of(
     view: &View<'_>,
     pump: &str,
     levels: Option<Level>,
@@ -73,19 +87,9 @@ pub(super) fn checks_of(
     for row in view.journal.naming(Kind::Check, "pump", pump, by, most)? {
         let (_, fields) = view.record(&row.subject)?;
         let check = GaugeCheck::read(&row.subject, &fields);
-        if check.readings.is_empty() {
-            continue;
+        if !check.readings.is_empty() {
+            found.push(Looked::at(view, check, levels)?);
         }
-        let gauge = gauge_of(view, &check)?;
-        let pulls = [Sides::Left, Sides::Right, Sides::Both]
-            .into_iter()
-            .map(|side| {
-                let of_side = |reading: &Reading| reading.place.side == side && doubts::at_highest(reading, levels);
-                (side, Pull::of(&check, gauge.as_ref(), of_side))
-            })
-            .filter(|(_, pull)| *pull != Err(NoPull::NotRead))
-            .collect();
-        found.push(Looked { check, gauge, pulls });
     }
     found.reverse();
     Ok(found)
