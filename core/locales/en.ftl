@@ -1208,6 +1208,7 @@ trace-spoken = { $seconds } seconds, { $cycles ->
 }, up to { $highest }.
 section-trace-picture = As it ran
 section-trace-close = Close up
+section-trace-shows = What it shows
 section-trace-phases = Its phases
 section-trace-set-up = How it was taken
 asks-trace-unit = The file does not say its unit. In which one is it?

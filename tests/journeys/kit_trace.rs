@@ -49,9 +49,10 @@ fn a_trace_is_begun_its_file_asked_for_and_what_it_shows_is_said() {
     let found = findings(&person);
     assert_eq!(found.headline, "Within the usual 40 to 70 cycles a minute");
     assert!(found.figure.starts_with("52 a minute · 2"), "{}", found.figure);
-    assert!(found.lines[0].starts_with("Two patterns: fast and light, then slow and strong"), "{:?}", found.lines);
+    let shows = &found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines;
+    assert!(shows[0].starts_with("Two patterns: fast and light, then slow and strong"), "{shows:?}");
     let sections: Vec<&str> = found.sections.iter().map(|s| s.key.as_str()).collect();
-    assert_eq!(sections, ["trace-picture", "trace-close", "trace-phases", "trace-set-up"]);
+    assert_eq!(sections, ["trace-picture", "trace-close", "trace-shows", "trace-phases", "trace-set-up"]);
     // It stands with its pump, and in its day.
     person.press("back").unwrap();
     assert!(person.reads().unwrap().contains("Traces"));

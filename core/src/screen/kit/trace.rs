@@ -179,7 +179,9 @@ impl<'t, 'v> TraceLook<'t, 'v> {
         let rows: Vec<ListRow> = self.found.segments.iter().map(|segment| self.segment(segment)).collect();
         let phases = Section { rows, ..section(self.view, "trace-phases") };
         let close = Section { plot: Some(self.close_up()), ..section(self.view, "trace-close") };
-        let mut sections = vec![picture, close];
+        // People would rather look than read: what it shows in words comes after.
+        let shows = Section { lines, ..section(self.view, "trace-shows") };
+        let mut sections = vec![picture, close, shows];
         if self.found.segments.len() > 1 {
             sections.push(phases);
         }
@@ -189,7 +191,7 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             figure,
             caption,
             dial: None,
-            lines,
+            lines: Vec::new(),
             asks: self.asks(),
             actions: Vec::new(),
             sections,
