@@ -383,6 +383,32 @@ fn a_check_stands_in_its_day_and_the_pump_in_the_list_says_its_verdict() {
 }
 
 #[test]
+fn what_is_taken_out_closes_with_everything_that_was_opened_of_it() {
+    let mut person = begun();
+    for typed in ["262", "264", "262"] {
+        write(&mut person, typed).unwrap();
+    }
+    person.press("correct").unwrap();
+    person.press("take-out").unwrap();
+    let found = findings(&person);
+    assert_eq!(found.headline, "Not checked yet", "the pump it was opened from is shown, without it");
+    person.press("undo").unwrap();
+    assert_eq!(findings(&person).headline, "Reaches what its grade usually does");
+    person.press("details").unwrap();
+    person.press("take-out").unwrap();
+    assert!(matches!(person.screen().unwrap(), Screen::List { .. }), "Kit is shown");
+    person.press("undo").unwrap();
+    person.press("open-p").unwrap();
+}
+
+#[test]
+fn a_check_that_was_begun_and_taken_back_is_gone() {
+    let mut person = begun();
+    person.press("undo").unwrap();
+    assert_eq!(findings(&person).headline, "Not checked yet");
+}
+
+#[test]
 fn the_pump_of_the_invented_family_as_it_is_read() {
     let mut person = Person::of_the_invented_family().unwrap();
     person.send(Event::Go { place: Place::Pump { id: "pump-heron".to_owned() } }).unwrap();

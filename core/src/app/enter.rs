@@ -143,8 +143,15 @@ impl App {
         let name = if out { "take-out" } else { "bring-back" };
         let value = if out { json!(true) } else { Value::Null };
         self.journal_mut()?.act(name, id, present.now, |w| w.set(id, "taken_out", &value))?;
-        let opened = self.places.last() == Some(&Place::Entry { id: id.to_owned() });
-        if out && opened && self.places.len() > 1 {
+        // Whatever was opened of it closes with it.
+        let of_it = |place: &Place| match place {
+            Place::Entry { id: own }
+            | Place::Pump { id: own }
+            | Place::Check { id: own }
+            | Place::Trace { id: own } => own == id,
+            _ => false,
+        };
+        while out && self.places.len() > 1 && self.places.last().is_some_and(of_it) {
             self.places.pop();
         }
         let mut effects = self.session_effects(present)?;
