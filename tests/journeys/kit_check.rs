@@ -402,6 +402,30 @@ fn what_is_taken_out_closes_with_everything_that_was_opened_of_it() {
 }
 
 #[test]
+fn wear_is_told_in_the_unit_that_was_chosen() {
+    let mut person = begun();
+    for (number, all) in [["262", "264", "262"], ["264", "262", "264"], ["262", "262", "264"]].iter().enumerate() {
+        if number > 0 {
+            person.wait(Span::hours(24 * 30)).unwrap();
+            person.send(Event::BeginCheck { pump: "p".to_owned() }).unwrap();
+        }
+        for typed in all {
+            write(&mut person, typed).unwrap();
+        }
+    }
+    person
+        .send(Event::Enter { id: "settings".to_owned(), field: "vacuum_unit".to_owned(), typed: "kPa".to_owned() })
+        .unwrap();
+    person.press("done").unwrap();
+    let wear = findings(&person).sections.into_iter().find(|s| s.key == "wear").unwrap().lines;
+    assert!(
+        wear.iter().any(|l| l.contains("no slope that can be told from none") && l.contains("kPa a month")),
+        "{wear:?}"
+    );
+    assert!(!wear.iter().any(|l| l.contains("mmHg")), "{wear:?}");
+}
+
+#[test]
 fn a_check_that_was_begun_and_taken_back_is_gone() {
     let mut person = begun();
     person.press("undo").unwrap();

@@ -158,11 +158,21 @@ impl<'a> Words<'a> {
 
     /// How a vacuum changes by the month, without its sign.
     pub fn wear(&self, wear: Wear) -> String {
-        let (value, places) = match self.settings.vacuum {
+        let (value, places) = self.monthly(wear);
+        self.with_unit(say_decimal(value.abs(), places), self.settings.vacuum)
+    }
+
+    /// The same with its sign.
+    pub fn signed_wear(&self, wear: Wear) -> String {
+        let (value, places) = self.monthly(wear);
+        self.with_unit(with_sign(value, places), self.settings.vacuum)
+    }
+
+    fn monthly(&self, wear: Wear) -> (f64, usize) {
+        match self.settings.vacuum {
             VacuumUnit::Kilopascal => (wear.in_unit(WearUnit::KilopascalPerMonth), 2),
             _ => (wear.in_unit(WearUnit::MillimeterOfMercuryPerMonth), 1),
-        };
-        self.with_unit(say_decimal(value.abs(), places), self.settings.vacuum)
+        }
     }
 
     /// A chance in per cent; never all, never none.

@@ -105,10 +105,7 @@ fn said(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUs
             // Said as "so much less": the greater loss last.
             "wear-falls" => (high, low),
             "wear-rises" => (low, high),
-            _ => (
-                super::super::words::with_sign(slope.low.canonical(), 1),
-                super::super::words::with_sign(slope.high.canonical(), 1),
-            ),
+            _ => (words.signed_wear(slope.low), words.signed_wear(slope.high)),
         };
         lines.push(words.with(
             key,
