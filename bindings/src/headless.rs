@@ -1,7 +1,7 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
-//!  (import F | export F | show PLACE | tap JSON)`
+//!  (import F | export F | calendar F | show PLACE | tap JSON)`
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
@@ -20,7 +20,7 @@ use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
-                     (import FILE | export FILE | show PLACE | tap JSON)\n\
+                     (import FILE | export FILE | calendar FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
 struct Asked {
@@ -60,6 +60,7 @@ fn place(text: &str) -> Option<Place> {
         Some(("check", id)) => Place::Check { id: id.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
         None if text == "fit" => Place::Fit,
+        None if text == "tonight" => Place::Tonight,
         None if text == "now" => Place::Now,
         None if text == "day" => Place::Day { days_back: 0 },
         None if text == "kit" => Place::Kit,
@@ -86,7 +87,10 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
     let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone())?;
     Ok(match asked.what.as_str() {
         "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
-        "export" => serde_json::to_string_pretty(&drawwell.take_out(asked.with.clone(), now)?),
+        "calendar" => {
+            serde_json::to_string_pretty(&drawwell.take_out("calendar".to_owned(), asked.with.clone(), now)?)
+        }
+        "export" => serde_json::to_string_pretty(&drawwell.take_out("record".to_owned(), asked.with.clone(), now)?),
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {
             let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;

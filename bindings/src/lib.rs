@@ -72,15 +72,15 @@ impl Drawwell {
         })
     }
 
-    /// Writes the whole record to a file, in the exchange form. The file is
+    /// Writes what was asked for under a key (`record`, `calendar`) to a file. The file is
     /// whole or not there: it is written beside its place and then moved.
-    pub fn take_out(&self, path: String, now: Clock) -> Result<Update, Trouble> {
+    pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<Update, Trouble> {
         self.with(|app| {
             let failed = |_| core_trouble::Trouble::new(core_trouble::Kind::Full, "trouble-cannot-write-file");
             let half_made = PathBuf::from(format!("{path}.part"));
             let mut file = BufWriter::new(std::fs::File::create(&half_made).map_err(failed)?);
             let written = app
-                .take_out(&mut file, &now)
+                .take_out(&key, &mut file, &now)
                 .and_then(|update| file.get_ref().sync_all().map_err(failed).map(|()| update))
                 .and_then(|update| std::fs::rename(&half_made, &path).map_err(failed).map(|()| update));
             if written.is_err() {

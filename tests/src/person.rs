@@ -181,7 +181,7 @@ impl Person {
     pub fn record(&mut self) -> Result<String, Trouble> {
         let clock = self.clock.clone();
         let mut out = Vec::new();
-        self.app()?.take_out(&mut out, &clock)?;
+        self.app()?.take_out("record", &mut out, &clock)?;
         String::from_utf8(out).map_err(|_| trouble("trouble-fault"))
     }
 

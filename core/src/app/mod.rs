@@ -12,6 +12,7 @@ mod kit;
 mod session;
 mod step;
 mod supply;
+mod tonight;
 mod trace;
 mod whole;
 
@@ -23,7 +24,7 @@ use serde_json::json;
 
 use crate::journal::{Journal, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
-use crate::screen::{self, Said, View};
+use crate::screen::{self, AlarmsAre, Said, View};
 use crate::share::exchange::Report;
 use crate::text::Texts;
 use crate::time::{Instant, Zone};
@@ -43,6 +44,8 @@ pub struct App {
     report: Option<Report>,
     /// The trace whose file was asked for.
     awaits: Option<String>,
+    /// How the host can call, as it said last.
+    alarms: AlarmsAre,
 }
 
 /// The present, as one call sees it.
@@ -75,6 +78,7 @@ impl App {
             said: Vec::new(),
             report: None,
             awaits: None,
+            alarms: AlarmsAre::default(),
         };
         if let Some(salvaged) = opened.salvaged {
             app.tell_salvaged(&salvaged);
@@ -100,6 +104,7 @@ impl App {
         view.look_around = self.opening.look_around;
         view.said = &self.said;
         view.report = self.report.as_ref();
+        view.alarms = self.alarms;
         Ok(view)
     }
 
@@ -225,6 +230,20 @@ impl App {
             Event::AddMissed { unix_milliseconds } => {
                 self.add_missed(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
+            Event::MovePlanned { unix_milliseconds, steps } => {
+                self.move_planned(Instant::from_unix_milliseconds(unix_milliseconds), steps, present)
+            }
+            Event::SkipPlanned { unix_milliseconds } => {
+                self.skip_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::SnoozePlanned { unix_milliseconds } => {
+                self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::HandOverCalendar => self.hand_over_calendar(present),
+            Event::AlarmsAre { exact, shown } => {
+                self.alarms = AlarmsAre { exact, shown };
+                Ok(Vec::new())
+            }
             Event::DropSeen { since } => self.drop_seen(&since, present),
             Event::BeginCheck { pump } => self.begin_check(&pump, present),
             Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
@@ -254,6 +273,8 @@ impl App {
     /// the foot of the screen begin anew.
     fn go(&mut self, place: Place) {
         match place {
+            // A day is looked at from the first place, and leads back to it.
+            Place::Day { .. } => self.places = vec![Place::Now, place],
             Place::Entry { .. }
             | Place::Report
             | Place::SupplyFigures { .. }

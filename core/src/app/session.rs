@@ -81,6 +81,8 @@ impl App {
         Ok(vec![
             Effect::SetAlarm {
                 key: ALARM.to_owned(),
+                slot: ALARM.to_owned(),
+                quiet: false,
                 unix_milliseconds: from.plus(ASKS_ABOUT_LONG).unix_milliseconds(),
                 title: words.say("alarm-running-title"),
                 text: words.say("alarm-running-text"),

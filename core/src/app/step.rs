@@ -75,6 +75,23 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
             };
             json!(next.clamp(i64::from(least), i64::from(most)))
         }
+        Takes::Span { least_minutes, most_minutes } => {
+            let step = if most_minutes <= 60 { 5 } else { 15 };
+            let next = match before.and_then(Value::as_i64) {
+                Some(now) => (now / step + i64::from(steps)) * step,
+                None => first_minutes(field, least_minutes),
+            };
+            json!(next.clamp(i64::from(least_minutes), i64::from(most_minutes)))
+        }
+        Takes::ClockTime => {
+            let minutes = crate::record::clock_time(fields, field).map(|t| i64::from(t.minutes()));
+            let next = match minutes {
+                Some(now) => (now.div_euclid(15) + i64::from(steps)) * 15,
+                None => first_clock(field),
+            };
+            let next = next.rem_euclid(24 * 60);
+            json!(format!("{:02}:{:02}", next / 60, next % 60))
+        }
         Takes::Number { least, most } => {
             let step = if most <= 50.0 { 0.1 } else { 1.0 };
             let from = before.and_then(Value::as_f64).or_else(|| crate::guidance::Rules::shipped_value(field));
@@ -105,9 +122,33 @@ const FIRST_TEMPERATURE: f64 = 37.0;
 /// The standard atmosphere at sea level, in hPa, rounded.
 const FIRST_AIR: f64 = 1013.0;
 
+/// Where the thumb starts from, in minutes; no advice.
+fn first_minutes(field: &str, least: u32) -> i64 {
+    match field {
+        "longest_interval" => 420,
+        "shortest_interval" => 90,
+        "sleep_stretch" => 240,
+        "lead_time" | "block_express" | "block_rest" => 10,
+        _ => i64::from(least),
+    }
+}
+
+/// As [`first_minutes`], in minutes since midnight.
+fn first_clock(field: &str) -> i64 {
+    match field {
+        "sleep_from" => 22 * 60 + 30,
+        "sleep_until" => 6 * 60 + 30,
+        "block_at" => 20 * 60,
+        _ => 9 * 60,
+    }
+}
+
 fn first_whole(field: &str, least: u32) -> u32 {
     match field {
         "gestation_weeks" => 40,
+        "sessions_a_day" => 8,
+        "block_sessions" => 3,
+        "fewer_every" => 3,
         _ => least,
     }
 }

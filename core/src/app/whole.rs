@@ -67,11 +67,21 @@ impl App {
         self.report.as_ref()
     }
 
-    /// Writes the whole record in the exchange form.
-    pub fn take_out(&mut self, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
+    /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
+    /// whole record in the exchange form; `calendar`, the plan as iCalendar.
+    pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
-        self.mended(present, |app| exchange::take_out(app.journal()?, file))?;
-        self.tell("record-handed-over", Tone::Quiet);
+        match key {
+            "record" => {
+                self.mended(present, |app| exchange::take_out(app.journal()?, file))?;
+                self.tell("record-handed-over", Tone::Quiet);
+            }
+            "calendar" => {
+                self.mended(present, |app| app.take_calendar_out(file, present))?;
+                self.tell("calendar-handed-over", Tone::Quiet);
+            }
+            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar")),
+        }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }
 

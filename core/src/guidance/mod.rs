@@ -5,10 +5,12 @@
 //! in `core/locales` under `rule-<key>`.
 
 mod kit;
+mod night;
 mod rule;
 mod supply;
 
 pub(crate) use kit::MONTH_HOURS;
 pub use kit::{CycleRange, FitRules, KitRules};
+pub use night::{Evidence, NightRules};
 pub use rule::{Rule, Rules};
 pub use supply::SupplyRules;

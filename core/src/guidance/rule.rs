@@ -31,6 +31,9 @@ pub struct Rule {
 #[serde(deny_unknown_fields)]
 struct Table {
     rule: Vec<Rule>,
+    /// Read elsewhere.
+    #[serde(default, rename = "evidence")]
+    _evidence: serde::de::IgnoredAny,
 }
 
 /// The rules as shipped, and what was set instead.
@@ -39,7 +42,9 @@ pub struct Rules {
     set: std::collections::BTreeMap<String, f64>,
 }
 
-const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml")];
+const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT];
+/// The rules of Tonight, and its evidence.
+pub(super) const NIGHT: &str = include_str!("night.toml");
 
 impl Rules {
     /// Every rule as it is shipped, in the order of the tables.

@@ -27,6 +27,12 @@ pub enum Kind {
     Fit,
     /// A session: expressing, or a feed at the breast.
     Session,
+    /// How sessions are to fall over a day, and sleep with them: one record.
+    Rhythm,
+    /// A point of the day that stands: a shift, a break, a care time, a feed.
+    FixedPoint,
+    /// A planned session that was moved, left out, or put off.
+    PlanChange,
     /// Milk given by bottle, tube or cup.
     Feed,
     /// Temperature and signs at the breast.
@@ -260,6 +266,80 @@ const RULES_FIELDS: &[Spec] = &[
     spec("comes_with_low", Takes::Number { least: 10.0, most: 40.0 }, "fit-rules"),
     spec("comes_with_high", Takes::Number { least: 10.0, most: 40.0 }, "fit-rules"),
     spec("measure_again", Takes::Number { least: 1.0, most: 365.0 }, "fit-rules"),
+    spec("longest_gap", Takes::Number { least: 1.0, most: 24.0 }, "night-rules"),
+    spec("longest_gap_early", Takes::Number { least: 1.0, most: 24.0 }, "night-rules"),
+    spec("early_days", Takes::Number { least: 0.0, most: 60.0 }, "night-rules"),
+    spec("least_sessions", Takes::Number { least: 1.0, most: 12.0 }, "night-rules"),
+    spec("asleep_again", Takes::Number { least: 0.0, most: 90.0 }, "night-rules"),
+    spec("usual_length", Takes::Number { least: 5.0, most: 60.0 }, "night-rules"),
+    spec("catches_up", Takes::Number { least: 30.0, most: 100.0 }, "night-rules"),
+    spec("late_after", Takes::Number { least: 5.0, most: 120.0 }, "night-rules"),
+];
+
+/// What stands in a day.
+pub const FIXED_POINTS: &[&str] = &["shift", "break", "care_time", "feed", "other"];
+/// The days on which it stands.
+pub const DAYS: &[&str] = &[
+    "every_day",
+    "monday_to_friday",
+    "saturday_sunday",
+    "monday",
+    "tuesday",
+    "wednesday",
+    "thursday",
+    "friday",
+    "saturday",
+    "sunday",
+];
+/// Whether a session is to be in it.
+pub const SESSION_IN: &[&str] = &["in_it", "not_in_it", "either"];
+/// What was done with a planned session.
+pub const PLAN_CHANGES: &[&str] = &["moved", "skipped", "snoozed"];
+/// How reminders come.
+pub const REMINDERS: &[&str] = &["sound", "quiet", "none"];
+
+const fn span(key: &'static str, least_minutes: u32, most_minutes: u32, group: &'static str) -> Spec {
+    spec(key, Takes::Span { least_minutes, most_minutes }, group)
+}
+
+const RHYTHM: &[Spec] = &[
+    spec("sessions_a_day", Takes::Whole { least: 1, most: 24 }, "rhythm"),
+    span("longest_interval", 60, 1440, "rhythm"),
+    span("shortest_interval", 30, 720, "rhythm"),
+    spec("sleep_from", Takes::ClockTime, "sleep"),
+    spec("sleep_until", Takes::ClockTime, "sleep"),
+    span("sleep_stretch", 60, 720, "sleep"),
+    spec("night_sessions", Takes::Whole { least: 0, most: 8 }, "sleep"),
+    spec("reminders", Takes::Choice(REMINDERS), "reminders"),
+    spec("night_reminders", Takes::Choice(REMINDERS), "reminders"),
+    span("lead_time", 0, 60, "reminders"),
+    spec("block_at", Takes::ClockTime, "block"),
+    spec("block_sessions", Takes::Whole { least: 2, most: 6 }, "block"),
+    span("block_express", 5, 30, "block"),
+    span("block_rest", 5, 30, "block"),
+    spec("fewer_from", Takes::Date, "ending"),
+    spec("fewer_every", Takes::Whole { least: 1, most: 30 }, "ending"),
+    spec("fewer_until", Takes::Whole { least: 0, most: 12 }, "ending"),
+    spec("note", NOTE, "note"),
+    spec("calendar", Takes::Findings, ""),
+];
+
+const FIXED_POINT: &[Spec] = &[
+    spec("what", Takes::Choice(FIXED_POINTS), "what"),
+    spec("name", NAME, "what"),
+    spec("from", Takes::ClockTime, "time-of-day"),
+    spec("until", Takes::ClockTime, "time-of-day"),
+    spec("days", Takes::Choice(DAYS), "time-of-day"),
+    spec("on", Takes::Date, "time-of-day"),
+    spec("session_in", Takes::Choice(SESSION_IN), "what"),
+    spec("note", NOTE, "note"),
+];
+
+const PLAN_CHANGE: &[Spec] = &[
+    spec("at", Takes::Moment, ""),
+    spec("change", Takes::Choice(PLAN_CHANGES), ""),
+    spec("of", Takes::Moment, ""),
+    spec("to", Takes::Moment, ""),
 ];
 
 const NOTES: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("text", NOTE, "note")];
@@ -337,7 +417,10 @@ impl Kind {
         Self::Check,
         Self::Trace,
         Self::Fit,
+        Self::Rhythm,
+        Self::FixedPoint,
         Self::Session,
+        Self::PlanChange,
         Self::Feed,
         Self::Sign,
         Self::Weight,
@@ -359,6 +442,9 @@ impl Kind {
             Self::Trace => "trace",
             Self::Fit => "fit",
             Self::Session => "session",
+            Self::Rhythm => "rhythm",
+            Self::FixedPoint => "fixed_point",
+            Self::PlanChange => "plan_change",
             Self::Feed => "feed",
             Self::Sign => "sign",
             Self::Weight => "weight",
@@ -386,6 +472,9 @@ impl Kind {
             Self::Trace => TRACE,
             Self::Fit => FIT,
             Self::Session => SESSION,
+            Self::Rhythm => RHYTHM,
+            Self::FixedPoint => FIXED_POINT,
+            Self::PlanChange => PLAN_CHANGE,
             Self::Feed => FEED,
             Self::Sign => SIGN,
             Self::Weight => WEIGHT,
@@ -399,6 +488,7 @@ impl Kind {
         match self {
             Self::Settings => Some(super::SETTINGS),
             Self::Rules => Some(super::RULES),
+            Self::Rhythm => Some(super::RHYTHM),
             _ => None,
         }
     }
@@ -429,8 +519,17 @@ impl Kind {
             | Self::Sign
             | Self::Weight
             | Self::LifeEvent
+            | Self::PlanChange
             | Self::Note => Some("at"),
-            Self::Settings | Self::Rules | Self::Child | Self::Pump | Self::Part | Self::Flange | Self::Gauge => None,
+            Self::Settings
+            | Self::Rules
+            | Self::Rhythm
+            | Self::FixedPoint
+            | Self::Child
+            | Self::Pump
+            | Self::Part
+            | Self::Flange
+            | Self::Gauge => None,
         }
     }
 }

@@ -49,6 +49,9 @@ pub const SETTINGS: &str = "settings";
 /// The subject that holds rules that were set to another value.
 pub const RULES: &str = "rules";
 
+/// The subject that holds how sessions are to fall over a day.
+pub const RHYTHM: &str = "rhythm";
+
 /// The text in a field, if it is text.
 pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {
     fields.get(key).and_then(Value::as_str)
@@ -62,6 +65,21 @@ pub fn flag(fields: &Fields, key: &str) -> bool {
 /// The whole number in a field.
 pub fn whole(fields: &Fields, key: &str) -> Option<u32> {
     fields.get(key).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok())
+}
+
+/// The length of time in a field.
+pub fn span(fields: &Fields, key: &str) -> Option<crate::time::Span> {
+    whole(fields, key).map(|minutes| crate::time::Span::minutes(i64::from(minutes)))
+}
+
+/// The time of day in a field.
+pub fn clock_time(fields: &Fields, key: &str) -> Option<crate::time::ClockTime> {
+    text(fields, key).and_then(crate::time::parse_clock_time)
+}
+
+/// The date in a field.
+pub fn date(fields: &Fields, key: &str) -> Option<chrono::NaiveDate> {
+    text(fields, key).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok())
 }
 
 /// The moment in a field.

@@ -8,7 +8,7 @@ use crate::quantity::{
     say_decimal, AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Speed, Temperature, Unit, Vacuum,
     Volume,
 };
-use crate::time::{Moment, Zone};
+use crate::time::{parse_clock_time, say_minutes, Moment, Zone};
 use crate::trouble::Trouble;
 
 /// What a field takes. Bounds are those of plausible typing, never of health.
@@ -108,6 +108,15 @@ pub enum Takes {
         /// Most.
         most: u32,
     },
+    /// A length of time, in whole minutes.
+    Span {
+        /// Least, in minutes.
+        least_minutes: u32,
+        /// Most, in minutes.
+        most_minutes: u32,
+    },
+    /// A time on the wall, as `22:30`.
+    ClockTime,
     /// An IANA zone.
     Zone,
     /// Another record of this kind.
@@ -161,6 +170,16 @@ impl Takes {
             Self::Whole { least, most } => match value.as_u64() {
                 Some(n) if (u64::from(least)..=u64::from(most)).contains(&n) => Ok(()),
                 _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),
+            },
+            Self::Span { least_minutes, most_minutes } => match value.as_u64() {
+                Some(n) if (u64::from(least_minutes)..=u64::from(most_minutes)).contains(&n) => Ok(()),
+                _ => Err(Trouble::bad(field, "bad-span-range")
+                    .with("least", say_minutes(least_minutes))
+                    .with("most", say_minutes(most_minutes))),
+            },
+            Self::ClockTime => match value.as_str().and_then(parse_clock_time) {
+                Some(_) => Ok(()),
+                None => Err(Trouble::bad(field, "bad-time")),
             },
             Self::Zone => match value.as_str() {
                 Some(name) if Zone::named(name).is_ok() => Ok(()),

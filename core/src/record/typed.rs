@@ -7,7 +7,7 @@ use crate::quantity::{
     parse_decimal, AirPressure, Altitude, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit,
     Vacuum, Volume,
 };
-use crate::time::parse_date;
+use crate::time::{parse_clock_time, parse_date, parse_minutes};
 use crate::trouble::Trouble;
 
 /// Reads what was typed into a field. `unit` is the UCUM code of the unit that
@@ -49,6 +49,14 @@ pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Resul
         Takes::Date => match parse_date(typed) {
             Some(date) => json!(date.format("%Y-%m-%d").to_string()),
             None => return Err(Trouble::bad(field, "bad-date")),
+        },
+        Takes::Span { .. } => match parse_minutes(typed) {
+            Some(minutes) => json!(minutes),
+            None => return Err(Trouble::bad(field, "bad-span")),
+        },
+        Takes::ClockTime => match parse_clock_time(typed) {
+            Some(time) => json!(time.say()),
+            None => return Err(Trouble::bad(field, "bad-time")),
         },
         Takes::Text { .. } | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
         Takes::Moment => return Err(Trouble::bad(field, "bad-moment")),

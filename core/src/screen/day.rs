@@ -28,6 +28,10 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
     let mut sessions = Vec::new();
     for row in &rows {
         let (kind, fields) = view.record(&row.subject)?;
+        if kind == Kind::PlanChange {
+            // What was done with the plan is told in Tonight.
+            continue;
+        }
         if row.taken_out {
             taken_out.push(out_row(view, row, kind, &fields)?);
         } else {

@@ -27,7 +27,8 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let home = match kind {
         Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => "kit",
         Kind::Child | Kind::Settings | Kind::Rules => "family",
-        _ => "day",
+        Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
+        _ => "now",
     };
     for place in &mut frame.places {
         place.chosen = place.key == format!("place-{home}");
@@ -50,7 +51,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
 fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
     let words = view.words();
     match (kind, taken_out) {
-        (Kind::Settings | Kind::Rules, _) => Vec::new(),
+        (Kind::Settings | Kind::Rules | Kind::Rhythm, _) => Vec::new(),
         (_, true) => {
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]

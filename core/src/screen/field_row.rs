@@ -36,6 +36,8 @@ pub(super) fn rows(
         Takes::Zone => vec![row.text(FieldKind::Text)],
         Takes::Date => vec![row.date()],
         Takes::Whole { .. } => vec![row.whole()],
+        Takes::Span { .. } => vec![row.span()],
+        Takes::ClockTime => vec![row.clock_time()],
         Takes::Number { .. } => vec![row.number()],
         Takes::Volume { .. } => vec![row.quantity::<Volume>(view.settings.volume)],
         Takes::Vacuum { .. } => vec![row.quantity::<Vacuum>(vacuum)],
@@ -229,6 +231,28 @@ impl Row<'_, '_> {
             Err(_) => words.say("hint-date"),
         };
         self.stepped(row)
+    }
+
+    fn span(&self) -> FieldRow {
+        let words = self.view.words();
+        let minutes = self.value.and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
+        let mut row =
+            self.row(FieldKind::Time, minutes.map(crate::time::say_minutes).unwrap_or_default(), String::new());
+        if let Some(minutes) = minutes {
+            let said = words.span(crate::time::Span::minutes(i64::from(minutes)));
+            row.spoken = words.with("field-spoken", &[("field", row.label.clone().into()), ("value", said.into())]);
+        } else if row.hint.is_empty() {
+            row.hint = words.say("hint-span");
+        }
+        self.stepped(row)
+    }
+
+    fn clock_time(&self) -> FieldRow {
+        let time = self.value.and_then(Value::as_str).and_then(crate::time::parse_clock_time);
+        let shown = time.map(|t| self.view.words().clock_time(t)).unwrap_or_default();
+        let mut row = self.stepped(self.row(FieldKind::Time, shown, String::new()));
+        row.less = row.less.map(|a| a.open(true));
+        row
     }
 
     fn whole(&self) -> FieldRow {

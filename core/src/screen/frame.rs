@@ -67,13 +67,8 @@ impl View<'_> {
                 .weight(Weight::Quiet)
         };
         vec![
-            tab("now", Place::Now, Sign::Now, matches!(place, Place::Now)),
-            tab(
-                "day",
-                Place::Day { days_back: 0 },
-                Sign::Day,
-                matches!(place, Place::Day { .. } | Place::Entry { .. }),
-            ),
+            tab("now", Place::Now, Sign::Now, matches!(place, Place::Now | Place::Day { .. } | Place::Entry { .. })),
+            tab("tonight", Place::Tonight, Sign::Tonight, matches!(place, Place::Tonight)),
             tab(
                 "supply",
                 Place::Supply { days: SUPPLY_SPAN },
@@ -145,6 +140,7 @@ macro_rules! frame_of {
             | Screen::Running { frame, .. }
             | Screen::Amounts { frame, .. }
             | Screen::Day { frame, .. }
+            | Screen::Tonight { frame, .. }
             | Screen::Supply { frame, .. }
             | Screen::Findings { frame, .. }
             | Screen::Check { frame, .. }

@@ -22,6 +22,7 @@ mod scale;
 pub mod shapes;
 mod strip;
 mod supply;
+mod tonight;
 mod trouble_words;
 mod view;
 mod welcome;
@@ -34,7 +35,7 @@ pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
 pub use trouble_words::words_of_trouble;
-pub use view::View;
+pub use view::{AlarmsAre, View};
 pub use words::Words;
 
 use crate::time::Span;
@@ -51,6 +52,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
     match place {
         Place::Now => now(view),
         Place::Day { days_back } => day::show(view, *days_back),
+        Place::Tonight => tonight::show(view),
         Place::Entry { id } => entry::show(view, id),
         Place::Supply { days } => supply::show(view, *days),
         Place::SupplyFigures { days } => supply::show_figures(view, *days),

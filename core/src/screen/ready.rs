@@ -83,18 +83,22 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
                 .detail(how)
                 .weight(Weight::Main)
                 .sign(Sign::Start),
-            add: ["feed", "sign", "note"]
-                .map(|kind| {
-                    Action::new(
-                        format!("add-{kind}"),
-                        words.say(&format!("kind-{kind}")),
-                        Event::Add { kind: kind.to_owned(), days_back: 0 },
-                    )
-                    .spoken(words.say(&format!("add-{kind}")))
+            add: std::iter::once(
+                Action::new("place-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
                     .weight(Weight::Quiet)
-                    .sign(Sign::Add)
-                })
-                .to_vec(),
+                    .sign(Sign::Day),
+            )
+            .chain(["feed", "sign", "note"].map(|kind| {
+                Action::new(
+                    format!("add-{kind}"),
+                    words.say(&format!("kind-{kind}")),
+                    Event::Add { kind: kind.to_owned(), days_back: 0 },
+                )
+                .spoken(words.say(&format!("add-{kind}")))
+                .weight(Weight::Quiet)
+                .sign(Sign::Add)
+            }))
+            .collect(),
             spoken,
         },
     })

@@ -29,6 +29,8 @@ pub enum Place {
     Day { days_back: u32 },
     /// One record, opened to be corrected.
     Entry { id: String },
+    /// When to express next, and what the night holds.
+    Tonight,
     /// How much milk is made, over so many days: 0 is all there are.
     Supply { days: u32 },
     /// The figures behind it.
@@ -92,6 +94,16 @@ pub enum Event {
     AmountIsRight { session: String },
     /// Write down a session that was missed, at about this time.
     AddMissed { unix_milliseconds: i64 },
+    /// Move a session that is planned by so many steps of the plan.
+    MovePlanned { unix_milliseconds: i64, steps: i32 },
+    /// Leave a session that is planned out.
+    SkipPlanned { unix_milliseconds: i64 },
+    /// Remind of a session that is planned again in a while.
+    SnoozePlanned { unix_milliseconds: i64 },
+    /// Ask for the plan as a calendar file.
+    HandOverCalendar,
+    /// The host says how it can call: on the minute, and so that it is seen.
+    AlarmsAre { exact: bool, shown: bool },
     /// The notice of a drop since this date was seen.
     DropSeen { since: String },
     /// Begin a check of a pump with a gauge.
@@ -197,6 +209,7 @@ pub enum Sign {
     None,
     Now,
     Day,
+    Tonight,
     Supply,
     Kit,
     Family,
@@ -219,6 +232,11 @@ pub enum Sign {
     Caution,
     Out,
     In,
+    /// Leave one out.
+    Skip,
+    /// Again in a while.
+    Snooze,
+    Calendar,
 }
 
 /// What surrounds every screen.
@@ -291,6 +309,7 @@ pub enum Screen {
     Running { frame: Frame, running: RunningScreen },
     Amounts { frame: Frame, amounts: AmountsScreen },
     Day { frame: Frame, day: DayScreen },
+    Tonight { frame: Frame, tonight: TonightScreen },
     Supply { frame: Frame, supply: SupplyScreen },
     Findings { frame: Frame, findings: FindingsScreen },
     Check { frame: Frame, check: CheckScreen },
@@ -537,6 +556,121 @@ pub struct EntryRow {
     pub spoken: String,
     pub open: Action,
     pub others: Vec<Action>,
+}
+
+/// When to express next, and what the night holds.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct TonightScreen {
+    /// What the figure is, such as `Next session`; or what has to be known first.
+    pub headline: String,
+    /// The figure of the moment, such as `03:15`, or empty. It stands larger than all else.
+    pub figure: String,
+    /// In how long, such as `in 2 h 40`.
+    pub caption: String,
+    /// Why then, in a short sentence, or empty.
+    pub why: String,
+    /// Gentle questions, and what gives way where not all can be kept.
+    pub asks: Vec<Notice>,
+    /// The main thing to do, at the foot; none while there is nothing to start.
+    pub start: Option<Action>,
+    /// Earlier, later, again in a while, leave out: under the thumb.
+    pub actions: Vec<Action>,
+    /// None where there is no plan.
+    pub night: Option<NightPicture>,
+    /// What the night leaves and brings, each a figure with its name.
+    pub figures: Vec<NightFigure>,
+    /// A choice before there is a plan, such as how many sessions a day.
+    pub choices: Vec<ChoiceRow>,
+    /// The times to come, each with why then.
+    pub times: ListGroup,
+    /// What a choice costs, how milk comes back, what was, what is set.
+    pub sections: Vec<Section>,
+    pub spoken: String,
+}
+
+/// A figure of the night.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NightFigure {
+    pub key: String,
+    /// Such as `Sleep left`.
+    pub title: String,
+    /// Such as `6 h 10`.
+    pub figure: String,
+    /// Its range, or what it is made of, or empty.
+    pub detail: String,
+    pub spoken: String,
+}
+
+/// The night from dusk to morning, along a line of time from 0 to 1.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NightPicture {
+    /// Sessions that were and that are to come.
+    pub pegs: Vec<Peg>,
+    /// What else fills the time: sleep, shifts, breaks, care times, feeds.
+    pub stretches: Vec<NightStretch>,
+    /// What the breasts hold: it fills between sessions and falls at each. Empty where it cannot be told.
+    pub water: Vec<RibbonPoint>,
+    /// Where the present moment stands, if within.
+    pub now: Option<f32>,
+    /// Labels along the line of time.
+    pub ticks: Vec<Tick>,
+    /// Labels along the height of the water.
+    pub scale: Vec<Tick>,
+    /// What its signs mean.
+    pub legend: String,
+    pub spoken: String,
+}
+
+/// A session in the night's picture.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Peg {
+    pub at: f32,
+    pub until: f32,
+    pub state: PegState,
+    /// Its time, such as `03:15`.
+    pub label: String,
+}
+
+/// What a peg stands for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum PegState {
+    /// It was.
+    Done,
+    /// The next one.
+    Next,
+    /// To come.
+    Planned,
+    /// Set by hand or by a fixed point.
+    Fixed,
+    /// A feed at the breast.
+    Feed,
+    /// It was to be and was left out.
+    Skipped,
+}
+
+/// A stretch of the night.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct NightStretch {
+    pub from: f32,
+    pub to: f32,
+    pub kind: StretchKind,
+    /// Such as `4 h 30`, or the name of what it is; may be empty.
+    pub label: String,
+}
+
+/// What a stretch of the night is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum StretchKind {
+    /// The sleep window that was chosen: the ground under the sleep.
+    Window,
+    /// Sleep that is left between sessions.
+    Sleep,
+    /// No session can be then.
+    Busy,
+    /// A session is to be then.
+    Wanted,
+    /// A feed.
+    Feed,
 }
 
 /// How much milk is made, whether that holds, and since when not.
@@ -911,11 +1045,12 @@ pub enum Effect {
     Buzz { key: String },
     /// Keep the screen lit, or let it sleep.
     KeepScreenOn { on: bool },
-    /// Call this person at an instant; replaces the alarm of the same key.
-    SetAlarm { key: String, unix_milliseconds: i64, title: String, text: String },
+    /// Call this person at an instant; replaces the alarm of the same key. What it shows
+    /// takes the place of what was shown in the same slot. A quiet one makes no sound.
+    SetAlarm { key: String, slot: String, unix_milliseconds: i64, title: String, text: String, quiet: bool },
     /// Let go of an alarm.
     ClearAlarm { key: String },
-    /// Let the person say where a file goes, then call `take_out` with it.
+    /// Let the person say where a file goes, then call `take_out` with its key and path.
     HandOver { key: String, file_name: String, content_type: String },
     /// Let the person pick a file, then call `bring_in` with it.
     PickFile { key: String, content_types: Vec<String> },

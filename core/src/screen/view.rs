@@ -28,6 +28,23 @@ pub struct View<'a> {
     pub said: &'a [Said],
     /// What came of the last file, if one was brought in.
     pub report: Option<&'a Report>,
+    /// How the host can call.
+    pub alarms: AlarmsAre,
+}
+
+/// How the host can call the person, as far as it said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct AlarmsAre {
+    /// On the minute.
+    pub exact: bool,
+    /// So that it is seen.
+    pub shown: bool,
+}
+
+impl Default for AlarmsAre {
+    fn default() -> Self {
+        Self { exact: true, shown: true }
+    }
 }
 
 impl<'a> View<'a> {
@@ -43,6 +60,7 @@ impl<'a> View<'a> {
             look_around: false,
             said: &[],
             report: None,
+            alarms: AlarmsAre::default(),
         })
     }
 

@@ -40,7 +40,15 @@ impl<'a> Words<'a> {
 
     /// The time of day.
     pub fn clock(&self, moment: &Moment) -> String {
-        let wall = moment.on_the_wall();
+        self.wall_time(moment.on_the_wall().time())
+    }
+
+    /// A time of day that stands every day.
+    pub fn clock_time(&self, time: crate::time::ClockTime) -> String {
+        self.wall_time(time.0)
+    }
+
+    fn wall_time(&self, wall: chrono::NaiveTime) -> String {
         if self.settings.twelve_hours {
             let (pm, hour) = wall.hour12();
             let key = if pm { "clock-pm" } else { "clock-am" };

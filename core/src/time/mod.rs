@@ -15,5 +15,5 @@ pub use day::{DayStart, LocalDay};
 pub use instant::{Instant, Span};
 pub use local::{resolve, Resolved, Surprise};
 pub use moment::{Moment, NotAMoment};
-pub use typed::{parse_clock_time, parse_date, ClockTime};
+pub use typed::{parse_clock_time, parse_date, parse_minutes, say_minutes, ClockTime};
 pub use zone::{UnknownZone, Zone};

@@ -36,6 +36,63 @@ pub fn parse_clock_time(text: &str) -> Option<ClockTime> {
     NaiveTime::from_hms_opt(hour, minute, 0).map(ClockTime)
 }
 
+impl ClockTime {
+    /// As it is stored: `22:30`.
+    pub fn say(self) -> String {
+        self.0.format("%H:%M").to_string()
+    }
+
+    /// Minutes since midnight on the wall.
+    pub fn minutes(self) -> u32 {
+        use chrono::Timelike;
+        self.0.hour() * 60 + self.0.minute()
+    }
+}
+
+/// A length of time in whole minutes as `h:mm`.
+pub fn say_minutes(minutes: u32) -> String {
+    format!("{}:{:02}", minutes / 60, minutes % 60)
+}
+
+/// Reads a length of time as whole minutes: `3:30`, `3 h 30`, `3 h`, `90 min`, `1.5 h`. A
+/// bare figure up to 24 is taken as hours, above that as minutes.
+pub fn parse_minutes(text: &str) -> Option<u32> {
+    let lower = text.trim().to_ascii_lowercase().replace(' ', "").replace(',', ".");
+    let lower = lower.strip_suffix("utes").unwrap_or(&lower);
+    let whole = |s: &str| -> Option<u32> {
+        (!s.is_empty() && s.len() <= 4 && s.chars().all(|c| c.is_ascii_digit())).then(|| s.parse().ok()).flatten()
+    };
+    let hours = |s: &str| -> Option<u32> {
+        let (before, after) = s.split_once('.').unwrap_or((s, "0"));
+        let plain = |s: &str| s.len() <= 2 && s.chars().all(|c| c.is_ascii_digit());
+        if before.is_empty() || after.is_empty() || !plain(before) || !plain(after) {
+            return None;
+        }
+        let value: f64 = s.parse().ok()?;
+        Some((value * 60.0).round() as u32)
+    };
+    if let Some((h, m)) = lower.split_once(':') {
+        return Some(whole(h)? * 60 + whole(m).filter(|m| *m < 60)?);
+    }
+    if let Some(m) = lower.strip_suffix("min") {
+        return match m.split_once('h') {
+            Some((h, m)) => Some(whole(h)? * 60 + whole(m).filter(|m| *m < 60)?),
+            None => whole(m),
+        };
+    }
+    if let Some((h, m)) = lower.split_once('h') {
+        return match m {
+            "" => hours(h),
+            m => Some(whole(h)? * 60 + whole(m).filter(|m| *m < 60)?),
+        };
+    }
+    match whole(&lower) {
+        Some(bare) if bare <= 24 => Some(bare * 60),
+        Some(bare) => Some(bare),
+        None => hours(&lower),
+    }
+}
+
 /// Reads a date as `2026-03-01` or `1.3.2026`; day comes before month.
 pub fn parse_date(text: &str) -> Option<NaiveDate> {
     let parts: Vec<&str> = text.trim().split(['-', '.', '/', ' ']).filter(|p| !p.is_empty()).collect();

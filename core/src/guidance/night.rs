@@ -1,0 +1,78 @@
+//! The rules that Tonight goes by, typed, and the evidence on how often.
+
+use std::sync::OnceLock;
+
+use serde::Deserialize;
+
+use super::Rules;
+use crate::quantity::{Count, Share};
+use crate::time::Span;
+
+/// The rules of the night's plan.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct NightRules {
+    /// The longest gap, where none was set.
+    pub longest: Span,
+    /// The same in the first days.
+    pub longest_early: Span,
+    /// How long those are, from birth.
+    pub early: Span,
+    /// Fewer sessions a day than this are noted.
+    pub least_sessions: Count,
+    /// How long it takes to be asleep again.
+    pub asleep_again: Span,
+    /// How long a session takes, where the record does not say.
+    pub usual_length: Span,
+    /// After a delay sessions follow no closer than this share of their usual interval.
+    pub catches_up: Share,
+    /// A session is late after this.
+    pub late_after: Span,
+}
+
+impl NightRules {
+    /// Reads them from the table.
+    pub fn read(rules: &Rules) -> Self {
+        let minutes = |key: &str, each: f64| Span::minutes((rules.value(key) * each).round() as i64);
+        Self {
+            longest: minutes("longest_gap", 60.0),
+            longest_early: minutes("longest_gap_early", 60.0),
+            early: minutes("early_days", 1440.0),
+            least_sessions: Count::new(rules.value("least_sessions").round() as u32),
+            asleep_again: minutes("asleep_again", 1.0),
+            usual_length: minutes("usual_length", 1.0),
+            catches_up: Share::of(rules.value("catches_up") / 100.0),
+            late_after: minutes("late_after", 1.0),
+        }
+    }
+}
+
+/// What a study or a guidance says on how many sessions a day.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Evidence {
+    /// Stable name; its words stand under `evidence-<key>`.
+    pub key: String,
+    /// Sessions a day, at least.
+    pub sessions: u32,
+    /// Where it comes from.
+    pub source: String,
+    /// The year of the source.
+    pub year: u32,
+    /// Whether it was written down from memory.
+    #[serde(default)]
+    pub from_memory: bool,
+}
+
+#[derive(Deserialize)]
+struct Table {
+    evidence: Vec<Evidence>,
+}
+
+impl Evidence {
+    /// All there is, as it is shipped.
+    pub fn on_sessions_a_day() -> &'static [Self] {
+        static ALL: OnceLock<Vec<Evidence>> = OnceLock::new();
+        // A table that cannot be read is caught by its test.
+        ALL.get_or_init(|| toml::from_str::<Table>(super::rule::NIGHT).map(|t| t.evidence).unwrap_or_default())
+    }
+}
