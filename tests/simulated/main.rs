@@ -12,6 +12,7 @@ mod fold_laws;
 mod kept_days;
 mod local_days;
 mod model;
+mod night_search;
 mod pumps;
 mod statistics_chance;
 mod statistics_laws;

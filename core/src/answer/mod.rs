@@ -6,6 +6,7 @@
 
 mod estimate;
 pub mod fit;
+pub mod night;
 pub mod pump;
 pub mod supply;
 pub mod trace;

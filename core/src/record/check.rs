@@ -2,7 +2,8 @@
 
 use serde_json::Value;
 
-use super::{ambient, moment, whole, Fields, GaugeCheck, Kind, Mark, Reading, MARKS, READINGS};
+use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
+use super::{ambient, moment, whole, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS};
 use crate::quantity::{say_decimal, Quantity, Unit};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
@@ -43,6 +44,7 @@ pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: O
             rising(fields, "cycles_low", "cycles_high")
         }
         Kind::Check => gauge_check(fields, levels),
+        Kind::Rhythm => rhythm(fields),
         _ => Ok(()),
     }
 }
@@ -82,6 +84,23 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
         }
     }
     Ok(())
+}
+
+/// A sleep window leaves a day to express in, and the shortest interval fits the longest.
+fn rhythm(fields: &Fields) -> Result<(), Trouble> {
+    let rhythm = Rhythm::read(fields);
+    if let Some((from, until)) = rhythm.sleep {
+        let lasts = lasts_by_the_clock(from, until);
+        if lasts > LONGEST_SLEEP_WINDOW {
+            return Err(Trouble::bad("sleep_until", "bad-sleep-window")
+                .with("hours", (lasts.in_minutes() / 60).to_string())
+                .with("most", (LONGEST_SLEEP_WINDOW.in_minutes() / 60).to_string()));
+        }
+    }
+    match (rhythm.shortest, rhythm.longest) {
+        (Some(shortest), Some(longest)) if shortest > longest => Err(Trouble::bad("longest_interval", "bad-order")),
+        _ => Ok(()),
+    }
 }
 
 /// No reading beyond what the air presses with there, nor above the pump's levels.

@@ -1,0 +1,3 @@
+//! Tonight: when to express next, and how much sleep that leaves.
+
+pub mod search;
