@@ -13,37 +13,42 @@ fn some_task() -> impl Strategy<Value = Task> {
         prop::collection::vec((0_usize..12, 1_usize..4), 0..2),
     );
     let days = (prop::option::of(0_u32..6), prop::option::of(0_u32..6), 0_u32..3);
-    (8_usize..13, limits, windows, points, days, any::<bool>()).prop_map(|(points, limits, windows, stands, days, begun)| {
-        let (since, lasts, longest, shortest, lead, asleep_again) = limits;
-        let ends = points as Minute * STEP_MINUTES;
-        let from = if begun { -60 } else { windows.0 };
-        let window = Window { from, until: (windows.0 + windows.1).min(ends) };
-        let mut wanted: Vec<Wanted> =
-            stands.1.iter().map(|(s, n, lasts)| Wanted { starts: *s..(s + n).min(points), lasts: *lasts }).collect();
-        wanted.retain(|w| !w.starts.is_empty());
-        wanted.sort_by_key(|w| w.starts.start);
-        Task {
-            points,
-            since: Some(since),
-            paced_since: Some(since / 2),
-            lasts,
-            longest,
-            shortest,
-            busy: stands.0.iter().map(|(from, n)| *from..from + n).collect(),
-            wanted,
-            closed: stands.2.iter().map(|(from, n)| *from..from + n).collect(),
-            windows: if window.until > window.from.max(0) { vec![window] } else { Vec::new() },
-            begun: if begun { Begun { sessions: 1, slept: 15 } } else { Begun::default() },
-            stretch: windows.2,
-            night_sessions: windows.3,
-            days: vec![
-                PlanDay { until: (windows.0 + windows.1).min(ends), wish: days.0, done: days.2 },
-                PlanDay { until: ends, wish: days.1, done: 0 },
-            ],
-            lead,
-            asleep_again,
-        }
-    })
+    (8_usize..13, limits, windows, points, days, any::<bool>()).prop_map(
+        |(points, limits, windows, stands, days, begun)| {
+            let (since, lasts, longest, shortest, lead, asleep_again) = limits;
+            let ends = points as Minute * STEP_MINUTES;
+            let from = if begun { -60 } else { windows.0 };
+            let window = Window { from, until: (windows.0 + windows.1).min(ends) };
+            let mut wanted: Vec<Wanted> = stands
+                .1
+                .iter()
+                .map(|(s, n, lasts)| Wanted { starts: *s..(s + n).min(points), lasts: *lasts })
+                .collect();
+            wanted.retain(|w| !w.starts.is_empty());
+            wanted.sort_by_key(|w| w.starts.start);
+            Task {
+                points,
+                since: Some(since),
+                paced_since: Some(since / 2),
+                lasts,
+                longest,
+                shortest,
+                busy: stands.0.iter().map(|(from, n)| *from..from + n).collect(),
+                wanted,
+                closed: stands.2.iter().map(|(from, n)| *from..from + n).collect(),
+                windows: if window.until > window.from.max(0) { vec![window] } else { Vec::new() },
+                begun: if begun { Begun { sessions: 1, slept: 15 } } else { Begun::default() },
+                stretch: windows.2,
+                night_sessions: windows.3,
+                days: vec![
+                    PlanDay { until: (windows.0 + windows.1).min(ends), wish: days.0, done: days.2 },
+                    PlanDay { until: ends, wish: days.1, done: 0 },
+                ],
+                lead,
+                asleep_again,
+            }
+        },
+    )
 }
 
 /// Every chain of sessions that do not run into each other and begin where they may.
@@ -51,7 +56,8 @@ fn every_chain(task: &Task) -> Vec<Vec<usize>> {
     let open = |p: &usize| {
         let (from, until) = (*p as Minute * STEP_MINUTES, *p as Minute * STEP_MINUTES + task.lasts_at(*p));
         task.wanted.iter().any(|w| w.starts.contains(p))
-            || (!task.closed.iter().any(|c| c.contains(p)) && !task.busy.iter().any(|b| from < b.end && b.start < until))
+            || (!task.closed.iter().any(|c| c.contains(p))
+                && !task.busy.iter().any(|b| from < b.end && b.start < until))
     };
     let points: Vec<usize> = (0..task.points).filter(open).collect();
     (0_u32..1 << points.len())

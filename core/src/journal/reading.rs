@@ -72,6 +72,14 @@ impl Journal {
         self.rows("kind = ?1 AND taken_out = 0 ORDER BY at, subject", params![kind.name()])
     }
 
+    /// Everything of a kind from an instant on that was not taken out, by time.
+    pub fn of_kind_since(&self, kind: Kind, since: Instant) -> Result<Vec<Row>, Trouble> {
+        self.rows(
+            "kind = ?1 AND taken_out = 0 AND at >= ?2 ORDER BY at, subject",
+            params![kind.name(), since.unix_milliseconds()],
+        )
+    }
+
     /// Everything of a kind that was by an instant and whose field names another record,
     /// the latest first, at most so many; what was taken out aside.
     pub fn naming(&self, kind: Kind, field: &str, other: &str, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {

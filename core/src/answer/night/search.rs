@@ -203,7 +203,7 @@ impl Task {
 
     /// Whether a session may begin at a point. What was set by hand or stands goes before
     /// what is busy.
-    fn is_open(&self, point: usize) -> bool {
+    pub(super) fn may_begin(&self, point: usize) -> bool {
         if self.wanted.iter().any(|w| w.starts.contains(&point)) {
             return true;
         }
@@ -213,7 +213,7 @@ impl Task {
 
     /// The sleep within a window between an emptying that ended and a session that begins;
     /// who was awake in it needs time to be asleep again.
-    fn sleep(&self, window: Window, ended: Option<Minute>, begins: Option<Minute>) -> Option<Sleep> {
+    pub(super) fn sleep(&self, window: Window, ended: Option<Minute>, begins: Option<Minute>) -> Option<Sleep> {
         let from = match ended {
             Some(ended) if ended >= window.from => ended + self.asleep_again,
             _ => window.from,
@@ -361,7 +361,7 @@ impl<'t> Table<'t> {
             task,
             lost,
             layout,
-            open: (0..task.points).map(|p| task.is_open(p)).collect(),
+            open: (0..task.points).map(|p| task.may_begin(p)).collect(),
             best: vec![Packed::NOT_REACHED; all],
             came: vec![BEGINS; all],
             end: (Packed::NOT_REACHED, BEGINS),

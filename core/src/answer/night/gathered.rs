@@ -1,0 +1,139 @@
+//! What the record says that a plan is made from, read once.
+
+use super::frame::{Frame, Habit};
+use super::plan::{plan, Emptying, Facts, Plan};
+use crate::answer::supply::intervals::ONE_EMPTYING;
+use crate::guidance::{NightRules, Rules};
+use crate::journal::{Journal, Row};
+use crate::quantity::{Count, Volume};
+use crate::record::{date, FixedPoint, Kind, PlanChange, Rhythm, RHYTHM, RULES};
+use crate::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
+use crate::trouble::Trouble;
+
+/// Sessions of so many days say how it is usually done.
+const HABIT_DAYS: u32 = 7;
+/// Fewer days than this with sessions say nothing.
+const LEAST_DAYS: usize = 3;
+/// Sessions of so long ago still move the plan.
+const MOVES_THE_PLAN: Span = Span::hours(60);
+/// Changes by hand of so long ago may still hold.
+const CHANGES_HOLD: Span = Span::hours(72);
+
+/// What the record says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Gathered {
+    /// The present.
+    pub now: Instant,
+    /// The zone the person is in.
+    pub zone: Zone,
+    /// What was set.
+    pub rhythm: Rhythm,
+    /// What is kept to.
+    pub frame: Frame,
+    /// Emptyings of the last two days and a half, in order.
+    pub emptyings: Vec<Emptying>,
+    /// The session that runs.
+    pub running: Option<Instant>,
+    /// Fixed points.
+    pub points: Vec<FixedPoint>,
+    /// Changes by hand, in the order they were made.
+    pub changes: Vec<PlanChange>,
+}
+
+impl Gathered {
+    /// Reads what a plan is made from.
+    pub fn read(journal: &Journal, now: Instant, zone: Zone, start: DayStart) -> Result<Self, Trouble> {
+        let fields = |id: &str| journal.record(id).map(|r| r.map(|(_, f)| f).unwrap_or_default());
+        let rhythm = Rhythm::read(&fields(RHYTHM)?);
+        let rules = NightRules::read(&Rules::read(&fields(RULES)?));
+        let today = LocalDay::of(&Moment::new(now, zone), start);
+        let since = today.earlier_by(HABIT_DAYS).begins(zone, start).min(now.minus(MOVES_THE_PLAN));
+        let rows = journal.of_kind_since(Kind::Session, since)?;
+        let emptyings = emptyings(&rows);
+        let habit = habit(&rows, &emptyings, today, zone, start);
+        let mut points = Vec::new();
+        for row in journal.of_kind(Kind::FixedPoint)? {
+            points.extend(FixedPoint::read(&row.subject, &fields(&row.subject)?));
+        }
+        let mut changes = Vec::new();
+        for row in journal.of_kind_since(Kind::PlanChange, now.minus(CHANGES_HOLD))? {
+            changes.extend(PlanChange::read(&fields(&row.subject)?));
+        }
+        let mut age = None;
+        for row in journal.of_kind(Kind::Child)? {
+            let birth = date(&fields(&row.subject)?, "birth").map(|d| LocalDay::on(d).begins(zone, start));
+            age = age.into_iter().chain(birth.map(|birth| now.since(birth))).min();
+        }
+        let frame = Frame::of(&rhythm, habit, rules, age.filter(|age| *age >= Span::milliseconds(0)));
+        Ok(Self {
+            now,
+            zone,
+            rhythm,
+            frame,
+            emptyings: emptyings.into_iter().filter(|e| e.at >= now.minus(MOVES_THE_PLAN)).collect(),
+            running: journal.running()?.and_then(|row| row.at),
+            points,
+            changes,
+        })
+    }
+
+    /// The plan, with what is known of milk lost to slower refilling.
+    pub fn plan(&self, lost: &dyn Fn(Instant, Instant) -> Volume) -> Option<Plan> {
+        self.plan_in(&self.frame, lost)
+    }
+
+    /// The plan in another frame.
+    pub fn plan_in(&self, frame: &Frame, lost: &dyn Fn(Instant, Instant) -> Volume) -> Option<Plan> {
+        plan(&Facts {
+            now: self.now,
+            zone: self.zone,
+            frame,
+            emptyings: &self.emptyings,
+            running: self.running,
+            points: &self.points,
+            changes: &self.changes,
+            lost,
+        })
+    }
+}
+
+/// Sessions that ended, close ones as one; by time.
+fn emptyings(rows: &[Row]) -> Vec<Emptying> {
+    let mut found: Vec<Emptying> = Vec::new();
+    let ended = rows.iter().filter(|row| !row.running).filter_map(|row| row.at.map(|at| (at, row.until.unwrap_or(at))));
+    for (from, at) in ended {
+        match found.last_mut() {
+            Some(last) if at.since(last.at) <= ONE_EMPTYING => last.at = last.at.max(at),
+            _ => found.push(Emptying { from, at }),
+        }
+    }
+    found
+}
+
+/// How it was usually done: the middle of the days, and of the sessions, that say so.
+fn habit(rows: &[Row], emptyings: &[Emptying], today: LocalDay, zone: Zone, start: DayStart) -> Habit {
+    let day = |at: Instant| LocalDay::of(&Moment::new(at, zone), start);
+    let mut a_day = std::collections::BTreeMap::<LocalDay, u32>::new();
+    for emptying in emptyings.iter().filter(|e| day(e.at) < today) {
+        *a_day.entry(day(emptying.at)).or_default() += 1;
+    }
+    let mut counts: Vec<u32> = a_day.into_values().collect();
+    let mut lengths: Vec<i64> = rows
+        .iter()
+        .filter_map(|row| Some(row.until?.since(row.at?).in_minutes()))
+        .filter(|minutes| (5..=90).contains(minutes))
+        .collect();
+    Habit {
+        sessions_a_day: (counts.len() >= LEAST_DAYS).then(|| middle(&mut counts)).flatten().map(Count::new),
+        // Whole steps of five: a plan is no stopwatch.
+        lasts: (lengths.len() >= LEAST_DAYS)
+            .then(|| middle(&mut lengths))
+            .flatten()
+            .map(|minutes| Span::minutes(((minutes + 2) / 5 * 5).max(5))),
+    }
+}
+
+fn middle<T: Ord + Copy>(values: &mut [T]) -> Option<T> {
+    values.sort_unstable();
+    values.get(values.len() / 2).copied()
+}
