@@ -8,6 +8,7 @@ pub mod demo_family;
 pub mod gauge_bench;
 pub mod person;
 pub mod place;
+pub mod refilling_family;
 pub mod simulated_family;
 pub mod ten_years;
 pub mod written;

@@ -8,6 +8,7 @@ mod estimate;
 pub mod fit;
 pub mod night;
 pub mod pump;
+pub mod refill;
 pub mod supply;
 pub mod trace;
 

@@ -2,12 +2,15 @@
 //!
 //! [`gathered`] reads what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
 //! [`search`] finds the cheapest plan on a grid; [`plan`] makes it from what was really
-//! done and tells [`why`] and what [`gives_way`].
+//! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
+//! [`looking_back`] tells what nights were.
 
 pub mod frame;
 pub mod gathered;
 pub mod gives_way;
+pub mod looking_back;
 pub mod plan;
+pub mod reminders;
 pub mod search;
 pub mod standing;
 pub mod why;
@@ -15,6 +18,8 @@ pub mod why;
 pub use frame::{Frame, Habit, Origin, Sourced};
 pub use gathered::Gathered;
 pub use gives_way::GivesWay;
+pub use looking_back::{nights_that_were, NightThatWas};
 pub use plan::{plan, Basis, Emptying, Facts, Night, Plan, Planned};
+pub use reminders::{reminders, Reminder, Reminds};
 pub use standing::{Standing, Stretch};
 pub use why::Why;

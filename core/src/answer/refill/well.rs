@@ -1,0 +1,210 @@
+//! One well: a side, or both where they were measured together.
+
+use chrono::Timelike;
+
+use crate::answer::estimate::{Estimate, CONFIDENCE};
+use crate::answer::supply::{Interval, Side, Standing};
+use crate::quantity::{Count, Production, Quantity, Volume};
+use crate::statistics::{grown, grown_slope, Collected, Saturation};
+use crate::time::{Instant, Moment, Span, Zone};
+
+/// Whose well it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WellOf {
+    /// One side's.
+    Side(Side),
+    /// Both together: they were measured in one.
+    Together,
+}
+
+/// Whether refilling slows, as far as the record can tell.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Flattens {
+    /// It flattens to this.
+    At(Estimate<Volume>),
+    /// There is no sign of slowing up to a gap this long.
+    NoSignUpTo(Span),
+    /// The record cannot tell yet.
+    CannotTellYet,
+}
+
+/// How a well fills again.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Well {
+    /// Whose it is.
+    pub of: WellOf,
+    /// How fast it fills just after an emptying, as it is now.
+    pub rate: Estimate<Production>,
+    /// Whether the rate is told closely.
+    pub rate_is_close: bool,
+    /// Whether it slows.
+    pub flattens: Flattens,
+    /// Intervals it rests on.
+    pub intervals: Count,
+    /// Days they reach over.
+    pub days: Count,
+    /// The longest gap that is seen often enough.
+    pub longest: Span,
+    pub(super) fit: Saturation,
+}
+
+/// The level may drift by so much a day ordinarily, on the log scale.
+const DRIFT_SPREAD: f64 = 0.008;
+/// The time of day makes so much ordinarily, on the log scale.
+const HOUR_SPREAD: f64 = 0.12;
+/// Fewer intervals than this tell nothing.
+pub const LEAST_INTERVALS: usize = 20;
+/// A gap is seen often enough with this many as long.
+const OFTEN: usize = 5;
+/// The rate is told closely with a spread below this, on the log scale: within a tenth in
+/// 95 of 100.
+const CLOSE_RATE: f64 = 0.05;
+/// The level it flattens to is told with a spread below this: within a fifth in 95 of 100.
+const CLOSE_LEVEL: f64 = 0.095;
+/// No sign of slowing: at the longest gap no more than this is lost, at the end of the range.
+const LITTLE_SLOWING: f64 = 0.17;
+/// A record whose gaps are no longer than this cannot show levelling: filling is straight
+/// to about 6 h (Daly et al., Exp Physiol 1996;81:861-875), and less than half of that
+/// shows nothing of it.
+const LEAST_LONGEST: Span = Span::minutes(180);
+
+pub(super) fn hours(span: Span) -> f64 {
+    span.in_milliseconds() as f64 / 3_600_000.0
+}
+
+/// The mean of cos and sin of the time of day over an interval.
+fn time_of_day(from: Instant, until: Instant, zone: Zone) -> [f64; 2] {
+    let wall = Moment::new(from, zone).on_the_wall();
+    let turn = std::f64::consts::TAU / 24.0;
+    let begins = (f64::from(wall.num_seconds_from_midnight()) / 3600.0) * turn;
+    let width = hours(until.since(from)) * turn;
+    if width.abs() < 1e-9 {
+        return [begins.cos(), begins.sin()];
+    }
+    let ends = begins + width;
+    [(ends.sin() - begins.sin()) / width, (begins.cos() - ends.cos()) / width]
+}
+
+impl Well {
+    /// Whether an interval tells of how it fills.
+    pub(super) fn counts(interval: &Interval) -> bool {
+        interval.standing == Standing::Counts && interval.milk.is_some() && interval.until > interval.from
+    }
+
+    /// Fits a well to intervals that count, as it is at an instant. None where there are
+    /// too few.
+    pub fn fit(of: WellOf, intervals: &[(Interval, Zone)], now: Instant) -> Option<Self> {
+        let counted: Vec<&(Interval, Zone)> = intervals.iter().filter(|(i, _)| Self::counts(i)).collect();
+        if counted.len() < LEAST_INTERVALS {
+            return None;
+        }
+        let collected: Vec<Collected> = counted
+            .iter()
+            .map(|(interval, zone)| {
+                let [cos, sin] = time_of_day(interval.from, interval.until, *zone);
+                let days = hours(interval.until.since(now)) / 24.0;
+                Collected {
+                    gap: hours(interval.lasted()),
+                    amount: interval.milk.map_or(0.0, Quantity::canonical),
+                    beside: [days, cos, sin],
+                }
+            })
+            .collect();
+        let fit = Saturation::fit(&collected, [DRIFT_SPREAD, HOUR_SPREAD, HOUR_SPREAD])?;
+        let mut gaps: Vec<i64> = counted.iter().map(|(i, _)| i.lasted().in_minutes()).collect();
+        gaps.sort_unstable();
+        let longest = Span::minutes(gaps.len().checked_sub(OFTEN).and_then(|at| gaps.get(at)).copied().unwrap_or(0));
+        let first = counted.iter().map(|(i, _)| i.from).min().unwrap_or(now);
+        let reach = fit.reach(CONFIDENCE);
+        let rate_spread = fit.spread_of([1.0, 0.0, 0.0, 0.0, 0.0]);
+        Some(Self {
+            of,
+            rate: around(fit.log_rate + fit.smearing.ln(), rate_spread * reach, |v| {
+                Production::from_canonical(v * 24.0)
+            }),
+            rate_is_close: rate_spread <= CLOSE_RATE,
+            flattens: flattens(&fit, longest, reach),
+            intervals: Count::new(counted.len() as u32),
+            days: Count::new((hours(now.since(first)) / 24.0).ceil().max(0.0) as u32),
+            longest,
+            fit,
+        })
+    }
+
+    /// Whether the rate lies within what was published for one breast: up to this.
+    pub fn is_within(&self, highest: Production) -> bool {
+        let breasts = if self.of == WellOf::Together { 2.0 } else { 1.0 };
+        self.rate.low.canonical() <= highest.canonical() * breasts
+    }
+
+    /// How fast it levels off, per hour: none of it where there is no sign.
+    pub(super) fn levelling(&self) -> f64 {
+        match self.flattens {
+            Flattens::At(_) => self.fit.levelling,
+            _ => self.fit.levelling.max(0.0),
+        }
+    }
+
+    /// What an emptying at the end of an interval brings, in the mean.
+    pub fn expected(&self, from: Instant, until: Instant, zone: Zone) -> Volume {
+        Volume::from_canonical(self.mean(from, until, zone))
+    }
+
+    pub(super) fn mean(&self, from: Instant, until: Instant, zone: Zone) -> f64 {
+        let gap = hours(until.since(from));
+        if gap <= 0.0 {
+            return 0.0;
+        }
+        self.begins_at(from, until, zone) * grown(self.levelling(), gap)
+    }
+
+    /// The rate at which it fills at first, mL/h, with the time of day.
+    fn begins_at(&self, from: Instant, until: Instant, zone: Zone) -> f64 {
+        let [cos, sin] = time_of_day(from, until, zone);
+        let [_, of_cos, of_sin] = self.fit.slopes;
+        (self.fit.log_rate + of_cos * cos + of_sin * sin).exp() * self.fit.smearing
+    }
+
+    /// How the logarithm of the mean changes with the parameters.
+    pub(super) fn gradient(&self, from: Instant, until: Instant, zone: Zone) -> [f64; 5] {
+        let [cos, sin] = time_of_day(from, until, zone);
+        [1.0, 0.0, cos, sin, grown_slope(self.levelling(), hours(until.since(from)).max(1e-6))]
+    }
+
+    /// What would have come without slowing, less what does; nothing where it cannot be told.
+    pub fn lost(&self, from: Instant, until: Instant, zone: Zone) -> Volume {
+        let gap = hours(until.since(from));
+        let lost = match self.flattens {
+            Flattens::At(_) if gap > 0.0 => {
+                self.begins_at(from, until, zone) * (gap - grown(self.levelling(), gap)).max(0.0)
+            }
+            _ => 0.0,
+        };
+        Volume::from_canonical(lost)
+    }
+}
+
+fn around<Q>(log: f64, reach: f64, of: impl Fn(f64) -> Q) -> Estimate<Q> {
+    Estimate { value: of(log.exp()), low: of((log - reach).exp()), high: of((log + reach).exp()) }
+}
+
+fn flattens(fit: &Saturation, longest: Span, reach: f64) -> Flattens {
+    let spread = fit.spread_of([0.0, 0.0, 0.0, 0.0, 1.0]);
+    let (low, high) = (fit.levelling - reach * spread, fit.levelling + reach * spread);
+    if low > 0.0 {
+        // ln C = ln r − ln k.
+        let level_spread = fit.spread_of([1.0, 0.0, 0.0, 0.0, -1.0 / fit.levelling]);
+        if level_spread <= CLOSE_LEVEL {
+            let log = fit.log_rate - fit.levelling.ln() + fit.smearing.ln();
+            return Flattens::At(around(log, reach * level_spread, Volume::from_canonical));
+        }
+        return Flattens::CannotTellYet;
+    }
+    let gap = hours(longest);
+    let most_lost = 1.0 - grown(high.max(0.0), gap) / gap.max(1e-9);
+    if longest >= LEAST_LONGEST && most_lost <= LITTLE_SLOWING {
+        Flattens::NoSignUpTo(longest)
+    } else {
+        Flattens::CannotTellYet
+    }
+}
