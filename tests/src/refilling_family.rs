@@ -132,7 +132,10 @@ impl RefillingFamily {
             }
             let milk = match chance.happens(self.unknown) {
                 true => Milk::Unknown,
-                false => Milk::Sides { left: Some(Volume::from_canonical(gave[0])), right: Some(Volume::from_canonical(gave[1])) },
+                false => Milk::Sides {
+                    left: Some(Volume::from_canonical(gave[0])),
+                    right: Some(Volume::from_canonical(gave[1])),
+                },
             };
             removals.push(Removal {
                 session: format!("s{i}"),
@@ -153,7 +156,10 @@ pub fn some_family(chance: &mut Chance, straight: bool) -> RefillingFamily {
     let capacity = (!straight).then(|| rate * (chance.between(2.5_f64.ln(), 14.0_f64.ln())).exp());
     let other = chance.between(0.6, 1.6);
     RefillingFamily {
-        breasts: [Breast { rate, capacity }, Breast { rate: rate * other, capacity: capacity.map(|c| c * other * chance.between(0.8, 1.25)) }],
+        breasts: [
+            Breast { rate, capacity },
+            Breast { rate: rate * other, capacity: capacity.map(|c| c * other * chance.between(0.8, 1.25)) },
+        ],
         sessions: chance.whole(5, 9) as u32,
         night: chance.between(5.0, 8.5),
         noise: chance.between(0.08, 0.25),

@@ -42,7 +42,7 @@ pub use point::Point;
 pub use rank_trend::{hamed_rao, mann_kendall, CorrectedTrend, RankTrend};
 pub use rising::rising;
 pub use robust_slope::{robust_slope, RobustSlope};
-pub use saturation::{grown, grown_slope, Collected, Saturation};
+pub use saturation::{grown, grown_elasticity, grown_slope, pace, Collected, Saturation};
 pub use student::two_sided_t;
 pub use two_samples::{paired_shift, shift, PairedShift, Shift};
 pub use uncertain::Uncertain;

@@ -9,7 +9,7 @@ pub struct Collected {
     pub gap: f64,
     /// How much came; below a half of its unit it is taken as that.
     pub amount: f64,
-    /// Up to three things that make all of it more or less, on the log scale.
+    /// Up to three things that make it grow faster or slower, on the log scale.
     pub beside: [f64; BESIDE],
 }
 
@@ -27,8 +27,9 @@ const ROUNDS: usize = 30;
 const LEAST_LEVELLING: f64 = -0.25;
 const MOST_LEVELLING: f64 = 1.2;
 
-/// amount = exp(log_rate + beside · slopes) · (1 − exp(−levelling · gap)) / levelling, with
-/// noise on the log scale.
+/// amount = exp(log_rate) · (1 − exp(−levelling · g)) / levelling with g = gap · exp(beside ·
+/// slopes), and noise on the log scale: what is beside it makes it grow faster or slower,
+/// towards the same level.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Saturation {
     /// Logarithm of the rate at which it begins.
@@ -37,6 +38,8 @@ pub struct Saturation {
     pub slopes: [f64; BESIDE],
     /// How fast it levels off, per unit of the gap; 0 is a straight line.
     pub levelling: f64,
+    /// The same where growing faster and faster is not ruled out.
+    pub free_levelling: f64,
     /// Covariance of (log_rate, slopes, levelling).
     pub covariance: [[f64; P]; P],
     /// Spread of the noise on the log scale.
@@ -56,6 +59,16 @@ pub fn grown(levelling: f64, gap: f64) -> f64 {
         gap * (1.0 - x / 2.0)
     } else {
         -(-x).exp_m1() / levelling
+    }
+}
+
+/// How ln [`grown`] changes with the logarithm of the gap: 1 where it is straight.
+pub fn grown_elasticity(levelling: f64, gap: f64) -> f64 {
+    let x = levelling * gap;
+    if x.abs() < 1e-6 {
+        1.0 - x / 2.0
+    } else {
+        x / x.exp_m1()
     }
 }
 
@@ -84,14 +97,32 @@ impl Saturation {
         }
         let logs: Vec<f64> = collected.iter().map(|c| c.amount.max(LEAST).ln()).collect();
         let rates: Vec<f64> = logs.iter().zip(collected).map(|(log, c)| log - grown(FIRST, c.gap).ln()).collect();
+        let free = Self::walk(collected, &logs, &rates, spreads, false)?;
+        if free.levelling >= 0.0 {
+            return Some(free);
+        }
+        // Nothing grows faster and faster: the line is straight, but its ranges are those
+        // of a fit that did not know.
+        let straight = Self::walk(collected, &logs, &rates, spreads, true)?;
+        Some(Self { covariance: free.covariance, freedom: free.freedom, free_levelling: free.levelling, ..straight })
+    }
+
+    fn walk(
+        collected: &[Collected],
+        logs: &[f64],
+        rates: &[f64],
+        spreads: [f64; BESIDE],
+        straight: bool,
+    ) -> Option<Self> {
+        let first = if straight { 0.0 } else { FIRST };
         let mut at = [0.0; P];
         let [log_rate, .., levelling] = &mut at;
-        (*log_rate, *levelling) = (median(&rates)?, FIRST);
-        let mut residuals = residuals(collected, &logs, &at);
+        (*log_rate, *levelling) = (median(rates)?, first);
+        let mut residuals = residuals(collected, logs, &at);
         let mut noise = spread(&residuals)?;
         let mut normal = Normal::default();
         for _ in 0..ROUNDS {
-            normal = Normal::of(collected, &residuals, noise, &at, spreads);
+            normal = Normal::of(collected, &residuals, noise, &at, spreads, straight);
             let step = normal.solve()?;
             let before = at;
             for (value, step) in at.iter_mut().zip(step) {
@@ -99,13 +130,13 @@ impl Saturation {
             }
             let [.., levelling] = &mut at;
             *levelling = levelling.clamp(LEAST_LEVELLING, MOST_LEVELLING);
-            residuals = self::residuals(collected, &logs, &at);
+            residuals = self::residuals(collected, logs, &at);
             noise = spread(&residuals)?;
             if at.iter().zip(before).all(|(now, before)| (now - before).abs() < 1e-9) {
                 break;
             }
         }
-        let freedom = (n - P) as f64;
+        let freedom = (collected.len() - P) as f64;
         let scale = normal.scale(noise, freedom)?;
         let mut covariance = normal.inverse()?;
         covariance.iter_mut().flatten().for_each(|c| *c *= scale * scale);
@@ -116,13 +147,21 @@ impl Saturation {
             log_rate,
             slopes: [a, b, c],
             levelling,
+            free_levelling: levelling,
             covariance,
-            noise: noise * (n as f64 / freedom).sqrt(),
+            noise: noise * (collected.len() as f64 / freedom).sqrt(),
             smearing: residuals.iter().zip(&weights).map(|(r, w)| w * r.exp()).sum::<f64>() / all,
             freedom,
             residuals: residuals.iter().zip(&weights).map(|(r, w)| (*w > 0.0).then_some(*r)).collect(),
         };
         (kept.smearing.is_finite() && kept.covariance.iter().flatten().all(|c| c.is_finite())).then_some(kept)
+    }
+
+    /// The same with spreads of its parameters so many times as wide.
+    #[must_use]
+    pub fn wider(mut self, times: f64) -> Self {
+        self.covariance.iter_mut().flatten().for_each(|c| *c *= times * times);
+        self
     }
 
     /// The spread of a sum of the parameters.
@@ -141,12 +180,15 @@ impl Saturation {
 /// Where levelling is looked for first.
 const FIRST: f64 = 0.08;
 
+/// How many times its own pace it grows.
+pub fn pace(beside: &[f64; BESIDE], slopes: [f64; BESIDE]) -> f64 {
+    beside.iter().zip(slopes).map(|(x, slope)| x * slope).sum::<f64>().exp()
+}
+
 fn residuals(collected: &[Collected], logs: &[f64], at: &[f64; P]) -> Vec<f64> {
     let [log_rate, a, b, c, levelling] = at;
-    let means = collected.iter().map(|one| {
-        let beside: f64 = one.beside.iter().zip([a, b, c]).map(|(x, slope)| x * slope).sum();
-        log_rate + beside + grown(*levelling, one.gap).ln()
-    });
+    let means =
+        collected.iter().map(|one| log_rate + grown(*levelling, one.gap * pace(&one.beside, [*a, *b, *c])).ln());
     logs.iter().zip(means).map(|(log, mean)| log - mean).collect()
 }
 
@@ -178,8 +220,15 @@ struct Normal {
 }
 
 impl Normal {
-    fn of(collected: &[Collected], residuals: &[f64], noise: f64, at: &[f64; P], spreads: [f64; BESIDE]) -> Self {
-        let [.., levelling] = at;
+    fn of(
+        collected: &[Collected],
+        residuals: &[f64],
+        noise: f64,
+        at: &[f64; P],
+        spreads: [f64; BESIDE],
+        straight: bool,
+    ) -> Self {
+        let [_, a, b, c, levelling] = *at;
         let mut normal = Self::default();
         for (one, residual) in collected.iter().zip(residuals) {
             let off = residual / noise;
@@ -190,11 +239,17 @@ impl Normal {
             normal.psi_squared += (weight * off).powi(2);
             normal.psi_slope += if u.abs() < 1.0 { (1.0 - u * u) * (1.0 - 5.0 * u * u) } else { 0.0 };
             let [x, y, z] = one.beside;
-            let row = [1.0, x, y, z, grown_slope(*levelling, one.gap)];
+            let gap = one.gap * pace(&one.beside, [a, b, c]);
+            let elastic = grown_elasticity(levelling, gap);
+            let of_levelling = if straight { 0.0 } else { grown_slope(levelling, gap) };
+            let row = [1.0, x * elastic, y * elastic, z * elastic, of_levelling];
             for ((line, right), a) in normal.matrix.iter_mut().zip(&mut normal.right).zip(row) {
                 *right += weight * a * residual;
                 line.iter_mut().zip(row).for_each(|(cell, b)| *cell += weight * a * b);
             }
+        }
+        if let (true, [.., [.., cell]]) = (straight, &mut normal.matrix) {
+            *cell = 1.0;
         }
         // Slopes are drawn towards nothing as their ordinary spread says.
         for (i, spread) in spreads.iter().enumerate() {

@@ -30,7 +30,9 @@ fn main() {
     let families: u64 = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(300);
     println!("| families | days | rate told | within 10 % | held | level told | within 20 % | held | no sign | can't tell | morning off | held | difference told | held |");
     println!("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
-    for (name, straight, left_behind) in [("flatten", false, 0.0), ("straight", true, 0.0), ("flatten, 15 % left behind", false, 0.15)] {
+    for (name, straight, left_behind) in
+        [("flatten", false, 0.0), ("straight", true, 0.0), ("flatten, 15 % left behind", false, 0.15)]
+    {
         for days in [14, 28, 42] {
             let mut tally = Tally::default();
             for seed in 0..families {
@@ -40,7 +42,13 @@ fn main() {
                 let refill = of_removals(&record.removals, record.now, record.calendar);
                 count(&mut tally, &family, &refill, record.now, &mut chance);
             }
-            let share = |of: u32, all: u32| if all == 0 { "".to_owned() } else { format!("{:.0} %", f64::from(of) / f64::from(all) * 100.0) };
+            let share = |of: u32, all: u32| {
+                if all == 0 {
+                    "".to_owned()
+                } else {
+                    format!("{:.0} %", f64::from(of) / f64::from(all) * 100.0)
+                }
+            };
             println!(
                 "| {name} | {days} | {} | {} | {} | {} | {} | {} | {} | {} | {:+.1} % | {} | {} | {} |",
                 share(tally.rate_told, tally.wells),
