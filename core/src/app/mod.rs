@@ -208,7 +208,11 @@ impl App {
                 self.said.retain(|said| said.key != notice);
                 Ok(Vec::new())
             }
-            Event::Start => self.start(present),
+            Event::Start => {
+                // From wherever it was started, it runs in the first place.
+                self.places = vec![Place::Now];
+                self.start(present)
+            }
             Event::SetUp { field, value } => self.set_up(&field, &value, present),
             Event::Mark { deed } => self.mark(deed, present),
             Event::Pain { mark, score } => self.pain(&mark, score, present),

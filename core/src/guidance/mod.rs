@@ -11,6 +11,6 @@ mod supply;
 
 pub(crate) use kit::MONTH_HOURS;
 pub use kit::{CycleRange, FitRules, KitRules};
-pub use night::{Evidence, NightRules};
+pub use night::{Evidence, NightRules, RefillRules};
 pub use rule::{Rule, Rules};
 pub use supply::SupplyRules;

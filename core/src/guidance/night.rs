@@ -76,3 +76,18 @@ impl Evidence {
         ALL.get_or_init(|| toml::from_str::<Table>(super::rule::NIGHT).map(|t| t.evidence).unwrap_or_default())
     }
 }
+
+/// The rules of how milk comes back.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RefillRules {
+    /// The highest rate that was published for one breast.
+    pub highest_rate: crate::quantity::Production,
+}
+
+impl RefillRules {
+    /// Reads them from the table.
+    pub fn read(rules: &Rules) -> Self {
+        use crate::quantity::{Production, Quantity};
+        Self { highest_rate: Production::from_canonical(rules.value("highest_rate") * 24.0) }
+    }
+}

@@ -96,6 +96,16 @@ impl FixedPoint {
         })
     }
 
+    /// The days it stands on, as in [`super::kinds::DAYS`].
+    pub fn days(&self) -> &str {
+        &self.days
+    }
+
+    /// The one date it stands on.
+    pub fn date(&self) -> Option<NaiveDate> {
+        self.on
+    }
+
     /// Whether it stands on a date. One that names a date stands on that alone.
     pub fn stands_on(&self, day: NaiveDate) -> bool {
         if let Some(on) = self.on {

@@ -274,6 +274,7 @@ const RULES_FIELDS: &[Spec] = &[
     spec("usual_length", Takes::Number { least: 5.0, most: 60.0 }, "night-rules"),
     spec("catches_up", Takes::Number { least: 30.0, most: 100.0 }, "night-rules"),
     spec("late_after", Takes::Number { least: 5.0, most: 120.0 }, "night-rules"),
+    spec("highest_rate", Takes::Number { least: 10.0, most: 200.0 }, "night-rules"),
 ];
 
 /// What stands in a day.

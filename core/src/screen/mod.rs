@@ -34,6 +34,7 @@ pub(crate) use kit::next_place;
 pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
+pub(crate) use tonight::{reminder_words, Look, PUT_OFF};
 pub use trouble_words::words_of_trouble;
 pub use view::{AlarmsAre, View};
 pub use words::Words;

@@ -183,6 +183,23 @@ impl<'a> Words<'a> {
         }
     }
 
+    /// The range of a volume, with its unit; below nothing with a true minus.
+    pub fn volume_range(&self, low: Volume, high: Volume) -> String {
+        let unit = self.settings.volume;
+        let places = if high.in_unit(unit).abs() < 10.0 { unit.places().max(1) } else { unit.places() };
+        let figure = |v: Volume| {
+            let value = v.in_unit(unit);
+            let size = say_decimal(value.abs(), places);
+            if value < 0.0 && size != "0" {
+                format!("\u{2212}{size}")
+            } else {
+                size
+            }
+        };
+        let unit = self.unit(unit);
+        self.with("range", &[("low", figure(low).into()), ("high", figure(high).into()), ("unit", unit.into())])
+    }
+
     /// A chance in per cent; never all, never none.
     pub fn chance(&self, share: Share) -> String {
         match share.fraction() * 100.0 {

@@ -3,5 +3,6 @@
 //! In: a journal. Out: bytes another program or another phone can read. Nothing
 //! is worked out here.
 
+pub mod calendar;
 pub mod exchange;
 pub mod trace_file;

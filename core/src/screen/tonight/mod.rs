@@ -1,34 +1,81 @@
 //! Tonight: when to express next, and what the night holds.
+//!
+//! [`look`] gathers plan and wells, once; [`head`] says the next time, [`night`] draws the
+//! strip, [`figures`] what the night leaves and brings, [`times`] the times with why then,
+//! [`choices`] what a longer sleep costs, [`refill`] how milk comes back, [`back`] what
+//! nights were, [`set`] what is set.
 
-use super::shapes::{ListGroup, Place, Screen, TonightScreen};
+mod back;
+mod choices;
+mod figures;
+mod head;
+mod look;
+mod night;
+mod refill;
+mod set;
+mod times;
+
+pub(crate) use head::{reminder_words, PUT_OFF};
+pub(crate) use look::Look;
+
+use super::shapes::{Action, Event, ListGroup, Place, Screen, Section, Sign, TonightScreen, Weight};
 use super::View;
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
-    let frame = view.frame(&Place::Tonight, words.say("place-tonight"), words.date(view.today()))?;
+    let mut frame = view.frame(&Place::Tonight, words.say("place-tonight"), words.date(view.today()))?;
+    frame.ask_again_milliseconds = Some(30_000);
+    let look = Look::read(view)?;
+    let said = head::said(view, &look);
+    let choices = if look.plan.is_none() { vec![set::how_many(view, &look)] } else { Vec::new() };
+    let mut sections = Vec::new();
+    sections.extend(choices::section(view, &look));
+    sections.extend(refill::section(view, &look));
+    sections.extend(back::section(view, &look)?);
+    sections.push(set::section(view, &look));
+    sections.push(set::evidence(view));
     Ok(Screen::Tonight {
         frame,
         tonight: TonightScreen {
-            headline: String::new(),
-            figure: String::new(),
-            caption: String::new(),
-            why: String::new(),
-            asks: Vec::new(),
-            start: None,
-            actions: Vec::new(),
-            night: None,
-            figures: Vec::new(),
-            choices: Vec::new(),
-            times: ListGroup {
-                key: "times".to_owned(),
-                title: String::new(),
-                rows: Vec::new(),
-                empty: String::new(),
-                add: Vec::new(),
-            },
-            sections: Vec::new(),
-            spoken: String::new(),
+            spoken: [&said.headline, &said.figure, &said.caption, &said.why]
+                .into_iter()
+                .filter(|s| !s.is_empty())
+                .cloned()
+                .collect::<Vec<_>>()
+                .join(", "),
+            headline: said.headline,
+            figure: said.figure,
+            caption: said.caption,
+            why: said.why,
+            asks: head::asks(view, &look),
+            start: look
+                .gathered
+                .running
+                .is_none()
+                .then(|| Action::new("start", words.say("start"), Event::Start).weight(Weight::Main).sign(Sign::Start)),
+            actions: head::actions(view, &look),
+            night: night::picture(view, &look),
+            figures: figures::all(view, &look),
+            choices,
+            times: times::group(view, &look),
+            sections,
         },
     })
+}
+
+fn section(key: &str, title: String) -> Section {
+    Section {
+        key: key.to_owned(),
+        title,
+        lines: Vec::new(),
+        plot: None,
+        fields: Vec::new(),
+        rows: Vec::new(),
+        actions: Vec::new(),
+    }
+}
+
+fn empty_group(key: &str) -> ListGroup {
+    ListGroup { key: key.to_owned(), title: String::new(), rows: Vec::new(), empty: String::new(), add: Vec::new() }
 }
