@@ -52,6 +52,9 @@ act-reading = reading
 act-readings-right = readings are right
 act-meant-in = unit
 act-trace-in = trace brought in
+act-plan-moved = session moved
+act-plan-skipped = session left out
+act-plan-snoozed = reminder put off
 
 ## First screen
 
@@ -283,6 +286,13 @@ group-supply-rules = How supply is reckoned
 group-volume-rules = What supply is held against
 group-kit-rules = How pumps are judged
 group-fit-rules = How flanges are chosen
+group-night-rules = How the night is planned
+group-rhythm = Sessions
+group-sleep = Sleep
+group-reminders = Reminders
+group-block = A block of repeated short sessions
+group-ending = Fewer and fewer, when expressing is to end
+group-time-of-day = Time of day
 group-kit = Flanges in stock
 group-gauge = The gauge
 group-air = The air
@@ -308,9 +318,13 @@ kind-gauge = Gauge
 kind-check = Check with a gauge
 kind-trace = Trace of pressure
 kind-fit = Nipple measured
+kind-rhythm = Your rhythm
+kind-fixed_point = Fixed point of the day
+kind-plan_change = Plan changed
 kind-settings = Settings
 add-session = Write down a session
 add-feed = Write down a feed
+add-fixed_point = Add a shift, a break, a care time or a feed
 add-sign = Write down temperature or signs
 add-note = Write down a note
 add-weight = Write down a child’s weight
@@ -460,6 +474,38 @@ field-taken-out = Taken out
 field-device = Device
 field-weight = Weight
 field-what = What changed
+field-fixed_point-what = What it is
+field-fixed_point-until = Until
+field-sessions-a-day = Sessions a day
+field-longest-interval = Longest gap
+field-shortest-interval = Shortest gap
+field-sleep-from = Sleep may begin
+field-sleep-until = Sleep is over
+field-sleep-stretch = One sleep as long as
+field-night-sessions = Sessions in that time, at least
+field-reminders = Reminders
+field-night-reminders = Reminders while you sleep
+field-lead-time = Time to set up
+field-block-at = It begins
+field-block-sessions = Short sessions in it
+field-block-express = Each takes
+field-block-rest = Rest between them
+field-fewer-from = First day with one fewer
+field-fewer-every = Another falls away after so many days
+field-fewer-until = So many stay
+field-from = From
+field-days = On
+field-on = Only on this date
+field-session-in = A session then
+field-longest-gap = Longest gap where none is set
+field-longest-gap-early = The same in the first days
+field-early-days = How long the first days are
+field-least-sessions = Fewer sessions a day are noted
+field-asleep-again = Until asleep again
+field-usual-length = Length of a session where none is written down
+field-catches-up = After a delay, no closer than this share of an even gap
+field-late-after = A session is late after
+field-highest-rate = Highest published rate of one breast
 field-aim = Aim for a day, set with your consultant
 field-drop-seen = Notice of a drop, seen
 field-gap-before = Gap before
@@ -483,6 +529,11 @@ hint-zone = as the device is set, or a name such as Europe/Berlin
 hint-letdown-felt = Not felt does not mean there was none.
 hint-name = a name of your own
 hint-day-start = 0 is midnight
+hint-span = hours and minutes, such as 3:30
+hint-longest-interval = from the end of one session to the end of the next
+hint-sleep-stretch = as far as the longest gap lets it
+hint-fewer-from = days as 2026-03-01
+hint-block-at = such as 20:00, the same each day
 hint-span = many pump gauges end at 450 mmHg
 hint-accuracy-class = stands on the face, such as Cl. 1.6
 hint-greatest-error = where there is no class
@@ -504,6 +555,29 @@ choice-what-periods_back = Periods are back
 choice-what-back_to_work = Back to work
 choice-what-journey = A journey
 choice-what-solid_food = Solid food began
+choice-what-shift = Shift at work
+choice-what-break = Break
+choice-what-care_time = Care time on the unit
+choice-what-feed = Feed
+choice-days-every_day = every day
+choice-days-monday_to_friday = Monday to Friday
+choice-days-saturday_sunday = Saturday and Sunday
+choice-days-monday = Mondays
+choice-days-tuesday = Tuesdays
+choice-days-wednesday = Wednesdays
+choice-days-thursday = Thursdays
+choice-days-friday = Fridays
+choice-days-saturday = Saturdays
+choice-days-sunday = Sundays
+choice-session-in-in_it = Is to be in it
+choice-session-in-not_in_it = Cannot be in it
+choice-session-in-either = Does not matter
+choice-reminders-sound = With a sound
+choice-reminders-quiet = Quietly
+choice-reminders-none = None
+choice-night-reminders-sound = With a sound
+choice-night-reminders-quiet = Quietly
+choice-night-reminders-none = None
 choice-what-other = Something else
 choice-gap-before-whole = No session was missed
 choice-sides-left = Left
@@ -719,6 +793,18 @@ bad-beyond-span = { $field }: the gauge ends at { $most } { $unit }.
 bad-beyond-span-do = Please look at the figure, or correct the gauge in Kit.
 bad-beyond-air = { $field }: no vacuum can be more than the air presses with there, { $most } { $unit }.
 bad-beyond-air-do = Please look at the figure and its unit, and at height and air pressure.
+bad-span = { $field }: this is not a length of time.
+bad-span-do = Write hours and minutes, such as 3:30, or 90 min.
+bad-span-range = { $field }: this lies outside { $least } to { $most } (hours and minutes).
+bad-span-range-do = Please look at the hours and minutes again.
+bad-sleep-window = { $field }: sleep would be { $hours } hours long; { $most } is the most that leaves a day to express in.
+bad-sleep-window-do = Please look at both times: was one meant for the morning?
+bad-not-planned = This session is not planned any more.
+bad-not-planned-do = Look at Tonight again: the times have moved.
+bad-plan-past = The session would lie in the past.
+bad-plan-past-do = Leave it out, or start it now.
+bad-no-plan = There is no plan yet.
+bad-no-plan-do = Choose in Tonight how many sessions a day.
 
 ## Trouble with the record
 
@@ -788,6 +874,9 @@ until-date = until { $date }
 unit-mLd = mL a day
 unit-mLkgd = mL for each kilogram
 unit-d = days
+unit-h = h
+unit-minutes = min
+unit-mLh = mL an hour
 unit-wk = weeks
 clock-am = { $time } am
 clock-pm = { $time } pm
@@ -1280,3 +1369,145 @@ bad-trace-absolute = This seems to be absolute pressure: it stays near that of t
 bad-trace-absolute-do = Set the gauge to zero in the open air, so that it shows pressure below the air around (gauge pressure).
 bad-trace-beyond = Line { $line } holds { $value }, which is more than the air around can give.
 bad-trace-beyond-do = Look whether the unit over the column is the gauge’s own. A single wrong row can be taken out.
+
+## Tonight
+
+tonight-next = Next session
+tonight-next-feed = Next, a feed
+tonight-was-planned = Was planned for
+tonight-in = in { $span }
+tonight-now = now
+tonight-ago = { $span } ago
+tonight-late = When you are ready. The times after it have moved; nothing is to be made up for.
+tonight-running = A session is running
+tonight-running-since = For { $span }. The times after it are set when it ends.
+tonight-how-many = How many sessions a day?
+tonight-how-many-detail = Choose what you agreed on with your consultant. The night is planned from it, and you can change it at any time.
+tonight-none = No session is planned
+tonight-none-detail = If your breasts are full or hurt, express a little: comfort goes before the plan.
+tonight-frame-alone = Nothing is written down yet. These times follow from what is set alone; they fit better with each session.
+tonight-silence = Nothing was written down for { $span }. What was in between is not known; the times begin from now.
+tonight-ask-reminders = Shall this phone remind you of the next session?
+alarms-inexact = This phone lets no one call on the minute. Reminders may come some minutes late.
+alarms-not-shown = This phone does not show what Drawwell says. Reminders will not be seen until that is allowed in its settings.
+tonight-block = Repeated short sessions
+
+plan-earlier = Earlier
+plan-earlier-detail = 15 min
+plan-earlier-spoken = Plan the session of { $time } 15 minutes earlier
+plan-later = Later
+plan-later-detail = 15 min
+plan-later-spoken = Plan the session of { $time } 15 minutes later
+plan-snooze = In a while
+plan-snooze-detail = 10 min
+plan-snooze-spoken = Remind of the session of { $time } again in 10 minutes
+plan-skip = Leave out
+plan-skip-detail = this one
+plan-skip-spoken = Leave the session of { $time } out
+
+why-late = It was planned earlier.
+why-by-hand = You moved it here.
+why-stands = { $what }.
+why-block = Repeated short sessions are set for this time.
+why-keeps-longest = Without it the gap would be { $without }; the longest is { $longest }.
+why-in-the-night = { $count ->
+    [one] One session in the night is asked for.
+   *[other] { $count } sessions in the night are asked for.
+}
+why-before-sleep = Just before sleep, so that the sleep is long.
+why-on-waking = On waking.
+why-evenly = Evenly between its neighbours.
+
+gives-way-longest = From { $from } to { $until } is { $by } more than the longest gap of { $longest }: nothing can be in between.
+gives-way-shortest = From { $from } to { $until } is { $by } less than the shortest gap that is set.
+gives-way-sleep = The longest sleep is { $longest }; { $wished } does not fit with the rest.
+gives-way-night = { $planned } in the night; { $asked } were asked for.
+gives-way-fewer = { $planned } sessions fit into the next day; { $wished } were wished for. Sleep and the gaps that are set go first.
+gives-way-more = { $planned } sessions in the next day instead of { $wished }: the longest gap asks for it.
+gives-way-point = { $what } at { $time }: no session fits into it.
+
+night-legend = Pegs: sessions. Bands: sleep.
+night-legend-water = Pegs: sessions. Bands: sleep. The line: about what the breasts hold, with its range.
+night-spoken = The night from { $from } to { $until }: { $slept } of sleep, the longest { $longest }; { $count } sessions from two hours before it to two hours after.
+night-figure-sleep = Sleep left
+night-figure-sleep-detail = longest { $longest }
+night-figure-milk = Milk by morning
+night-figure-milk-detail = { $range }, by { $time }
+night-figure-wakings = In the night
+night-figure-wakings-detail = sessions to come
+night-figure-spoken = { $title }: { $figure }, { $detail }
+
+times = The times to come
+times-next-day = { $time }, { $date }
+
+night-choices = What a choice costs
+night-choices-now = As planned, the longest sleep is { $longest }.
+night-choice-sleep = One sleep of { $sleep }
+night-choice-less = About { $volume } less a day ({ $range }).
+night-choice-more = About { $volume } more a day ({ $range }).
+night-choice-no-difference = No difference that the record can show ({ $range } less a day).
+night-choice-cannot-tell = Can’t tell yet: the record holds too few gaps this long.
+night-choice-cannot = Does not fit: { $longest } is the most, with a longest gap of { $limit }.
+
+refill = How milk comes back
+refill-needs = Can’t tell yet. It takes { $count } sessions with their amounts from each side.
+refill-rate = { $rate } just after a session ({ $low } to { $high }).
+refill-rate-roughly = Roughly { $rate } just after a session ({ $low } to { $high }).
+refill-flattens = It slows, and levels off at about { $level } ({ $range }).
+refill-no-sign = No sign of slowing up to { $gap }.
+refill-cannot-tell = Whether it slows can’t be told yet: that takes more gaps of different lengths, and longer than { $gap }.
+refill-rests-on = From { $count } sessions in { $days } days.
+refill-outside = { $side }: this is above the { $highest } that were published for one breast. Times and amounts may be worth a look.
+refill-published = Published: 0 to 56 mL an hour for one breast, straight to about 6 h (Daly 1996); for mothers of preterm children, volumes level off from about 7 h (Lai 2020).
+
+nights = Nights that were
+nights-none = Nothing to look back on yet.
+nights-longest = { $nights ->
+    [one] In one night the longest gap was { $longest }.
+   *[other] In { $nights } nights the longest gap was mostly about { $middle }; once { $longest }.
+}
+nights-within = { $within } of { $nights } were within { $limit }.
+nights-unknown = { $nights ->
+    [one] Of one night not enough is written down to know.
+   *[other] Of { $nights } nights not enough is written down to know.
+}
+nights-limit = within { $limit }
+nights-legend = A sign a night: its longest gap. The band: the longest gap that is set.
+nights-spoken = { $nights } nights, each with its longest gap; the middle one { $middle }.
+
+tonight-set = What is set
+tonight-set-line = Your consultant’s word and your unit’s rules go before any of this.
+rhythm = Your rhythm
+rhythm-sessions = { $count } sessions a day ({ $origin }).
+rhythm-longest = Longest gap { $longest } ({ $origin }).
+rhythm-sleep = Sleep between { $from } and { $until } ({ $origin }).
+rhythm-few = Fewer than { $least } a day: for mothers of preterm children Lai 2020 found at least { $least } to be needed. Your consultant knows what holds for you.
+origin-set = set
+origin-as-done = as you do it
+origin-rule = from a rule
+origin-start = a starting value
+fixed-point-when = { $from } to { $until }, { $days }
+sessions-a-day-spoken = { $count } sessions a day
+hand-over-calendar = Into a calendar
+hand-over-calendar-detail = The plan as a file. Taken in again, it replaces the one before.
+
+evidence = How often: what studies say
+evidence-differs = They differ, and each looked at other mothers. The number is for you and your consultant.
+evidence-five = Five or more: beyond five no clear gain, gaps of no more than 7 h (25 mothers of preterm children)
+evidence-five-hundred-minutes = Five or more, and over 100 minutes a day in all (32 mothers of preterm children)
+evidence-six = Six or more did better than fewer (30 mothers expressing only)
+evidence-eight = Eight or more
+evidence-source = { $source }, { $year }
+evidence-source-from-memory = { $source }; from memory
+
+reminder-set-up = Session at { $time }
+reminder-set-up-text = Time to get things ready.
+reminder-due = It is { $time }: time for a session
+reminder-due-text = One tap starts it.
+reminder-late = The session of { $time }
+reminder-late-text = When you are ready. It can also be left out.
+calendar-name = Drawwell: sessions
+calendar-session = Session
+calendar-alarm = Time for a session
+calendar-note = Planned by Drawwell. The plan moves with what is done; take the file in again for the present one.
+calendar-handed-over = The plan is written as a calendar file.

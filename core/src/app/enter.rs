@@ -18,8 +18,10 @@ pub(super) type NewValues = Vec<(String, Value)>;
 impl App {
     pub(super) fn add(&mut self, kind: &str, days_back: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
         let kind = Kind::named(kind).filter(|k| k.only().is_none()).ok_or_else(|| {
-            Trouble::bad("kind", "bad-choice")
-                .with("words", "session, feed, sign, weight, life_event, note, child, pump, part, flange, gauge, fit")
+            Trouble::bad("kind", "bad-choice").with(
+                "words",
+                "session, feed, sign, weight, life_event, note, child, pump, part, flange, gauge, fit, fixed_point",
+            )
         })?;
         let view = self.view(present)?;
         let at = if days_back == 0 {

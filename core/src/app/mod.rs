@@ -116,7 +116,14 @@ impl App {
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let effects = self.mended(present, |app| app.react(event, present))?;
+        let moves_the_plan = moves_the_plan(&event);
+        let effects = self.mended(present, |app| {
+            let mut effects = app.react(event, present)?;
+            if moves_the_plan {
+                effects.extend(app.reminder_effects(present)?);
+            }
+            Ok(effects)
+        })?;
         Ok(Update { screen: self.here(clock)?, effects })
     }
 
@@ -297,6 +304,30 @@ impl App {
 
 /// Key of the notice about a salvaged file.
 const SALVAGED: &str = "salvaged";
+
+/// Whether what was done may change when the person is to be called.
+fn moves_the_plan(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::Wake
+            | Event::Start
+            | Event::Finish
+            | Event::FinishAt { .. }
+            | Event::AmountsDone { .. }
+            | Event::AddMissed { .. }
+            | Event::Add { .. }
+            | Event::Enter { .. }
+            | Event::Step { .. }
+            | Event::Clear { .. }
+            | Event::TakeOut { .. }
+            | Event::BringBack { .. }
+            | Event::MovePlanned { .. }
+            | Event::SkipPlanned { .. }
+            | Event::SnoozePlanned { .. }
+            | Event::Undo
+            | Event::Redo
+    )
+}
 
 fn buzz(key: &str) -> Effect {
     Effect::Buzz { key: key.to_owned() }

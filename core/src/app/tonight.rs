@@ -80,7 +80,8 @@ impl App {
             return Ok(Vec::new());
         }
         let wanted = view.record(RHYTHM)?.1;
-        let coming: Vec<Reminder> = match wanted.contains_key("reminders") || wanted.contains_key("night_reminders") {
+        let are_wanted = wanted.contains_key("reminders") || wanted.contains_key("night_reminders");
+        let coming: Vec<Reminder> = match are_wanted && view.journal.running()?.is_none() {
             true => Look::read(&view)?.reminders(),
             false => Vec::new(),
         };

@@ -57,6 +57,7 @@ impl App {
             self.go(Place::Report);
         }
         let mut effects = self.session_effects(present)?;
+        effects.extend(self.reminder_effects(present)?);
         effects.push(buzz("bring-in"));
         effects.push(Effect::Tend);
         Ok(Update { screen: self.here(clock)?, effects })

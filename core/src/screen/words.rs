@@ -251,6 +251,8 @@ impl<'a> Words<'a> {
         match ucum {
             "" => String::new(),
             "%" => "%".to_owned(),
+            // A speed is said as so many a minute.
+            "min" => self.say("unit-minutes"),
             _ => self.say(&format!("unit-{name}")),
         }
     }
