@@ -1443,6 +1443,7 @@ times-next-day = { $time }, { $date }
 night-choices = What a choice costs
 night-choices-now = As planned, the longest sleep is { $longest }.
 night-choice-sleep = One sleep of { $sleep }
+night-choice-one-more = One session more in the night, the longest sleep then { $longest }
 night-choice-less = About { $volume } less a day ({ $range }).
 night-choice-more = About { $volume } more a day ({ $range }).
 night-choice-no-difference = No difference that the record can show ({ $range } less a day).

@@ -142,9 +142,11 @@ fn utc(at: Instant) -> chrono::DateTime<chrono::Utc> {
 
 /// The file. `lead` before each session, and when it begins, is an alarm.
 pub fn write(exported: &Exported, lead: Span, sentences: &Sentences, now: Instant) -> String {
-    let mut calendar = Calendar::new();
+    let mut calendar = Calendar::empty();
+    for (name, value) in [("VERSION", "2.0"), ("PRODID", "-//Drawwell//Plan//EN"), ("CALSCALE", "GREGORIAN")] {
+        calendar.append_property(Property::new(name, value));
+    }
     calendar.name(&sentences.calendar);
-    calendar.append_property(Property::new("PRODID", "-//Drawwell//Plan//EN"));
     calendar.append_property(Property::new("METHOD", "PUBLISH"));
     for written in &exported.sessions {
         let mut event = Event::new();
@@ -160,14 +162,17 @@ pub fn write(exported: &Exported, lead: Span, sentences: &Sentences, now: Instan
             event.status(EventStatus::Cancelled);
         } else {
             event.status(EventStatus::Confirmed);
-            let mut alarm = |before: Span| {
+            let mut call = |name: &str, before: Span| {
                 let trigger = Trigger::before_start(chrono::Duration::minutes(before.in_minutes()));
-                event.alarm(Alarm::display(&sentences.alarm, trigger));
+                let mut alarm = Alarm::display(&sentences.alarm, trigger);
+                // Left to itself the library would ask a clock and throw dice.
+                alarm.uid(&format!("{name}-{}", written.uid)).timestamp(utc(now));
+                event.alarm(alarm);
             };
             if lead > Span::minutes(0) {
-                alarm(lead);
+                call("set-up", lead);
             }
-            alarm(Span::minutes(0));
+            call("due", Span::minutes(0));
         }
         calendar.push(event.done());
     }

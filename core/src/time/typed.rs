@@ -86,10 +86,10 @@ pub fn parse_minutes(text: &str) -> Option<u32> {
             m => Some(whole(h)? * 60 + whole(m).filter(|m| *m < 60)?),
         };
     }
-    match whole(&lower) {
+    match whole(lower) {
         Some(bare) if bare <= 24 => Some(bare * 60),
         Some(bare) => Some(bare),
-        None => hours(&lower),
+        None => hours(lower),
     }
 }
 

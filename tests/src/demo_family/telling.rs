@@ -7,6 +7,7 @@ use super::{
     fact::Fact,
     feeding, growing, kit,
     milk::Milk,
+    rhythm,
     routine::{self, With},
     story, traced, upset,
 };
@@ -14,6 +15,7 @@ use super::{
 /// Every fact of the family's record.
 pub fn facts() -> Vec<Fact> {
     let mut facts = kit::facts();
+    facts.extend(rhythm::facts());
     facts.extend(upset::facts());
     facts.extend(growing::facts());
     facts.extend(checks::facts());

@@ -288,13 +288,10 @@ impl Pass<'_> {
             }
             let lacks = (task.asked(*window) - task.slept(*window, self.ended, self.begins)).max(0) as u32;
             if window.until <= self.until() {
-                let close = |(night, mut cost): (Night, Cost)| {
-                    cost.stretch_lacks += if night.slept { 0 } else { lacks };
-                    cost.night_lacks += task.night_sessions - night.sessions;
-                    (Night::default(), cost)
-                };
-                plain = close(plain);
-                taken = taken.map(close);
+                for way in [Some(&mut plain), taken.as_mut()].into_iter().flatten() {
+                    let (night, cost) = *way;
+                    *way = (Night::default(), self.closed(night, cost, lacks));
+                }
                 continue;
             }
             if !plain.0.slept && task.stretch.is_some() {
@@ -308,6 +305,13 @@ impl Pass<'_> {
             }
         }
         [Some(plain), taken].map(|way| way.map(|(night, cost)| (night, Packed::of(&cost))))
+    }
+
+    /// A night that is over: what it lacked counts.
+    fn closed(&self, night: Night, mut cost: Cost, lacks: u32) -> Cost {
+        cost.stretch_lacks += if night.slept { 0 } else { lacks };
+        cost.night_lacks += self.task.night_sessions - night.sessions;
+        cost
     }
 
     /// How many sessions the day then has, and what the days that ended on the way cost.

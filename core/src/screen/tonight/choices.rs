@@ -3,7 +3,7 @@
 use super::look::Look;
 use crate::answer::night::Plan;
 use crate::answer::refill::Difference;
-use crate::quantity::{Quantity, Volume};
+use crate::quantity::{Count, Quantity, Volume};
 use crate::record::RHYTHM;
 use crate::screen::shapes::{Action, Event, ListRow, Section, Weight};
 use crate::screen::View;
@@ -33,8 +33,12 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
         frame.stretch = Some(sleep);
         let lost = |from: Instant, until: Instant| look.refill.lost(from, until, view.zone);
         let Some(other) = look.gathered.plan_in(&frame, &lost) else { continue };
-        rows.push(row(view, look, plan, &other, sleep));
+        // What is kept anyway costs nothing, and is no choice.
+        if other.sessions.iter().map(|s| s.at).ne(plan.sessions.iter().map(|s| s.at)) {
+            rows.push(row(view, look, plan, &other, sleep));
+        }
     }
+    rows.extend(one_more(view, look, plan));
     if rows.is_empty() {
         return None;
     }
@@ -42,6 +46,21 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
     section.lines = vec![words.with("night-choices-now", &[("longest", words.span(now).into())])];
     section.rows = rows;
     Some(section)
+}
+
+/// One session more in the night.
+fn one_more(view: &View<'_>, look: &Look, plan: &Plan) -> Option<ListRow> {
+    let words = view.words();
+    let inside = plan.sessions.iter().filter(|s| plan.night.window.holds(s.at)).count() as u32;
+    let mut frame = look.gathered.frame.clone();
+    frame.night_sessions = Count::new(inside + 1);
+    frame.stretch = None;
+    let other = look.gathered.plan_in(&frame, &|from, until| look.refill.lost(from, until, view.zone))?;
+    if other.night.longest() >= plan.night.longest() {
+        return None;
+    }
+    let title = words.with("night-choice-one-more", &[("longest", words.span(other.night.longest()).into())]);
+    Some(view.told_row(title, cost(view, look, plan, &other)))
 }
 
 fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> ListRow {
@@ -54,25 +73,7 @@ fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> 
             &[("longest", words.span(longest).into()), ("limit", words.span(look.gathered.frame.longest.value).into())],
         )
     } else {
-        let until = plan.until.max(other.until);
-        match look.refill.less(&chain(look, plan, until), &chain(look, other, until), view.zone) {
-            Difference::CannotTellYet => words.say("night-choice-cannot-tell"),
-            Difference::Less(less) => {
-                let least = Volume::from_canonical(less.value.canonical().abs());
-                let ends = [less.low.canonical(), less.high.canonical()];
-                let (low, high) = match less.value.canonical() < 0.0 {
-                    true => (-ends[1], -ends[0]),
-                    false => (ends[0], ends[1]),
-                };
-                let key = match less.value.canonical() {
-                    _ if ends[0] <= 0.0 && ends[1] >= 0.0 => "night-choice-no-difference",
-                    v if v > 0.0 => "night-choice-less",
-                    _ => "night-choice-more",
-                };
-                let range = words.volume_range(Volume::from_canonical(low), Volume::from_canonical(high));
-                words.with(key, &[("volume", words.volume(least).into()), ("range", range.into())])
-            }
-        }
+        cost(view, look, plan, other)
     };
     let mut row = view.told_row(title, detail);
     if longest >= sleep {
@@ -85,6 +86,28 @@ fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> 
         row.open = Some(Action::new(key, row.title.clone(), event).spoken(row.spoken.clone()).weight(Weight::Quiet));
     }
     row
+}
+
+/// What another plan brings less, in words.
+fn cost(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan) -> String {
+    let words = view.words();
+    let until = plan.until.max(other.until);
+    match look.refill.less(&chain(look, plan, until), &chain(look, other, until), view.zone) {
+        Difference::CannotTellYet => words.say("night-choice-cannot-tell"),
+        Difference::Less(less) => {
+            let least = Volume::from_canonical(less.value.canonical().abs());
+            let ends = [less.low.canonical(), less.high.canonical()];
+            let [low, high] =
+                if less.value.canonical() < 0.0 { [-less.high.canonical(), -less.low.canonical()] } else { ends };
+            let key = match less.value.canonical() {
+                _ if less.low.canonical() <= 0.0 && less.high.canonical() >= 0.0 => "night-choice-no-difference",
+                v if v > 0.0 => "night-choice-less",
+                _ => "night-choice-more",
+            };
+            let range = words.volume_range(Volume::from_canonical(low), Volume::from_canonical(high));
+            words.with(key, &[("volume", words.volume(least).into()), ("range", range.into())])
+        }
+    }
 }
 
 /// Intervals of a plan from the last emptying on, and what is then still in the breast.

@@ -117,7 +117,7 @@ pub(super) fn ticks(view: &View<'_>, from: Instant, until: Instant) -> Vec<Tick>
     let mut at = Instant::from_unix_milliseconds(first);
     while at <= until {
         let wall = Moment::new(at, view.zone).on_the_wall();
-        if wall.minute() == 0 && wall.hour() % 2 == 0 {
+        if wall.minute() == 0 && wall.hour().is_multiple_of(2) {
             let label = words.hour(wall.hour());
             // An hour that comes twice is labelled once.
             if ticks.last().is_none_or(|last| last.label != label) {

@@ -75,11 +75,8 @@ fn when(view: &View<'_>, point: &FixedPoint) -> String {
         Some(date) => words.plain_date(date),
         None => words.say(&format!("choice-days-{}", point.days())),
     };
-    let times = [point.from, point.until].map(|t| words.clock_time(t));
-    words.with(
-        "fixed-point-when",
-        &[("from", times[0].clone().into()), ("until", times[1].clone().into()), ("days", days.into())],
-    )
+    let (from, until) = (words.clock_time(point.from), words.clock_time(point.until));
+    words.with("fixed-point-when", &[("from", from.into()), ("until", until.into()), ("days", days.into())])
 }
 
 /// What is kept to, and where each part comes from.
