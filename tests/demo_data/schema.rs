@@ -79,6 +79,11 @@ fn assert_takes(document: &Value, described: &Value, takes: Takes, name: &str) {
             assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
         Takes::Findings => refers("findings"),
+        Takes::ClockTime => refers("clock_time"),
+        Takes::Span { least_minutes, most_minutes } => {
+            let bounds = (&json!(least_minutes), &json!(most_minutes));
+            assert_eq!((&described["minimum"], &described["maximum"]), bounds, "{name}");
+        }
         Takes::Sizes { least, most } => {
             let items = &described["items"];
             assert_eq!((&items["minimum"], &items["maximum"]), (&json!(least), &json!(most)), "{name}");

@@ -91,7 +91,7 @@ fn an_earlier_start_lengthens_and_a_later_end_crosses_midnight() {
 #[test]
 fn taken_out_counts_nowhere_and_can_be_brought_back() {
     let mut person = person();
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     person.press("open-a").unwrap();
     person.press("take-out").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Day { .. }), "back in the day");
@@ -127,7 +127,7 @@ fn sessions_that_meet_end_to_start_do_not_overlap() {
 fn anything_can_be_entered_afterwards() {
     let mut person = person();
     for kind in ["session", "feed", "sign", "note"] {
-        person.press("place-day").unwrap();
+        person.open_day(0).unwrap();
         person.press("day-earlier").unwrap();
         person.press(&format!("add-{kind}")).unwrap();
         assert!(matches!(person.screen().unwrap(), Screen::Form { .. }), "{kind}");
@@ -139,7 +139,7 @@ fn anything_can_be_entered_afterwards() {
 #[test]
 fn a_session_written_down_afterwards_never_runs() {
     let mut person = person();
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     person.press("add-session").unwrap();
     person.press("place-now").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));
@@ -148,7 +148,7 @@ fn a_session_written_down_afterwards_never_runs() {
 #[test]
 fn signs_and_temperature_are_told_in_the_unit_that_was_chosen() {
     let mut person = person();
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     person.press("add-sign").unwrap();
     person.enter("temperature", "101.3 F").unwrap();
     person.press("redness-left").unwrap();
@@ -159,7 +159,7 @@ fn signs_and_temperature_are_told_in_the_unit_that_was_chosen() {
 #[test]
 fn back_leads_to_where_an_entry_was_opened_from() {
     let mut person = person();
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     person.press("open-a").unwrap();
     person.press("back").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Day { .. }));

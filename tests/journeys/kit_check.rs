@@ -376,7 +376,7 @@ fn a_check_stands_in_its_day_and_the_pump_in_the_list_says_its_verdict() {
     for typed in ["262", "264", "262"] {
         write(&mut person, typed).unwrap();
     }
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     assert!(person.reads().unwrap().contains("Check with a gauge"));
     person.press("place-kit").unwrap();
     assert!(person.reads().unwrap().contains("1 March: Reaches what its grade usually does"));

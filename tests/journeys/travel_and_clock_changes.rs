@@ -22,7 +22,7 @@ fn a_typed_time_that_was_skipped_or_came_twice_is_taken_and_told() {
         ("2026-10-25", "2:30", "2026-10-25T02:30:00.000+02:00", "came twice"),
     ] {
         let mut person = Person::welcomed("2026-11-01T12:00:00+01:00", "Europe/Berlin").unwrap();
-        person.press("place-day").unwrap();
+        person.open_day(0).unwrap();
         person.press("add-note").unwrap();
         person.enter("at/date", date).unwrap();
         person.enter("at", typed).unwrap();
@@ -48,7 +48,7 @@ fn a_session_abroad_keeps_its_own_clock_and_day() {
 #[test]
 fn just_after_midnight_a_late_time_means_the_evening_before() {
     let mut person = Person::welcomed("2026-03-02T00:10:00+01:00", "Europe/Berlin").unwrap();
-    person.press("place-day").unwrap();
+    person.open_day(0).unwrap();
     person.press("add-note").unwrap();
     person.enter("at", "23:50").unwrap();
     assert_eq!(person.only("note").unwrap()["at"]["at"], "2026-03-01T23:50:00.000+01:00");

@@ -119,6 +119,11 @@ impl Person {
         self.screen.as_ref().ok_or_else(|| trouble("trouble-fault"))
     }
 
+    /// Opens a day, as the first screen and Supply lead to it.
+    pub fn open_day(&mut self, days_back: u32) -> Result<(), Trouble> {
+        self.send(Event::Go { place: Place::Day { days_back } })
+    }
+
     /// Another place, without going there.
     pub fn show(&mut self, place: &Place) -> Result<Screen, Trouble> {
         let clock = self.clock.clone();
