@@ -23,5 +23,6 @@ mod supply;
 mod supply_asks;
 mod supply_bad_input;
 mod supply_pictures;
+mod tonight;
 mod travel_and_clock_changes;
 mod undo;

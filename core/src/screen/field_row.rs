@@ -242,7 +242,7 @@ impl Row<'_, '_> {
             let said = words.span(crate::time::Span::minutes(i64::from(minutes)));
             row.spoken = words.with("field-spoken", &[("field", row.label.clone().into()), ("value", said.into())]);
         } else if row.hint.is_empty() {
-            row.hint = words.say("hint-span");
+            row.hint = words.say("hint-length-of-time");
         }
         self.stepped(row)
     }
