@@ -19,6 +19,7 @@ mod reference_libraries;
 mod rfc5545_local_time;
 mod rules_of_kit;
 mod rules_of_supply;
+mod rules_of_the_night;
 mod supply_values;
 mod traces;
 mod ucum_factors;
