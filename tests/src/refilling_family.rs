@@ -1,6 +1,8 @@
 //! Families whose breasts fill in a known way: V = C · (1 − exp(−r·Δ / C)), faster and
 //! slower by the time of day, drifting over weeks, with noise, missing sessions and slips.
 
+#![allow(clippy::indexing_slicing, reason = "there are two breasts")]
+
 use drawwell_core::answer::supply::Calendar;
 use drawwell_core::quantity::{Quantity, Volume};
 use drawwell_core::record::{Answered, Milk, Removal, Sides};
@@ -107,7 +109,7 @@ impl RefillingFamily {
             }
         }
         ends.sort();
-        let now = *ends.last().expect("a family has sessions");
+        let now = ends.last().copied().unwrap_or(begin);
         let sigma = (1.0 + self.noise * self.noise).ln().sqrt();
         let mut left = [0.0; 2];
         let mut before: Option<Instant> = None;

@@ -1,6 +1,8 @@
 //! How often the refill curve is right, with families of known truth: the tables of
 //! docs/tonight.md.
 
+#![allow(clippy::indexing_slicing, reason = "there are two breasts")]
+
 use drawwell_core::answer::refill::{kept::of_removals, Difference, Flattens, Refill, WellOf};
 use drawwell_core::answer::supply::Side;
 use drawwell_core::quantity::Quantity;
