@@ -42,12 +42,12 @@ abstract class LargeTypeContract : ShellContract() {
     }
 
     @Test
-    fun daySupplyKitAndFamily() {
+    fun dayTonightSupplyKitAndFamily() {
         val stage = begun(2f)
         stage.tap("start")
         stage.host.pass(600)
         stage.tap("finish")
-        listOf(Place.Day(0u), Place.Supply(28u), Place.Kit, Place.Family).forEach {
+        listOf(Place.Day(0u), Place.Tonight, Place.Supply(28u), Place.Kit, Place.Family).forEach {
             stage.say(Event.Go(it))
             reachable(stage, "place-now")
         }

@@ -5,13 +5,15 @@ import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
 import drawwell.surface.Clock
 import drawwell.surface.Drawwell
+import drawwell.surface.Effect
+import drawwell.surface.Event
 import drawwell.surface.Look
 import drawwell.surface.Opening
 import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
+import java.io.File
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
-import java.io.File
 
 /** A host over the real core, with a clock that stands until it is moved, and that remembers what it was asked for. */
 class TestHost(override val typefaces: Typefaces, val record: File) : Host {
@@ -70,8 +72,10 @@ class TestHost(override val typefaces: Typefaces, val record: File) : Host {
         asked += "screen on: $on"
     }
 
-    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) {
-        asked += "alarm $key"
+    override var alarmsAre = Event.AlarmsAre(exact = true, shown = true)
+
+    override fun setAlarm(alarm: Effect.SetAlarm) {
+        asked += "alarm ${alarm.key}"
     }
 
     override fun clearAlarm(key: String) {

@@ -103,7 +103,7 @@ abstract class TroubleContract : ShellContract() {
 
     /** The whole record in the form it is handed over in. */
     private fun Stage.whole(): String = folder.newFile().let {
-        core.takeOut(it.path, host.now())
+        core.takeOut("record", it.path, host.now())
         it.readText()
     }
 

@@ -4,12 +4,12 @@ import android.content.BroadcastReceiver
 import android.content.Context
 import android.content.Intent
 
-/** An alarm rang: the person is told, and a screen that is open looks again. */
+/** An alarm rang: the person is told, the core says what is to ring next, and a screen that is open looks again. */
 class AlarmReceiver : BroadcastReceiver() {
     override fun onReceive(context: Context, intent: Intent) {
-        val ring = Ring.from(intent) ?: return
-        Alarms(context).hasRung(ring)
-        Notifications(context).show(ring.key, ring.title, ring.text)
-        (context.applicationContext as App).home.conversation.lookAgain()
+        val alarm = Ring.from(intent) ?: return
+        Alarms(context).hasRung(alarm)
+        Notifications(context).show(alarm)
+        AskedAnew(context).ask(goAsync()) { (context.applicationContext as App).home.conversation.lookAgain() }
     }
 }

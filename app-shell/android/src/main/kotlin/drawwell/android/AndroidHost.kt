@@ -5,6 +5,8 @@ import android.os.Build
 import android.os.VibrationEffect
 import android.os.Vibrator
 import android.provider.Settings
+import drawwell.surface.Effect
+import drawwell.surface.Event
 import drawwell.surface.Look
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
@@ -16,7 +18,8 @@ import kotlinx.coroutines.CoroutineDispatcher
 internal class AndroidHost(private val context: Context, private val home: Home) : Host {
     private val alarms = Alarms(context)
     private val handedOver = HandingOver(context)
-    private val notices = Notices(context) { home.conversation.tell(it) }
+    private val notifications = Notifications(context)
+    private val leave = LeaveToNotify(context)
     private val contrast = Contrast(context)
     private val look = context.filesDir.resolve("look").let { file -> KeptLook(file::readText, file::writeText) }
     private var front: MainActivity? = null
@@ -65,17 +68,20 @@ internal class AndroidHost(private val context: Context, private val home: Home)
         front?.keepScreenOn(on)
     }
 
-    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) {
-        alarms.set(key, unixMilliseconds, title, text)
-        if (front?.askToNotify() != true) tellWhatIsRefused()
+    /** What the person was not asked for yet is not refused. */
+    override val alarmsAre: Event.AlarmsAre
+        get() = Event.AlarmsAre(alarms.mayBeExact, notifications.areOn() || leave.isOpen())
+
+    override fun setAlarm(alarm: Effect.SetAlarm) {
+        alarms.set(alarm)
+        front?.askToNotify(leave)
     }
 
-    /** An alarm that will be late or silent is said to be, where the person can see it. */
-    fun tellWhatIsRefused() {
-        if (front != null) notices.about(alarms.mayBeExact, Notifications(context).areOn())
+    /** Here the person sees what became of it, so what it said is taken back too. */
+    override fun clearAlarm(key: String) {
+        alarms.clear(key)
+        notifications.takeBack(key)
     }
-
-    override fun clearAlarm(key: String) = alarms.clear(key)
 
     override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
         val file = handedOver.place(fileName)

@@ -14,7 +14,7 @@ class App : Application() {
         // A phone has no folder for temporary files but the app's own.
         Os.setenv("TMPDIR", cacheDir.path, true)
         home = Home(this)
-        Notifications(this).makeChannel()
+        Notifications(this).makeChannels()
     }
 
     override fun onConfigurationChanged(to: Configuration) {

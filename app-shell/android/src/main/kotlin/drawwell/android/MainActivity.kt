@@ -1,10 +1,7 @@
 package drawwell.android
 
-import android.Manifest
 import android.content.Intent
-import android.content.pm.PackageManager
 import android.net.Uri
-import android.os.Build
 import android.os.Bundle
 import android.view.WindowManager
 import androidx.activity.ComponentActivity
@@ -26,7 +23,7 @@ class MainActivity : ComponentActivity() {
 
     // Known before the activity starts, so that an answer finds its way even when the process died meanwhile.
     private val picking = registerForActivityResult(ActivityResultContracts.OpenDocument()) { it?.let(::bringIn) }
-    private val asking = registerForActivityResult(ActivityResultContracts.RequestPermission()) { home.host.tellWhatIsRefused() }
+    private val asking = registerForActivityResult(ActivityResultContracts.RequestPermission()) { home.conversation.wake() }
 
     override fun onCreate(saved: Bundle?) {
         super.onCreate(saved)
@@ -70,15 +67,11 @@ class MainActivity : ComponentActivity() {
 
     internal fun pick(contentTypes: List<String>) = picking.launch(contentTypes.toTypedArray())
 
-    /** Asked once in the life of the app, when there is first something to be told; tells whether that is now. */
-    internal fun askToNotify(): Boolean {
-        if (Build.VERSION.SDK_INT < Build.VERSION_CODES.TIRAMISU) return false
-        val wanted = Manifest.permission.POST_NOTIFICATIONS
-        val asked = getPreferences(MODE_PRIVATE)
-        if (checkSelfPermission(wanted) == PackageManager.PERMISSION_GRANTED || asked.getBoolean(wanted, false)) return false
-        asked.edit().putBoolean(wanted, true).apply()
-        asking.launch(wanted)
-        return true
+    /** When there is first something to be told; the answer is told to the core. */
+    internal fun askToNotify(leave: LeaveToNotify) {
+        if (!leave.isOpen()) return
+        leave.isAskedFor()
+        asking.launch(LeaveToNotify.WANTED)
     }
 
     private fun received(intent: Intent) {

@@ -1,11 +1,12 @@
 package drawwell.desktop
 
+import drawwell.surface.Effect
 import java.util.concurrent.Executors
 import java.util.concurrent.ScheduledFuture
 import java.util.concurrent.TimeUnit
 
 /** Rings at instants; an alarm replaces the one of the same key, and one that has rung does not ring again when it is set again. */
-class AlarmClock(private val now: () -> Long, private val ring: (title: String, text: String) -> Unit) {
+class AlarmClock(private val now: () -> Long, private val ring: (Effect.SetAlarm) -> Unit) {
     private val timer = Executors.newSingleThreadScheduledExecutor { work ->
         Thread(work, "drawwell-alarms").apply { isDaemon = true }
     }
@@ -13,11 +14,11 @@ class AlarmClock(private val now: () -> Long, private val ring: (title: String, 
     private val rung = mutableMapOf<String, Long>()
 
     @Synchronized
-    fun set(key: String, unixMilliseconds: Long, title: String, text: String) {
-        set.remove(key)?.cancel(false)
-        if (rung[key] == unixMilliseconds) return
-        val wait = (unixMilliseconds - now()).coerceAtLeast(0)
-        set[key] = timer.schedule({ rings(key, unixMilliseconds, title, text) }, wait, TimeUnit.MILLISECONDS)
+    fun set(alarm: Effect.SetAlarm) {
+        set.remove(alarm.key)?.cancel(false)
+        if (rung[alarm.key] == alarm.unixMilliseconds) return
+        val wait = (alarm.unixMilliseconds - now()).coerceAtLeast(0)
+        set[alarm.key] = timer.schedule({ rings(alarm) }, wait, TimeUnit.MILLISECONDS)
     }
 
     @Synchronized
@@ -26,8 +27,8 @@ class AlarmClock(private val now: () -> Long, private val ring: (title: String, 
         rung.remove(key)
     }
 
-    private fun rings(key: String, unixMilliseconds: Long, title: String, text: String) {
-        synchronized(this) { rung[key] = unixMilliseconds }
-        ring(title, text)
+    private fun rings(alarm: Effect.SetAlarm) {
+        synchronized(this) { rung[alarm.key] = alarm.unixMilliseconds }
+        ring(alarm)
     }
 }

@@ -1,5 +1,7 @@
 package drawwell.desktop
 
+import drawwell.surface.Effect
+import drawwell.surface.Event
 import drawwell.surface.Look
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
@@ -13,6 +15,7 @@ class DesktopHost(
     private val thread: RecordThread,
     private val records: Records,
     private val alarms: AlarmClock,
+    private val notifications: Notifications,
     private val dialogs: FileDialogs,
     private val look: KeptLook,
     override val higherContrast: Boolean,
@@ -45,8 +48,10 @@ class DesktopHost(
     /** The lamp of a desk is not ours to hold. */
     override fun keepScreenOn(on: Boolean) = Unit
 
-    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) =
-        alarms.set(key, unixMilliseconds, title, text)
+    /** A desk rings on the minute for as long as the program runs. */
+    override val alarmsAre: Event.AlarmsAre get() = Event.AlarmsAre(exact = true, shown = notifications.areOn())
+
+    override fun setAlarm(alarm: Effect.SetAlarm) = alarms.set(alarm)
 
     override fun clearAlarm(key: String) = alarms.clear(key)
 

@@ -12,10 +12,12 @@ import androidx.compose.ui.window.FrameWindowScope
 import androidx.compose.ui.window.Window
 import androidx.compose.ui.window.application
 import androidx.compose.ui.window.rememberWindowState
+import drawwell.surface.Effect
 import drawwell.ui.Conversation
 import drawwell.ui.Shell
 import drawwell.ui.Told
 import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.delay
 import kotlinx.coroutines.withContext
 import java.awt.EventQueue
 import java.awt.Frame
@@ -27,13 +29,14 @@ class MainWindow(private val options: Options) {
     private var frame: Frame? = null
     private val clock = WallClock(options.time)
     private val folder = options.record?.let(DataFolder::beside) ?: DataFolder.ofPlatform()
-    private val notifications: Notifications = Notifications(Icon::picture, ::front)
+    private val notifications: Notifications = Notifications { OwnTray.of(Icon::picture, ::front) }
     private val alarms: AlarmClock = AlarmClock({ clock.now().unixMilliseconds }, ::ring)
     private val host: DesktopHost = DesktopHost(
         DesktopTypefaces.load(),
         RecordThread(),
         Records(options.record ?: folder.record, folder::device, clock),
         alarms,
+        notifications,
         FileDialogs { frame },
         folder.look(),
         options.contrast || Contrast.higher(),
@@ -58,6 +61,7 @@ class MainWindow(private val options: Options) {
     /** Knows the window, and looks at the record again when it comes to the front. */
     @Composable
     private fun FrameWindowScope.Front() {
+        LaunchedEffect(Unit) { watchTheClock() }
         LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {
             frame = window
@@ -79,9 +83,20 @@ class MainWindow(private val options: Options) {
         Box(Modifier.fillMaxSize().then(drawn)) { content() }
     }
 
-    private fun ring(title: String, text: String) = EventQueue.invokeLater {
-        if (!notifications.show(title, text)) conversation.tell(Told("", title, text, cares = false))
+    /** The record is looked at again, so that the core says what is to ring next. */
+    private fun ring(alarm: Effect.SetAlarm) = EventQueue.invokeLater {
+        if (!notifications.show(alarm)) conversation.tell(Told("", alarm.title, alarm.text, cares = false))
         conversation.wake()
+    }
+
+    /** A desk tells nobody that its clock or its zone was set, or that it slept: it is asked. */
+    private suspend fun watchTheClock() {
+        val watch = ClockWatch(clock::now, System::nanoTime)
+        while (true) {
+            delay(ClockWatch.EVERY)
+            OwnZone.look()
+            if (watch.changed()) conversation.wake()
+        }
     }
 
     private fun front() {

@@ -1,24 +1,21 @@
 package drawwell.desktop
 
-import java.awt.Image
-import java.awt.SystemTray
-import java.awt.TrayIcon
+import drawwell.surface.Effect
 
-/** Notifications of the system, where it has a tray. */
-class Notifications(private val picture: () -> Image, private val opened: () -> Unit) {
-    private val icon: TrayIcon? by lazy {
-        if (!SystemTray.isSupported()) return@lazy null
-        TrayIcon(picture(), "Drawwell").apply {
-            isImageAutoSize = true
-            addActionListener { opened() }
-            SystemTray.getSystemTray().add(this)
-        }
-    }
+/** What is said while the window may be out of sight, where the system has a tray. */
+class Notifications(tray: () -> Tray?) {
+    private val tray by lazy(tray)
+    private val shown = mutableSetOf<String>()
 
-    /** Whether it could be shown. */
-    fun show(title: String, text: String): Boolean {
-        val shown = icon ?: return false
-        shown.displayMessage(title, text, TrayIcon.MessageType.NONE)
+    fun areOn(): Boolean = tray != null
+
+    /** Whether it could be shown. A tray sounds whenever it speaks, so a quiet one only takes away what its slot said before. */
+    fun show(alarm: Effect.SetAlarm): Boolean {
+        val tray = tray ?: return false
+        if (shown.remove(alarm.slot)) tray.takeBack()
+        if (alarm.quiet) return false
+        shown += alarm.slot
+        tray.say(alarm.title, alarm.text)
         return true
     }
 }

@@ -44,12 +44,17 @@ class Conversation(private val host: Host) {
     private var own: OpenRecord? = null
     private var lookAround: OpenRecord? = null
 
+    /** Which core knows how the host can call, and what it was told of that. */
+    private var told: Pair<DrawwellInterface, Event.AlarmsAre>? = null
+
     fun send(event: Event) {
         ask { core, now -> core.update(event, now) }
     }
 
-    /** The person is back, or an alarm rang: the record is looked at again. */
-    fun wake() = send(Event.Wake)
+    /** The person is back, an alarm rang, or the clock was set: the record is looked at again. */
+    fun wake() {
+        asks.trySend(Ask(::woken, byPerson = false))
+    }
 
     /** Brings in a file that came from elsewhere, without being asked for here. */
     fun bringIn(path: String) {
@@ -58,7 +63,7 @@ class Conversation(private val host: Host) {
 
     /** The language changed, or something else that a record is opened with: the host is asked for it again. */
     fun openAnew() {
-        asks.trySend(Ask({ core, now -> core.update(Event.Wake, now) }, byPerson = false, anew = true))
+        asks.trySend(Ask(::woken, byPerson = false, anew = true))
     }
 
     /** Shows something that the host has to tell, such as an alarm it could not show elsewhere. */
@@ -94,6 +99,16 @@ class Conversation(private val host: Host) {
     private fun ask(says: (DrawwellInterface, Clock) -> Update?): Ask =
         Ask(says, byPerson = true).also { asks.trySend(it) }
 
+    /** The own record first hears how it can call, where that is news to it; the invented family never calls. */
+    private fun woken(core: DrawwellInterface, now: Clock): Update {
+        val calls = core to host.alarmsAre
+        if (lookAround == null && calls != told) {
+            core.update(calls.second, now)
+            told = calls
+        }
+        return core.update(Event.Wake, now)
+    }
+
     private suspend fun CoroutineScope.answer(ask: Ask) {
         try {
             val update = withContext(host.recordThread) {
@@ -101,7 +116,7 @@ class Conversation(private val host: Host) {
                 val record = lookAround ?: own ?: host.openOwnRecord().also { own = it }
                 ask.says(record.core, record.now())
             }
-            if (ask.byPerson) trouble = null
+            if (ask.byPerson || screen == null) trouble = null
             if (update != null) take(update)
         } catch (cancelled: CancellationException) {
             throw cancelled
@@ -127,11 +142,11 @@ class Conversation(private val host: Host) {
         when (effect) {
             is Effect.Buzz -> host.buzz()
             is Effect.KeepScreenOn -> host.keepScreenOn(effect.on)
-            is Effect.SetAlarm -> if (rings) host.setAlarm(effect.key, effect.unixMilliseconds, effect.title, effect.text)
+            is Effect.SetAlarm -> if (rings) host.setAlarm(effect)
             is Effect.ClearAlarm -> if (rings) host.clearAlarm(effect.key)
             is Effect.HandOver -> launch {
                 host.handOver(effect.fileName, effect.contentType) { path ->
-                    ask { core, now -> core.takeOut(path, now) }.answered.await()
+                    ask { core, now -> core.takeOut(effect.key, path, now) }.answered.await()
                 }
             }
             is Effect.PickFile -> launch {

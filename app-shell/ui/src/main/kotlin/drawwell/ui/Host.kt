@@ -1,5 +1,7 @@
 package drawwell.ui
 
+import drawwell.surface.Effect
+import drawwell.surface.Event
 import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
@@ -34,8 +36,11 @@ interface Host {
 
     fun keepScreenOn(on: Boolean)
 
-    /** Calls the person at an instant; replaces the alarm of the same key. */
-    fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String)
+    /** How this host can call now. Asked on the record thread. */
+    val alarmsAre: Event.AlarmsAre
+
+    /** Calls the person at its instant; replaces the alarm of the same key, and shows in the place of its slot. */
+    fun setAlarm(alarm: Effect.SetAlarm)
 
     fun clearAlarm(key: String)
 

@@ -27,6 +27,7 @@ import drawwell.ui.places.ListView
 import drawwell.ui.places.ReadyView
 import drawwell.ui.places.RunningView
 import drawwell.ui.places.SupplyView
+import drawwell.ui.places.TonightView
 import drawwell.ui.places.WelcomeView
 
 /** Draws one screen as the core gave it, and says what was done on it. */
@@ -58,6 +59,7 @@ private fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Running -> RunningView(pane, screen.running)
     is Screen.Amounts -> AmountsView(pane, screen.amounts)
     is Screen.Day -> DayView(pane, screen.day)
+    is Screen.Tonight -> TonightView(pane, screen.tonight)
     is Screen.Supply -> SupplyView(pane, screen.supply)
     is Screen.Findings -> FindingsView(pane, screen.findings)
     is Screen.Check -> CheckView(pane, screen.check)

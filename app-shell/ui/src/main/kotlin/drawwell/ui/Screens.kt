@@ -10,6 +10,7 @@ fun Screen.frame(): Frame = when (this) {
     is Screen.Running -> frame
     is Screen.Amounts -> frame
     is Screen.Day -> frame
+    is Screen.Tonight -> frame
     is Screen.Supply -> frame
     is Screen.Findings -> frame
     is Screen.Check -> frame
@@ -24,6 +25,7 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Running -> "running"
     is Screen.Amounts -> "amounts ${amounts.session}"
     is Screen.Day -> "day ${frame.title} ${frame.subtitle}"
+    is Screen.Tonight -> "tonight"
     is Screen.Supply -> "supply"
     is Screen.Findings -> "findings ${frame.title} ${frame.subtitle}"
     is Screen.Check -> "check"

@@ -19,6 +19,7 @@ import org.junit.Test
 class ConversationTest {
     private val host = FakeHost()
     private val conversation = Conversation(host)
+    private val alarm = Effect.SetAlarm("a", "slot", 1, "", "", quiet = false)
 
     private fun talking(test: suspend () -> Unit) = runBlocking {
         val talk = launch { conversation.run() }
@@ -37,8 +38,8 @@ class ConversationTest {
     fun whatWasDoneIsToldInOrder() = talking {
         val done = (0..200).map { Event.Dismiss("$it") }
         done.forEach(conversation::send)
-        until { host.own.told.size == done.size + 1 }
-        assertEquals(listOf(Event.Wake) + done, host.own.told)
+        until { host.own.told.size == done.size + 2 }
+        assertEquals(listOf(CALLS, Event.Wake) + done, host.own.told)
     }
 
     @Test
@@ -46,7 +47,7 @@ class ConversationTest {
         host.own.answers = { event ->
             if (event == Event.Start) {
                 listOf(
-                    Effect.Buzz("b"), Effect.KeepScreenOn(true), Effect.SetAlarm("a", 1, "", ""), Effect.ClearAlarm("c"),
+                    Effect.Buzz("b"), Effect.KeepScreenOn(true), alarm, Effect.ClearAlarm("c"),
                     Effect.HandOver("h", "record.jsonl", ""), Effect.PickFile("p", emptyList()), Effect.Tend,
                 )
             } else {
@@ -56,7 +57,7 @@ class ConversationTest {
         conversation.send(Event.Start)
         until { host.own.paths.size == 3 }
         assertEquals(listOf("buzz", "screen true", "alarm a", "no alarm c"), host.asked)
-        assertEquals(setOf("out folder/record.jsonl", "in picked", "tended"), host.own.paths.toSet())
+        assertEquals(setOf("out h folder/record.jsonl", "in picked", "tended"), host.own.paths.toSet())
     }
 
     @Test
@@ -64,7 +65,7 @@ class ConversationTest {
         host.own.answers = { if (it == Event.LookAround) listOf(Effect.OpenLookAround) else emptyList() }
         host.other.answers = {
             when (it) {
-                Event.Start -> listOf(Effect.SetAlarm("a", 1, "", ""), Effect.ClearAlarm("a"), Effect.Buzz("b"))
+                Event.Start -> listOf(alarm, Effect.ClearAlarm("a"), Effect.Buzz("b"))
                 Event.LeaveLookAround -> listOf(Effect.CloseLookAround)
                 else -> emptyList()
             }
@@ -107,8 +108,8 @@ class ConversationTest {
             until { busy.waits }
             before.cancel()
             val after = launch { conversation.run() }
-            until { busy.works(); before.isCompleted && host.own.told.size == 3 }
-            assertEquals(listOf(Event.Wake, Event.Start, Event.Wake), host.own.told)
+            until { busy.works(); before.isCompleted && host.own.told.size == 4 }
+            assertEquals(listOf(CALLS, Event.Wake, Event.Start, Event.Wake), host.own.told)
             after.cancel()
             until { busy.works(); after.isCompleted }
         }
@@ -144,5 +145,41 @@ class ConversationTest {
             until { conversation.screen != null }
             assertNull(conversation.trouble)
         }
+    }
+
+    @Test
+    fun howTheHostCanCallIsToldAtTheStartAndAgainOnlyWhenItChanged() = talking {
+        conversation.wake()
+        until { host.own.told.size == 3 }
+        host.alarmsAre = Event.AlarmsAre(exact = false, shown = true)
+        conversation.wake()
+        until { host.own.told.size == 5 }
+        assertEquals(listOf(CALLS, Event.Wake, Event.Wake, host.alarmsAre, Event.Wake), host.own.told)
+    }
+
+    @Test
+    fun theInventedFamilyNeverCallsAndHearsNothingOfIt() = talking {
+        host.own.answers = { if (it == Event.LookAround) listOf(Effect.OpenLookAround) else emptyList() }
+        conversation.send(Event.LookAround)
+        until { conversation.screen?.frame()?.title == "other" }
+        host.alarmsAre = Event.AlarmsAre(exact = false, shown = false)
+        conversation.wake()
+        until { host.other.told.isNotEmpty() }
+        assertEquals(listOf<Event>(Event.Wake), host.other.told)
+    }
+
+    @Test
+    fun anAlarmThatIsToldInTheWindowStaysWhenTheRecordIsLookedAtAgain() = talking {
+        val told = Told("", "It is time", "", cares = false)
+        conversation.tell(told)
+        conversation.wake()
+        until { host.own.told.size == 3 }
+        conversation.wake()
+        until { host.own.told.size == 4 }
+        assertEquals(told, conversation.trouble)
+    }
+
+    private companion object {
+        val CALLS = Event.AlarmsAre(exact = true, shown = true)
     }
 }

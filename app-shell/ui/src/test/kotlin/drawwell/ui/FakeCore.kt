@@ -31,7 +31,7 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
 
     override fun bringIn(path: String, now: Clock): Update = answer(emptyList()).also { paths += "in $path" }
 
-    override fun takeOut(path: String, now: Clock): Update = answer(emptyList()).also { paths += "out $path" }
+    override fun takeOut(key: String, path: String, now: Clock): Update = answer(emptyList()).also { paths += "out $key $path" }
 
     override fun tend(now: Clock): Update = answer(emptyList()).also { paths += "tended" }
 

@@ -2,6 +2,8 @@ package drawwell.ui
 
 import androidx.compose.ui.text.font.FontFamily
 import drawwell.surface.Clock
+import drawwell.surface.Effect
+import drawwell.surface.Event
 import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
@@ -34,8 +36,10 @@ internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore
         asked += "screen $on"
     }
 
-    override fun setAlarm(key: String, unixMilliseconds: Long, title: String, text: String) {
-        asked += "alarm $key"
+    override var alarmsAre = Event.AlarmsAre(exact = true, shown = true)
+
+    override fun setAlarm(alarm: Effect.SetAlarm) {
+        asked += "alarm ${alarm.key}"
     }
 
     override fun clearAlarm(key: String) {

@@ -13,6 +13,7 @@ internal fun Screen.dressed(look: Look): Screen {
         is Screen.Running -> copy(frame = frame.dressed())
         is Screen.Amounts -> copy(frame = frame.dressed())
         is Screen.Day -> copy(frame = frame.dressed())
+        is Screen.Tonight -> copy(frame = frame.dressed())
         is Screen.Supply -> copy(frame = frame.dressed())
         is Screen.Findings -> copy(frame = frame.dressed())
         is Screen.Check -> copy(frame = frame.dressed())

@@ -13,6 +13,9 @@ class Lettering(letters: FontFamily) {
     /** The one large thing on a screen. */
     val figure = base.sized(88.sp, 78.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
 
+    /** A time of day that is read in the dark, from where one lies. */
+    val hour = base.sized(120.sp, 108.sp, FontWeight.Bold).copy(letterSpacing = (-3).sp)
+
     /** The one large thing where it is a word. */
     val word = base.sized(64.sp, 64.sp, FontWeight.Bold).copy(letterSpacing = (-1.5).sp)
 

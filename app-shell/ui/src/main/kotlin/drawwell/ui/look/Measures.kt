@@ -22,4 +22,7 @@ object Measures {
 
     /** The part of the screen, from the top, that is for the eye and not for the thumb. */
     const val EYES = 0.4f
+
+    /** The same where there is a picture as wide as a night, and little to touch. */
+    const val EYES_WIDE = 0.55f
 }

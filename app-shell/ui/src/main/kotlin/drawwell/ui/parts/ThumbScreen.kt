@@ -18,7 +18,7 @@ import drawwell.ui.look.largeType
 /**
  * A screen for one thumb: above, what the eye reads; below, all that is
  * touched. Where type is large or the window low, both flow as one and the
- * foot stays.
+ * foot stays. `eyes` is the part of the screen above, `tall` what a picture has where it flows.
  */
 @Composable
 internal fun ThumbScreen(
@@ -26,6 +26,8 @@ internal fun ThumbScreen(
     pinned: @Composable () -> Unit,
     reading: @Composable ColumnScope.(picture: Modifier) -> Unit,
     controls: @Composable ColumnScope.(room: Dp) -> Unit,
+    eyes: Float = Measures.EYES,
+    tall: Dp = PICTURE,
 ) {
     BoxWithConstraints(Modifier.fillMaxSize()) {
         val whole = maxHeight
@@ -33,7 +35,7 @@ internal fun ThumbScreen(
         Column(Modifier.fillMaxSize()) {
             if (!flows) {
                 Column(
-                    Modifier.fillMaxWidth().height(whole * Measures.EYES).padding(horizontal = Measures.margin)
+                    Modifier.fillMaxWidth().height(whole * eyes).padding(horizontal = Measures.margin)
                         .padding(top = 12.dp, bottom = 6.dp),
                 ) { reading(Modifier.weight(1f)) }
             }
@@ -46,7 +48,7 @@ internal fun ThumbScreen(
             BoxWithConstraints(Modifier.weight(1f)) {
                 val room = if (flows) PICTURE * 2 else maxHeight - EDGE * 2
                 Scrolling(Modifier.fillMaxSize(), PaddingValues(Measures.margin, EDGE)) {
-                    if (flows) reading(Modifier.height(PICTURE))
+                    if (flows) reading(Modifier.height(tall))
                     notices.drop(pinnedNotices).forEach { NoticeView(it, pane.send) }
                     controls(room)
                 }

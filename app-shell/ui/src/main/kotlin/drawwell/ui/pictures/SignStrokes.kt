@@ -15,6 +15,8 @@ internal object SignStrokes {
         Sign.NOW -> "M4 4V20H10V4M14 4V20H20V4M4 13.5H10M14 9H20"
         // The sun over the edge of the land.
         Sign.DAY -> "M2.5 18.5H21.5M6.5 18.5a5.5 5.5 0 0 1 11 0M12 6V8.8M4.9 10.4L6.7 12.2M19.1 10.4L17.3 12.2"
+        // A low arc over the water, and a peg that stands under it.
+        Sign.TONIGHT -> "M3.2 14A8.8 8.8 0 0 1 20.8 14M12 9.6V14M2.5 18.6C4.9 16.9 7.2 16.9 9.6 18.6S14.4 20.3 16.8 18.6C18.4 17.5 20 17.2 21.5 17.6"
         // The water line as it goes through the weeks.
         Sign.SUPPLY -> "M3 20H21M3.5 13.5C6.5 13.5 7 9.5 10 9.5S13.5 11.5 16 9S18.5 5 20.5 5"
         // A flange from the side, with its tube.
@@ -41,6 +43,11 @@ internal object SignStrokes {
         Sign.UNKNOWN -> "M8.3 9.2A3.7 3.7 0 1 1 13.6 12.5C12.5 13.1 12 13.8 12 15.2M12 18.9V19.1"
         Sign.CAUTION -> "M12 4L21.5 20H2.5ZM12 10V14.4M12 17V17.2"
         Sign.OUT -> "M12 15V4M7.5 8.5L12 4L16.5 8.5M5 14V20H19V14"
+        // One peg, passed by an arc.
+        Sign.SKIP -> "M12 20V14.6M3.5 15.5C5.2 6.2 16.2 3.9 20.2 14M20.9 8.6L20.2 14L15.4 11.6M3 20H8.2M15.8 20H21"
+        // A peg, and a little time beside it.
+        Sign.SNOOZE -> "M6 20V9.2M6 9.2A2.7 2.7 0 1 0 6 3.8A2.7 2.7 0 1 0 6 9.2M16 20A4.9 4.9 0 1 0 16 10.2A4.9 4.9 0 1 0 16 20M16 12.6V15.3L17.9 16.6M2.8 20H9.2"
+        Sign.CALENDAR -> "M4 6.5H20V20H4ZM4 11H20M8.3 3.8V8M15.7 3.8V8M8.3 15.4H8.5M12 15.4H12.2M15.7 15.4H15.9"
         Sign.IN -> "M12 4V15M7.5 10.5L12 15L16.5 10.5M5 14V20H19V14"
     }
 }

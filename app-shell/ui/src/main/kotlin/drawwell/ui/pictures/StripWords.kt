@@ -2,6 +2,7 @@ package drawwell.ui.pictures
 
 import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
+import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.text.TextMeasurer
@@ -29,6 +30,19 @@ internal class StripWords(
                 free = left - 8.dp.toPx()
             }
         }
+    }
+
+    /** Words in the middle of an area where they fit into it, on a ground of their own where that is not calm. */
+    fun DrawScope.amid(label: String, area: Rect, colour: Color, ground: Color?) {
+        if (label.isEmpty()) return
+        val words = measurer.measure(label, within.copy(color = colour), maxLines = 1)
+        val room = 4.dp.toPx()
+        if (words.size.width + 2 * room > area.width || words.size.height > area.height) return
+        val from = Offset(area.center.x - words.size.width / 2f, area.center.y - words.size.height / 2f)
+        if (ground != null) {
+            drawRect(ground, Offset(from.x - room, area.top + 1.dp.toPx()), Size(words.size.width + 2 * room, area.height - 2.dp.toPx()))
+        }
+        drawText(words, topLeft = from)
     }
 
     /** The name of a band, at its foot. */

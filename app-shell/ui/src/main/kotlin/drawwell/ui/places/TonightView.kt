@@ -1,0 +1,45 @@
+package drawwell.ui.places
+
+import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.heightIn
+import androidx.compose.foundation.layout.padding
+import androidx.compose.runtime.Composable
+import androidx.compose.runtime.key
+import androidx.compose.ui.Modifier
+import androidx.compose.ui.unit.dp
+import drawwell.surface.TonightScreen
+import drawwell.ui.look.Measures
+import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.ChoiceRowView
+import drawwell.ui.parts.Heading
+import drawwell.ui.parts.ListGroupView
+import drawwell.ui.parts.NoticeView
+import drawwell.ui.parts.Pane
+import drawwell.ui.parts.ThumbActions
+import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.pictures.NightPictureView
+import drawwell.ui.pictures.nightTall
+
+/** When to express next, and what the night holds. */
+@Composable
+internal fun TonightView(pane: Pane, tonight: TonightScreen) {
+    ThumbScreen(
+        pane,
+        pinned = { tonight.start?.let { ActionButton(it, pane.send, Modifier.fillMaxWidth().heightIn(min = 72.dp)) } },
+        reading = { picture ->
+            Heading(pane.frame)
+            TonightHead(tonight)
+            tonight.night?.let { NightPictureView(it, picture.padding(top = Measures.apart)) }
+        },
+        controls = {
+            ThumbActions(tonight.actions, pane.send)
+            tonight.choices.forEach { ChoiceRowView(it, pane.send) }
+            tonight.asks.forEach { NoticeView(it, pane.send) }
+            NightFigures(tonight.figures)
+            ListGroupView(tonight.times, pane.send)
+            tonight.sections.forEach { key(it.key) { FindingsSection(pane, it) } }
+        },
+        eyes = if (tonight.night == null) Measures.EYES else Measures.EYES_WIDE,
+        tall = nightTall(),
+    )
+}
