@@ -115,7 +115,7 @@ abstract class ReachContract : ShellContract() {
 
     private companion object {
         val PINNED = setOf(
-            "start", "finish", "amounts-done", "amounts-later", "undo", "redo", "back",
+            "start", "finish", "amounts-done", "amounts-later", "undo", "redo", "back", "place-day",
             "place-now", "place-tonight", "place-supply", "place-kit", "place-family",
         )
         val touchable = SemanticsMatcher("can be touched") {

@@ -11,9 +11,9 @@ import drawwell.surface.Look
 import drawwell.surface.Opening
 import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
-import java.io.File
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
+import java.io.File
 
 /** A host over the real core, with a clock that stands until it is moved, and that remembers what it was asked for. */
 class TestHost(override val typefaces: Typefaces, val record: File) : Host {

@@ -66,6 +66,8 @@ class ActivityLifeTest {
         assertTrue(phone.screen is Screen.Ready)
         phone.tap("place-day")
         assertEquals(1, (phone.screen as Screen.Day).day.entries.size)
+        phone.tap("back")
+        assertTrue(phone.screen is Screen.Ready)
     }
 
     @Test

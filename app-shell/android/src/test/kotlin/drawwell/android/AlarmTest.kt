@@ -4,10 +4,10 @@ import android.app.AlarmManager
 import android.app.Notification
 import android.app.NotificationManager
 import android.content.Intent
-import androidx.compose.ui.test.assertIsDisplayed
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
-import androidx.compose.ui.test.onNodeWithTag
+import drawwell.surface.Effect
 import org.junit.After
+import org.junit.Assert.assertFalse
 import org.junit.Before
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotNull
@@ -56,19 +56,16 @@ class AlarmTest {
     }
 
     @Test
-    fun whereExactOnesAreRefusedItIsHeldRoughlyAndThatIsSaidOnce() {
+    fun whereExactOnesAreRefusedItIsHeldRoughlyAndTonightSaysSoUntilTheyAreAllowed() {
         allowed()
         ShadowAlarmManager.setCanScheduleExactAlarms(false)
         running()
         assertEquals(phone.asked()?.unixMilliseconds, held().triggerAtMs)
         assertTrue(held().windowLengthMs != EXACT)
-        rule.onNodeWithTag("trouble").assertIsDisplayed()
-        assertEquals(phone.app.getString(R.string.alarms_inexact), phone.conversation.trouble?.what)
-        phone.tap("dismiss-trouble")
-        phone.tap("mark-letdown")
-        phone.tap("undo")
+        assertTrue(INEXACT in phone.asksTonight())
+        ShadowAlarmManager.setCanScheduleExactAlarms(true)
         phone.again()
-        assertNull(phone.conversation.trouble)
+        assertFalse(INEXACT in phone.asksTonight())
     }
 
     @Test
@@ -100,10 +97,55 @@ class AlarmTest {
     }
 
     @Test
-    fun theChannelHasAName() {
-        val channel = phone.app.getSystemService(NotificationManager::class.java).getNotificationChannel(Notifications.CHANNEL)
-        assertEquals(phone.app.getString(R.string.channel_name), channel.name)
-        assertEquals(NotificationManager.IMPORTANCE_HIGH, channel.importance)
+    fun theChannelsHaveNamesAndTheQuietOneNeitherSoundsNorShakes() {
+        val channels = phone.app.getSystemService(NotificationManager::class.java)
+        val loud = channels.getNotificationChannel(Notifications.CHANNEL)
+        assertEquals(phone.app.getString(R.string.channel_name), loud.name)
+        assertEquals(NotificationManager.IMPORTANCE_HIGH, loud.importance)
+        val quiet = channels.getNotificationChannel(Notifications.QUIET)
+        assertEquals(phone.app.getString(R.string.channel_quiet_name), quiet.name)
+        assertEquals(NotificationManager.IMPORTANCE_LOW, quiet.importance)
+        assertNull(quiet.sound)
+        assertFalse(quiet.shouldVibrate())
+    }
+
+    @Test
+    fun aLaterOneOfASlotTakesThePlaceOfTheEarlierAndIsHeardToo() {
+        val notifications = Notifications(phone.app)
+        notifications.show(alarm("set-up", quiet = true))
+        notifications.show(alarm("due"))
+        notifications.show(alarm("session", slot = "session-running"))
+        assertEquals(listOf("due", "session"), said())
+        val due = phone.notifications.allNotifications.first()
+        assertEquals(Notifications.CHANNEL, due.channelId)
+        assertEquals(0, due.flags and Notification.FLAG_ONLY_ALERT_ONCE)
+        notifications.takeBack("set-up")
+        assertEquals("what took its place stays", listOf("due", "session"), said())
+        notifications.takeBack("due")
+        assertEquals(listOf("session"), said())
+    }
+
+    @Test
+    fun aQuietOneIsShownOnTheQuietChannel() {
+        Notifications(phone.app).show(alarm("due", quiet = true))
+        assertEquals(Notifications.QUIET, phone.notifications.allNotifications.single().channelId)
+    }
+
+    @Test
+    fun afterOneRangTheNextIsHeldThoughNobodyOpensTheApp() {
+        phone.begin()
+        phone.plans()
+        val first = phone.alarms.scheduledAlarms.minBy { it.triggerAtMs }
+        val before = phone.alarms.scheduledAlarms.map { it.triggerAtMs }.toSet()
+        phone.passTo(first.triggerAtMs)
+        phone.scenario.close()
+        phone.processDies()
+        rings(first)
+        assertEquals(1, said().size)
+        val asked = phone.reminders().map { it.unixMilliseconds }.toSet()
+        assertEquals(asked, phone.alarms.scheduledAlarms.map { it.triggerAtMs }.toSet())
+        assertTrue("nothing was asked anew", asked.isNotEmpty() && first.triggerAtMs !in asked)
+        assertTrue("$before", asked.all { it > first.triggerAtMs })
     }
 
     @Test
@@ -145,8 +187,21 @@ class AlarmTest {
         assertTrue(phone.alarms.scheduledAlarms.isEmpty())
     }
 
+    private fun alarm(key: String, quiet: Boolean = false, slot: String = "tonight") =
+        Effect.SetAlarm(key, slot, 1, key, "", quiet)
+
+    /** The titles that are seen. */
+    private fun said() = phone.notifications.allNotifications.map { it.extras.getString(Notification.EXTRA_TITLE) }
+
+    private fun rings(alarm: ShadowAlarmManager.ScheduledAlarm) {
+        ShadowAlarmManager.setAutoSchedule(false)
+        phone.alarms.fireAlarm(alarm)
+        shadowOf(android.os.Looper.getMainLooper()).idle()
+    }
+
     private companion object {
         /** AlarmManager.WINDOW_EXACT, which is hidden. */
         const val EXACT = 0L
+        const val INEXACT = "alarms-inexact"
     }
 }

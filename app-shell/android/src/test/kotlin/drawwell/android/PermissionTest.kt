@@ -5,7 +5,9 @@ import android.content.pm.ApplicationInfo
 import android.content.pm.PackageManager
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
 import org.junit.Assert.assertEquals
+import org.junit.Assert.assertFalse
 import org.junit.Assert.assertNull
+import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
 import org.junit.runner.RunWith
@@ -40,7 +42,7 @@ class PermissionTest {
     }
 
     @Test
-    fun whereNotificationsAreRefusedTheAlarmIsHeldAndThatIsSaidOnce() {
+    fun whereNotificationsAreRefusedTheAlarmIsHeldAndTonightSaysSo() {
         phone.notifications.setNotificationsEnabled(false)
         phone.begin()
         phone.tap("start")
@@ -49,11 +51,19 @@ class PermissionTest {
             assertEquals(listOf(Manifest.permission.POST_NOTIFICATIONS), request.requestedPermissions.toList())
             it.onRequestPermissionsResult(request.requestCode, request.requestedPermissions, intArrayOf(PackageManager.PERMISSION_DENIED))
         }
-        assertEquals(phone.app.getString(R.string.notifications_off), phone.conversation.trouble?.what)
         assertEquals(phone.asked()?.unixMilliseconds, phone.alarms.scheduledAlarms.single().triggerAtMs)
-        phone.tap("dismiss-trouble")
         phone.again()
         phone.activity { assertNull(shadowOf(it).lastRequestedPermission) }
-        assertNull(phone.conversation.trouble)
+        assertTrue("alarms-not-shown" in phone.asksTonight())
+        phone.notifications.setNotificationsEnabled(true)
+        phone.again()
+        assertFalse("alarms-not-shown" in phone.asksTonight())
+    }
+
+    @Test
+    fun whatNobodyWasAskedForYetIsNotSaidToBeRefused() {
+        phone.notifications.setNotificationsEnabled(false)
+        phone.begin()
+        assertFalse("alarms-not-shown" in phone.asksTonight())
     }
 }

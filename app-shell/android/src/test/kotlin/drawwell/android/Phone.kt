@@ -10,6 +10,7 @@ import androidx.test.core.app.ActivityScenario
 import androidx.test.platform.app.InstrumentationRegistry
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.ui.Conversation
 import kotlinx.coroutines.CoroutineDispatcher
@@ -89,6 +90,29 @@ internal class Phone(private val rule: ComposeTestRule) {
     fun asked(): Effect.SetAlarm? {
         val record = app.home.records.own()
         return record.core.update(Event.Wake, record.now()).effects.filterIsInstance<Effect.SetAlarm>().singleOrNull()
+    }
+
+    /** All reminders that the core asks for now. */
+    fun reminders(): List<Effect.SetAlarm> = app.home.records.own().let { record ->
+        record.core.update(Event.Wake, record.now()).effects.filterIsInstance<Effect.SetAlarm>()
+    }
+
+    /** So many sessions a day, and a sound for the next one. */
+    fun plans() {
+        say(Event.Enter("rhythm", "sessions_a_day", "8"))
+        say(Event.Enter("rhythm", "reminders", "sound"))
+    }
+
+    /** What Tonight asks and says, with a plan. */
+    fun asksTonight(): List<String> {
+        if (screenAt(Place.Tonight).tonight.night == null) say(Event.Enter("rhythm", "sessions_a_day", "8"))
+        return screenAt(Place.Tonight).tonight.asks.map { it.key }
+    }
+
+    private fun screenAt(place: Place): Screen.Tonight = app.home.records.own().let { it.core.show(place, it.now()) as Screen.Tonight }
+
+    fun passTo(unixMilliseconds: Long) {
+        milliseconds = unixMilliseconds
     }
 
     fun activity(look: (MainActivity) -> Unit) {

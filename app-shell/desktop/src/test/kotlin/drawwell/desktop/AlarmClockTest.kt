@@ -1,11 +1,11 @@
 package drawwell.desktop
 
 import drawwell.surface.Effect
-import java.util.concurrent.LinkedBlockingQueue
-import java.util.concurrent.TimeUnit
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNull
 import org.junit.Test
+import java.util.concurrent.LinkedBlockingQueue
+import java.util.concurrent.TimeUnit
 
 class AlarmClockTest {
     private val rung = LinkedBlockingQueue<String>()

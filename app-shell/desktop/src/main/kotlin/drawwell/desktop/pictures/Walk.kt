@@ -129,8 +129,10 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         pass(FORGOTTEN)
         keep("now-running-long")
         keep("supply-empty", does(Event.Go(Place.Supply(28u))))
+        keep("tonight-empty-running", does(Event.Go(Place.Tonight)))
         does(Event.Go(Place.Now))
         does(Event.AmountsLater((does(Event.Finish) as Screen.Amounts).amounts.session))
+        keep("tonight-empty", does(Event.Go(Place.Tonight)))
         short()
         trace(folder.resolve("trace.csv"))
     }
@@ -185,6 +187,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             walk.days()
             walk.lists()
             walk.supply()
+            TonightWalk(walk::does, walk::pass, walk::keep).through()
             (record.core as AutoCloseable).close()
             return walk.seen
         }

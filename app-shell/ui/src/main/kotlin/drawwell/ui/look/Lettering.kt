@@ -14,7 +14,7 @@ class Lettering(letters: FontFamily) {
     val figure = base.sized(88.sp, 78.sp, FontWeight.Bold).copy(letterSpacing = (-2).sp)
 
     /** A time of day that is read in the dark, from where one lies. */
-    val hour = base.sized(120.sp, 108.sp, FontWeight.Bold).copy(letterSpacing = (-3).sp)
+    val hour = base.sized(124.sp, 108.sp, FontWeight.Bold).copy(letterSpacing = (-3).sp)
 
     /** The one large thing where it is a word. */
     val word = base.sized(64.sp, 64.sp, FontWeight.Bold).copy(letterSpacing = (-1.5).sp)
@@ -24,6 +24,9 @@ class Lettering(letters: FontFamily) {
     val headline = base.sized(28.sp, 34.sp, FontWeight.SemiBold)
     val title = base.sized(20.sp, 26.sp, FontWeight.SemiBold)
     val action = base.sized(18.sp, 22.sp, FontWeight.SemiBold)
+
+    /** On an action that is one of four in a row. */
+    val small = base.sized(15.sp, 20.sp, FontWeight.SemiBold)
     val mainAction = base.sized(23.sp, 28.sp, FontWeight.SemiBold)
     val value = base.sized(26.sp, 30.sp, FontWeight.SemiBold)
     val body = base.sized(17.sp, 24.sp, FontWeight.Normal)

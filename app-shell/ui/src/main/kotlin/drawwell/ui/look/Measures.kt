@@ -24,5 +24,5 @@ object Measures {
     const val EYES = 0.4f
 
     /** The same where there is a picture as wide as a night, and little to touch. */
-    const val EYES_WIDE = 0.55f
+    const val EYES_WIDE = 0.56f
 }

@@ -20,6 +20,7 @@ import drawwell.surface.Event
 import drawwell.surface.Sign
 import drawwell.surface.Weight
 import drawwell.ui.look.Colours
+import drawwell.ui.look.Lettering
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
@@ -34,9 +35,8 @@ internal fun ActionButton(
     modifier: Modifier = Modifier,
     tone: Tone = LocalColours.current.of(action),
     upright: Boolean = false,
+    style: TextStyle = LocalLettering.current.of(action),
 ) {
-    val lettering = LocalLettering.current
-    val style = if (action.weight == Weight.MAIN) lettering.mainAction else lettering.action
     Ground(
         tone,
         modifier.alpha(if (action.open) 1f else ASLEEP).touch(action, tone.ink, send),
@@ -66,7 +66,7 @@ private fun Level(action: Action, style: TextStyle) {
 @Composable
 private fun Upright(action: Action, style: TextStyle) {
     Column(
-        Modifier.padding(horizontal = 8.dp, vertical = 8.dp),
+        Modifier.padding(horizontal = 4.dp, vertical = 8.dp),
         Arrangement.spacedBy(2.dp, Alignment.CenterVertically),
         Alignment.CenterHorizontally,
     ) {
@@ -88,6 +88,8 @@ private fun Modifier.underlined(colour: Color) = drawBehind {
     val y = size.height + 2.dp.toPx()
     drawLine(colour, Offset(0f, y), Offset(size.width, y), 2.dp.toPx(), StrokeCap.Round)
 }
+
+private fun Lettering.of(action: Action): TextStyle = if (action.weight == Weight.MAIN) mainAction else this.action
 
 /** The tone that an action's weight asks for. */
 internal fun Colours.of(action: Action): Tone = when (action.weight) {

@@ -26,6 +26,7 @@ internal fun ThumbScreen(
     pinned: @Composable () -> Unit,
     reading: @Composable ColumnScope.(picture: Modifier) -> Unit,
     controls: @Composable ColumnScope.(room: Dp) -> Unit,
+    beside: @Composable () -> Unit = {},
     eyes: Float = Measures.EYES,
     tall: Dp = PICTURE,
 ) {
@@ -53,7 +54,7 @@ internal fun ThumbScreen(
                     controls(room)
                 }
             }
-            Foot(pane, pinned)
+            Foot(pane, pinned, beside)
         }
     }
 }

@@ -2,6 +2,9 @@ package drawwell.ui.pictures
 
 import androidx.compose.ui.geometry.Rect
 import androidx.compose.ui.geometry.Size
+import androidx.compose.ui.graphics.ClipOp
+import androidx.compose.ui.graphics.drawscope.DrawScope
+import androidx.compose.ui.graphics.drawscope.withTransform
 import androidx.compose.ui.text.TextLayoutResult
 import androidx.compose.ui.text.TextMeasurer
 import androidx.compose.ui.text.TextStyle
@@ -50,6 +53,13 @@ internal class NightFrame(night: NightPicture, wide: Float, tall: Float, measure
             val over = if (night.water.isEmpty()) 0f else scale.above(wide)
             water = Rect(0f, over, within, maxOf(over, pegs.top - times.rows * line - GAP.toPx()))
         }
+    }
+
+    /** What lies behind the times of the pegs keeps clear of them. */
+    fun DrawScope.besideTimes(draw: DrawScope.() -> Unit) {
+        val clear = 1.5.dp.toPx()
+        val words = times.places.map { times.rect(it, pegs.top).inflate(clear) }
+        withTransform({ words.forEach { clipRect(it.left, it.top, it.right, it.bottom, ClipOp.Difference) } }) { draw() }
     }
 
     private fun TextStyle.of(peg: Peg) = when (peg.state) {

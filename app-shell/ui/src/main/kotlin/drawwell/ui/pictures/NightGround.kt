@@ -18,16 +18,18 @@ internal object NightGround {
         stretches.filter { it.kind == StretchKind.WINDOW }.forEach { stretch ->
             val (from, to) = stretch.from * frame.pegs.width to stretch.to * frame.pegs.width
             drawRect(colours.shaft.ground, Offset(from, top), Size(to - from, frame.others.bottom - top))
-            listOf(from, to).forEach { x ->
-                drawLine(colours.page.edge, Offset(x, top), Offset(x, frame.others.bottom), 1.dp.toPx(), pathEffect = dots)
+            frame.run {
+                besideTimes {
+                    listOf(from, to).forEach { x -> drawLine(colours.page.edge, Offset(x, top), Offset(x, others.bottom), 1.dp.toPx(), pathEffect = dots) }
+                }
             }
         }
     }
 
-    /** A thin line down through all of it, and a wedge at its foot. */
+    /** A thin line down through all of it, and a point at its foot. */
     fun DrawScope.present(at: Float, frame: NightFrame, colours: Colours) {
         val x = (at * frame.pegs.width).coerceIn(1.dp.toPx(), frame.pegs.width - 1.dp.toPx())
-        drawLine(colours.running.edge, Offset(x, frame.water.top), Offset(x, frame.others.bottom), 1.5.dp.toPx())
+        frame.run { besideTimes { drawLine(colours.running.edge, Offset(x, water.top), Offset(x, others.bottom), 1.5.dp.toPx()) } }
         drawCircle(colours.running.edge, 3.dp.toPx(), Offset(x, frame.others.bottom))
     }
 }

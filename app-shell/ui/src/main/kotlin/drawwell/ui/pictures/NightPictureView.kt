@@ -3,8 +3,8 @@ package drawwell.ui.pictures
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
+import androidx.compose.foundation.layout.height
 import androidx.compose.runtime.Composable
 import androidx.compose.runtime.remember
 import androidx.compose.ui.Modifier
@@ -31,15 +31,16 @@ import drawwell.ui.pictures.NightWater.water
 @Composable
 internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier) {
     Column(modifier.fillMaxWidth()) {
-        BoxWithConstraints(Modifier.weight(1f)) {
+        BoxWithConstraints(Modifier.weight(1f, fill = false)) {
             val colours = LocalColours.current
             val density = LocalDensity.current
             val measurer = rememberTextMeasurer(MEASURED)
             val style = LocalLettering.current.tick.copy(color = colours.page.soft)
-            val (wide, tall) = with(density) { maxWidth.toPx() to maxHeight.toPx() }
+            val height = minOf(maxHeight, if (night.water.isEmpty()) nightTall() else TALLEST)
+            val (wide, tall) = with(density) { maxWidth.toPx() to height.toPx() }
             val frame = remember(night, wide, tall, measurer, style, density) { NightFrame(night, wide, tall, measurer, style, density) }
             Canvas(
-                Modifier.fillMaxSize().clearAndSetSemantics {
+                Modifier.fillMaxWidth().height(height).clearAndSetSemantics {
                     contentDescription = night.spoken
                     testTag = "night-picture"
                 },
@@ -70,5 +71,8 @@ internal fun nightTall(): Dp {
 }
 
 private const val MEASURED = 48
+
+/** On a large window it grows no further: what is told is the time, not the height. */
+private val TALLEST = 340.dp
 private val SHAPES = 150.dp
 private const val LINES = 7

@@ -15,8 +15,8 @@ internal object SignStrokes {
         Sign.NOW -> "M4 4V20H10V4M14 4V20H20V4M4 13.5H10M14 9H20"
         // The sun over the edge of the land.
         Sign.DAY -> "M2.5 18.5H21.5M6.5 18.5a5.5 5.5 0 0 1 11 0M12 6V8.8M4.9 10.4L6.7 12.2M19.1 10.4L17.3 12.2"
-        // A low arc over the water, and a peg that stands under it.
-        Sign.TONIGHT -> "M3.2 14A8.8 8.8 0 0 1 20.8 14M12 9.6V14M2.5 18.6C4.9 16.9 7.2 16.9 9.6 18.6S14.4 20.3 16.8 18.6C18.4 17.5 20 17.2 21.5 17.6"
+        // A low arc over the water.
+        Sign.TONIGHT -> "M3.4 13.2C5.6 5.6 18.4 5.6 20.6 13.2M2.5 18.2C4.9 16.4 7.2 16.4 9.6 18.2S14.4 20 16.8 18.2C18.4 17 20 16.8 21.5 17.2"
         // The water line as it goes through the weeks.
         Sign.SUPPLY -> "M3 20H21M3.5 13.5C6.5 13.5 7 9.5 10 9.5S13.5 11.5 16 9S18.5 5 20.5 5"
         // A flange from the side, with its tube.
