@@ -1,6 +1,6 @@
 //! Tonight: what the night asks, moved, left out and put off with one thumb.
 
-use drawwell_core::screen::shapes::{Effect, Event, Place, Screen, TonightScreen};
+use drawwell_core::screen::shapes::{Effect, Event, Palette, Place, Screen, TonightScreen};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::Written;
@@ -257,6 +257,25 @@ fn a_host_that_cannot_call_on_the_minute_is_told_of() {
     assert!(person.reads().unwrap().contains("will not be seen"));
     person.send(Event::AlarmsAre { exact: true, shown: true }).unwrap();
     assert!(!person.reads().unwrap().contains("some minutes late"));
+}
+
+#[test]
+fn in_the_sleep_window_every_place_is_in_the_night_palette_unless_another_was_chosen() {
+    for (now, palette) in [
+        ("2026-06-03T22:29:00+02:00", Palette::AsDevice),
+        ("2026-06-03T22:30:00+02:00", Palette::Night),
+        ("2026-06-04T06:29:00+02:00", Palette::Night),
+        ("2026-06-04T06:30:00+02:00", Palette::AsDevice),
+    ] {
+        let mut person = parent(&eight(), &DAY, now);
+        assert_eq!(person.frame().unwrap().look.palette, palette, "{now}");
+        assert_eq!(person.show(&Place::Kit).unwrap().frame().look.palette, palette, "{now}");
+    }
+    let mut person = parent(&eight(), &DAY, "2026-06-03T23:30:00+02:00");
+    person
+        .send(Event::Enter { id: "settings".to_owned(), field: "palette".to_owned(), typed: "light".to_owned() })
+        .unwrap();
+    assert_eq!(person.frame().unwrap().look.palette, Palette::Light);
 }
 
 #[test]

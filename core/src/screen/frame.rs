@@ -2,6 +2,7 @@
 
 use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Screen, Sign, Tone, Weight};
 use super::View;
+use crate::record::{Rhythm, RHYTHM};
 use crate::trouble::Trouble;
 
 /// Something said after an event, until the next one.
@@ -51,11 +52,19 @@ impl View<'_> {
                 palette: match self.settings.palette.as_str() {
                     "light" => Palette::Light,
                     "night" => Palette::Night,
+                    _ if self.is_asleep_by_now()? => Palette::Night,
                     _ => Palette::AsDevice,
                 },
             },
             ask_again_milliseconds: None,
         })
+    }
+
+    /// Whether it is within the sleep window that was set: no one is to be woken by light.
+    fn is_asleep_by_now(&self) -> Result<bool, Trouble> {
+        let Some((from, until)) = Rhythm::read(&self.record(RHYTHM)?.1).sleep else { return Ok(false) };
+        let now = self.present().on_the_wall().time();
+        Ok(if from.0 <= until.0 { (from.0..until.0).contains(&now) } else { now >= from.0 || now < until.0 })
     }
 
     fn places(&self, place: &Place) -> Vec<Action> {
