@@ -1378,7 +1378,7 @@ tonight-was-planned = Was planned for
 tonight-in = in { $span }
 tonight-now = now
 tonight-ago = { $span } ago
-tonight-late = When you are ready. The times after it have moved; nothing is to be made up for.
+tonight-late = When you are ready. The rest has moved along.
 tonight-running = A session is running
 tonight-running-since = For { $span }. The times after it are set when it ends.
 tonight-how-many = How many sessions a day?
@@ -1409,7 +1409,7 @@ why-late = It was planned earlier.
 why-by-hand = You moved it here.
 why-stands = { $what }.
 why-block = Repeated short sessions are set for this time.
-why-keeps-longest = Without it the gap would be { $without }; the longest is { $longest }.
+why-keeps-longest = Else the gap would be { $without }; the longest is { $longest }.
 why-in-the-night = { $count ->
     [one] One session in the night is asked for.
    *[other] { $count } sessions in the night are asked for.

@@ -36,6 +36,9 @@ internal class NightFrame(night: NightPicture, wide: Float, tall: Float, measure
     /** Where the labels of the hours begin. */
     val ticks: Float
 
+    /** Too low a water says nothing, and its labels would lie on each other. */
+    val holdsWater: Boolean
+
     init {
         with(density) {
             val within = wide - if (night.water.isEmpty()) 0f else scale.beside(wide, density)
@@ -52,6 +55,7 @@ internal class NightFrame(night: NightPicture, wide: Float, tall: Float, measure
             pegs = Rect(0f, ground - PEG.toPx(), within, ground)
             val over = if (night.water.isEmpty()) 0f else scale.above(wide)
             water = Rect(0f, over, within, maxOf(over, pegs.top - times.rows * line - GAP.toPx()))
+            holdsWater = night.water.isNotEmpty() && water.height >= line * 1.5f
         }
     }
 

@@ -53,7 +53,7 @@ internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier
 /** From the ground up: the time for sleep, the water, what fills the time, the pegs with their times, the present moment. */
 private fun DrawScope.night(night: NightPicture, frame: NightFrame, colours: Colours) {
     window(night.stretches, frame, colours)
-    if (night.water.isNotEmpty()) {
+    if (frame.holdsWater) {
         frame.scale.run { draw(frame.water, colours) }
         water(night.water, frame.water, colours)
     }
