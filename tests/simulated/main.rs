@@ -14,6 +14,7 @@ mod local_days;
 mod model;
 mod night_search;
 mod pumps;
+mod refill;
 mod statistics_chance;
 mod statistics_laws;
 mod supply;

@@ -23,7 +23,7 @@ impl Refill {
     /// nine times in ten. None where there is no well.
     pub fn brings(&self, ahead: Ahead<'_>, zone: Zone) -> Option<Estimate<Volume>> {
         let reach = self.wells.first()?.fit.reach(CONFIDENCE);
-        let (mut sum, mut of_parameters) = (0.0, 0.0);
+        let (mut sum, mut below, mut above) = (0.0, 0.0, 0.0);
         let mut of_noise = vec![0.0; ahead.len()];
         for well in &self.wells {
             let mut gradient = [0.0; 5];
@@ -35,12 +35,13 @@ impl Refill {
                 let own: f64 = well.fit.noise * mean;
                 *noise = own * own + *noise + 2.0 * self.alike * own * f64::sqrt(*noise);
             }
-            let spread = well.fit.spread_of(gradient);
-            of_parameters += spread * spread;
+            let (low, high) = well.fit.range_of(gradient, reach);
+            (below, above) = (below + low * low, above + high * high);
         }
-        let spread = (of_parameters + of_noise.iter().sum::<f64>()).sqrt() * reach;
+        let noise = of_noise.iter().sum::<f64>() * reach * reach;
+        let (below, above) = ((below + noise).sqrt(), (above + noise).sqrt());
         let volume = |value: f64| Volume::from_canonical(value.max(0.0));
-        Some(Estimate { value: volume(sum), low: volume(sum - spread), high: volume(sum + spread) })
+        Some(Estimate { value: volume(sum), low: volume(sum - below), high: volume(sum + above) })
     }
 
     /// How much less the second set of intervals brings than the first.
@@ -60,13 +61,15 @@ impl Refill {
                     well.gradient(*from, *until, zone).iter().zip(&mut gradient).for_each(|(g, all)| *all += mean * g);
                 }
             }
+            // Two plans that fill straight differ by almost nothing: cut at that, the range
+            // would hold the truth too seldom.
             variance += well.fit.spread_of(gradient).powi(2);
         }
-        let spread = variance.sqrt() * reach;
+        let apart = variance.sqrt() * reach;
         Difference::Less(Estimate {
             value: Volume::from_canonical(less),
-            low: Volume::from_canonical(less - spread),
-            high: Volume::from_canonical(less + spread),
+            low: Volume::from_canonical(less - apart),
+            high: Volume::from_canonical(less + apart),
         })
     }
 }

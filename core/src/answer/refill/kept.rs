@@ -1,11 +1,12 @@
 //! The wells of a record, from its last weeks alone: the cost is the same after ten years.
 
+use super::well::Told;
 use super::{Refill, Well, WellOf};
-use crate::answer::supply::{Calendar, Interval, Side, Spread};
+use crate::answer::supply::{Calendar, Side, Spread};
 use crate::journal::Journal;
 use crate::quantity::{Quantity, Volume};
 use crate::record::Removal;
-use crate::time::{Instant, Span, Zone};
+use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
 /// Days that tell how milk comes back now: measured with families of known truth.
@@ -24,16 +25,21 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
         let before = removals.partition_point(|r| r.at <= at);
         before.checked_sub(1).and_then(|i| removals.get(i)).map_or(calendar.zone, |r| r.zone)
     };
-    let sides: Vec<(Side, Vec<(Interval, Zone)>)> = Side::BOTH
+    let sides: Vec<(Side, Vec<Told>)> = Side::BOTH
         .into_iter()
         .map(|side| {
-            let judged = spread.judged_together(side);
-            (side, judged.into_iter().map(|i| (zone_at(i.until), i)).map(|(zone, i)| (i, zone)).collect())
+            let (judged, ordinary) = spread.judged_by(side);
+            let told = judged.into_iter().map(|interval| Told {
+                zone: zone_at(interval.until),
+                could_hide: ordinary.could_hide(&interval),
+                interval,
+            });
+            (side, told.collect::<Vec<_>>())
         })
-        .filter(|(_, intervals): &(Side, Vec<_>)| !intervals.is_empty())
+        .filter(|(_, told)| !told.is_empty())
         .collect();
-    let known = || sides.iter().flat_map(|(_, i)| i).filter(|(i, _)| i.milk.is_some());
-    let alone = known().filter(|(i, _)| i.of_this_side).count();
+    let known = || sides.iter().flat_map(|(_, told)| told).filter(|t| t.interval.milk.is_some());
+    let alone = known().filter(|t| t.interval.of_this_side).count();
     if alone * 2 < known().count() {
         let wells: Vec<Well> =
             together(&sides).and_then(|both| Well::fit(WellOf::Together, &both, now)).into_iter().collect();
@@ -41,10 +47,10 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
     }
     let mut refill = Refill::default();
     let mut off: Vec<Vec<(Instant, f64)>> = Vec::new();
-    for (side, intervals) in &sides {
-        let of_this: Vec<(Interval, Zone)> = intervals.iter().filter(|(i, _)| i.of_this_side).cloned().collect();
+    for (side, told) in &sides {
+        let of_this: Vec<Told> = told.iter().filter(|t| t.interval.of_this_side).cloned().collect();
         let Some(well) = Well::fit(WellOf::Side(*side), &of_this, now) else { continue };
-        let ends = of_this.iter().filter(|(i, _)| Well::counts(i)).map(|(i, _)| i.until).zip(&well.fit.residuals);
+        let ends = of_this.iter().filter(|t| t.counts()).map(|t| t.interval.until).zip(&well.fit.residuals);
         off.push(ends.filter_map(|(at, off)| Some((at, (*off)?))).collect());
         refill.wells.push(well);
     }
@@ -55,16 +61,16 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
 }
 
 /// What both sides gave together, where both ended an interval at once.
-fn together(sides: &[(Side, Vec<(Interval, Zone)>)]) -> Option<Vec<(Interval, Zone)>> {
-    let [(_, left), (_, right)] = sides else { return sides.first().map(|(_, i)| i.clone()) };
-    let both = left.iter().filter_map(|(l, zone)| {
-        let at = right.partition_point(|(r, _)| r.until < l.until);
-        let (r, _) = right.get(at).filter(|(r, _)| r.until == l.until)?;
-        let milk = l.milk.zip(r.milk).map(|(l, r)| Volume::from_canonical(l.canonical() + r.canonical()));
-        let mut both = l.clone();
-        both.milk = milk;
-        both.from = l.from.max(r.from);
-        Some((both, *zone))
+fn together(sides: &[(Side, Vec<Told>)]) -> Option<Vec<Told>> {
+    let [(_, left), (_, right)] = sides else { return sides.first().map(|(_, told)| told.clone()) };
+    let both = left.iter().filter_map(|told| {
+        let mut told = told.clone();
+        let l = &mut told.interval;
+        let at = right.partition_point(|t| t.interval.until < l.until);
+        let r = right.get(at).map(|t| &t.interval).filter(|r| r.until == l.until)?;
+        l.milk = l.milk.zip(r.milk).map(|(l, r)| Volume::from_canonical(l.canonical() + r.canonical()));
+        l.from = l.from.max(r.from);
+        Some(told)
     });
     Some(both.collect())
 }

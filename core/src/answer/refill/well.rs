@@ -58,15 +58,20 @@ pub const LEAST_INTERVALS: usize = 20;
 const OFTEN: usize = 5;
 /// The rate is told closely with a spread below this, on the log scale: within a tenth in
 /// 95 of 100.
-const CLOSE_RATE: f64 = 0.05;
+const CLOSE_RATE: f64 = 0.06;
 /// The level it flattens to is told with a spread below this: within a fifth in 95 of 100.
-const CLOSE_LEVEL: f64 = 0.095;
+const CLOSE_LEVEL: f64 = 0.11;
+const FEW_FOR_LEVEL: f64 = 40.0;
+/// Without gaps as long as this, what bends the curve is mostly sessions that were not
+/// written down: filling is straight to about 6 h (Daly et al., Exp Physiol 1996;81:861-875).
+const LONG: Span = Span::minutes(270);
 /// No sign of slowing: at the longest gap no more than this is lost, at the end of the range.
-const LITTLE_SLOWING: f64 = 0.17;
-/// Ranges are so much wider than noise alone makes them: sessions that were not written
-/// down, and the judging of those that look so, leave their mark. Measured with families
-/// of known truth.
-const WIDER: f64 = 1.25;
+const LITTLE_SLOWING: f64 = 0.2;
+/// Ranges are so much wider than noise alone makes them, and the more so the larger the
+/// share of gaps is that may hide a session: what was not written down is never told apart
+/// wholly. Measured with families of known truth.
+const WIDER: f64 = 1.05;
+const WIDER_BY_HIDDEN: f64 = 5.0;
 /// A record whose gaps are no longer than this cannot show levelling: filling is straight
 /// to about 6 h (Daly et al., Exp Physiol 1996;81:861-875), and less than half of that
 /// shows nothing of it.
@@ -89,44 +94,66 @@ fn time_of_day(from: Instant, until: Instant, zone: Zone) -> [f64; 2] {
     [(ends.sin() - begins.sin()) / width, (begins.cos() - ends.cos()) / width]
 }
 
-impl Well {
-    /// Whether an interval tells of how it fills.
-    pub(super) fn counts(interval: &Interval) -> bool {
-        interval.standing == Standing::Counts && interval.milk.is_some() && interval.until > interval.from
+/// An interval, and what else is known of it.
+#[derive(Debug, Clone)]
+pub struct Told {
+    /// The interval, judged.
+    pub interval: Interval,
+    /// The clock on the wall at its end.
+    pub zone: Zone,
+    /// How long it may really have been, were a session in it not written down.
+    pub could_hide: [Option<Span>; 2],
+}
+
+impl Told {
+    /// Whether it tells of how a well fills. What is unclear does, as far as it is whole by
+    /// the curve itself: to leave it out would leave out what is low after long gaps.
+    pub(super) fn counts(&self) -> bool {
+        let stands = matches!(self.interval.standing, Standing::Counts | Standing::Unclear);
+        stands && self.interval.milk.is_some() && self.interval.until > self.interval.from
     }
 
-    /// Fits a well to intervals that count, as it is at an instant. None where there are
-    /// too few.
-    pub fn fit(of: WellOf, intervals: &[(Interval, Zone)], now: Instant) -> Option<Self> {
-        let counted: Vec<&(Interval, Zone)> = intervals.iter().filter(|(i, _)| Self::counts(i)).collect();
+    fn collected(&self, now: Instant) -> Collected {
+        let interval = &self.interval;
+        let [cos, sin] = time_of_day(interval.from, interval.until, self.zone);
+        Collected {
+            gap: hours(interval.lasted()),
+            amount: interval.milk.map_or(0.0, Quantity::canonical),
+            beside: [hours(interval.until.since(now)) / 24.0, cos, sin],
+            hides: self.could_hide.map(|span| span.map(hours)),
+        }
+    }
+}
+
+impl Well {
+    /// Fits a well to intervals, as it is at an instant. None where too few count.
+    pub fn fit(of: WellOf, told: &[Told], now: Instant) -> Option<Self> {
+        let counted: Vec<&Told> = told.iter().filter(|t| t.counts()).collect();
         if counted.len() < LEAST_INTERVALS {
             return None;
         }
-        let collected: Vec<Collected> = counted
-            .iter()
-            .map(|(interval, zone)| {
-                let [cos, sin] = time_of_day(interval.from, interval.until, *zone);
-                let days = hours(interval.until.since(now)) / 24.0;
-                Collected {
-                    gap: hours(interval.lasted()),
-                    amount: interval.milk.map_or(0.0, Quantity::canonical),
-                    beside: [days, cos, sin],
-                }
-            })
-            .collect();
-        let fit = Saturation::fit(&collected, [DRIFT_SPREAD, HOUR_SPREAD, HOUR_SPREAD])?.wider(WIDER);
-        let mut gaps: Vec<i64> = counted.iter().map(|(i, _)| i.lasted().in_minutes()).collect();
+        let collected: Vec<Collected> = counted.iter().map(|t| t.collected(now)).collect();
+        let fit = Saturation::fit(&collected, [DRIFT_SPREAD, HOUR_SPREAD, HOUR_SPREAD])?;
+        let missing = told.iter().filter(|t| t.interval.standing == Standing::SessionMissing).count();
+        let hidden = (fit.hidden + missing as f64) / (collected.len() + missing) as f64;
+        let fit = fit.wider(WIDER + WIDER_BY_HIDDEN * hidden);
+        let whole = counted.iter().zip(&fit.residuals).filter(|(_, off)| off.is_some());
+        let mut gaps: Vec<i64> = whole.map(|(t, _)| t.interval.lasted().in_minutes()).collect();
         gaps.sort_unstable();
         let longest = Span::minutes(gaps.len().checked_sub(OFTEN).and_then(|at| gaps.get(at)).copied().unwrap_or(0));
-        let first = counted.iter().map(|(i, _)| i.from).min().unwrap_or(now);
+        let first = counted.iter().map(|t| t.interval.from).min().unwrap_or(now);
         let reach = fit.reach(CONFIDENCE);
-        let rate_spread = fit.spread_of([1.0, 0.0, 0.0, 0.0, 0.0]);
+        let (below, above) = fit.range_of(RATE, reach);
+        let log_rate = fit.log_rate + fit.smearing.ln();
+        let by_the_day = |log: f64| Production::from_canonical(log.exp() * 24.0);
         Some(Self {
             of,
-            rate: around(fit.log_rate + fit.smearing.ln(), rate_spread * reach, |v| {
-                Production::from_canonical(v * 24.0)
-            }),
-            rate_is_close: rate_spread <= CLOSE_RATE,
+            rate: Estimate {
+                value: by_the_day(log_rate),
+                low: by_the_day(log_rate - below),
+                high: by_the_day(log_rate + above),
+            },
+            rate_is_close: longest >= LONG && (below + above) / (2.0 * reach) <= CLOSE_RATE,
             flattens: flattens(&fit, longest, reach),
             intervals: Count::new(counted.len() as u32),
             days: Count::new((hours(now.since(first)) / 24.0).ceil().max(0.0) as u32),
@@ -181,21 +208,24 @@ impl Well {
     }
 }
 
-fn around<Q>(log: f64, reach: f64, of: impl Fn(f64) -> Q) -> Estimate<Q> {
-    Estimate { value: of(log.exp()), low: of((log - reach).exp()), high: of((log + reach).exp()) }
-}
+const RATE: [f64; 5] = [1.0, 0.0, 0.0, 0.0, 0.0];
+const LEVELLING: [f64; 5] = [0.0, 0.0, 0.0, 0.0, 1.0];
 
 fn flattens(fit: &Saturation, longest: Span, reach: f64) -> Flattens {
-    let spread = fit.spread_of([0.0, 0.0, 0.0, 0.0, 1.0]);
+    let spread = fit.spread_of(LEVELLING);
     let (low, high) = (fit.free_levelling - reach * spread, fit.free_levelling + reach * spread);
     if low > 0.0 {
         // ln C = ln r − ln k.
         let level_spread = fit.spread_of([1.0, 0.0, 0.0, 0.0, -1.0 / fit.levelling]);
-        if level_spread <= CLOSE_LEVEL {
-            let log = fit.log_rate - fit.levelling.ln() + fit.smearing.ln();
-            return Flattens::At(around(log, reach * level_spread, Volume::from_canonical));
+        // Of few, the spread itself is not known well.
+        let at_most = level_spread * (1.0 + FEW_FOR_LEVEL / fit.freedom).sqrt();
+        if at_most > CLOSE_LEVEL || longest < LONG {
+            return Flattens::CannotTellYet;
         }
-        return Flattens::CannotTellYet;
+        let log = fit.log_rate - fit.levelling.ln() + fit.smearing.ln();
+        let level = |log: f64| Volume::from_canonical(log.exp());
+        let apart = reach * level_spread;
+        return Flattens::At(Estimate { value: level(log), low: level(log - apart), high: level(log + apart) });
     }
     let gap = hours(longest);
     let most_lost = 1.0 - grown(high.max(0.0), gap) / gap.max(1e-9);

@@ -263,11 +263,16 @@ impl<'a> Spread<'a> {
 
     /// All intervals of a side, judged once by what is ordinary among them all.
     pub fn judged_together(&self, side: Side) -> Vec<Interval> {
+        self.judged_by(side).0
+    }
+
+    /// The same, and what is ordinary among them.
+    pub(crate) fn judged_by(&self, side: Side) -> (Vec<Interval>, Ordinary) {
         let [left, right] = &self.sides;
         let mut all = if side == Side::Left { left.clone() } else { right.clone() };
         let ordinary = Ordinary::learn(&all);
         all.iter_mut().for_each(|interval| judge(interval, &ordinary));
-        all
+        (all, ordinary)
     }
 
     /// What a day made.

@@ -76,6 +76,11 @@ impl Interval {
         }
     }
 
+    /// Whether the person said that no session is missing in it.
+    pub(crate) fn is_answered_whole(&self) -> bool {
+        self.answered.gap_is_whole
+    }
+
     /// How long it was.
     pub fn lasted(&self) -> Span {
         self.until.since(self.from)

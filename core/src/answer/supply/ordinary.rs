@@ -211,6 +211,15 @@ impl Ordinary {
         Self { fitted: Some(fitted), usual }
     }
 
+    /// How long an interval may really have been, were a session in it not written down.
+    pub(crate) fn could_hide(&self, interval: &Interval) -> [Option<Span>; 2] {
+        if interval.is_answered_whole() || interval.lasted() < SHORTEST {
+            return [None; 2];
+        }
+        let shorter = self.usual.shorter(middle(interval), hours(interval.lasted()));
+        shorter.map(|ln| ln.map(|ln| Span::milliseconds((ln.exp() * 3_600_000.0) as i64)))
+    }
+
     /// What is thought of an interval.
     pub fn judge(&self, interval: &Interval) -> Judgement {
         let (Some(fitted), Some(milk)) = (&self.fitted, interval.milk) else { return Judgement::Fits };

@@ -1,7 +1,7 @@
 //! Families whose breasts fill in a known way: V = C · (1 − exp(−r·Δ / C)), faster and
 //! slower by the time of day, drifting over weeks, with noise, missing sessions and slips.
 
-#![allow(clippy::indexing_slicing, reason = "there are two breasts")]
+pub mod tables;
 
 use drawwell_core::answer::supply::Calendar;
 use drawwell_core::quantity::{Quantity, Volume};
@@ -81,14 +81,14 @@ impl RefillingFamily {
     }
 
     /// mL in the mean after an interval.
-    pub fn truly(&self, breast: usize, from: Instant, until: Instant, now: Instant) -> f64 {
+    pub fn truly(&self, breast: &Breast, from: Instant, until: Instant, now: Instant) -> f64 {
         let gap = until.since(from).in_milliseconds() as f64 / 3_600_000.0;
         let steps = 24;
         let mean = (0..steps)
             .map(|i| self.times(from.plus(hours(gap * (f64::from(i) + 0.5) / f64::from(steps))), now))
             .sum::<f64>()
             / f64::from(steps);
-        self.breasts[breast].holds(gap, mean)
+        breast.holds(gap, mean)
     }
 
     /// What is written down over so many days.
@@ -117,26 +117,27 @@ impl RefillingFamily {
         for (i, at) in ends.iter().enumerate() {
             let mut gave = [0.0; 2];
             if let Some(before) = before {
-                for side in 0..2 {
-                    let held = self.truly(side, before, *at, now) + left[side];
+                for ((breast, left), gave) in self.breasts.iter().zip(&mut left).zip(&mut gave) {
+                    let held = self.truly(breast, before, *at, now) + *left;
                     let leaves = (self.left_behind * chance.between(0.0, 2.0)).min(0.9);
-                    left[side] = held * leaves;
+                    *left = held * leaves;
                     let noise = (sigma * chance.normal() - sigma * sigma / 2.0).exp();
-                    gave[side] = held * (1.0 - leaves) * noise;
+                    *gave = held * (1.0 - leaves) * noise;
                 }
             }
             before = Some(*at);
             if chance.happens(self.missing) {
                 continue;
             }
+            let [mut left_gave, right_gave] = gave;
             if chance.happens(self.mistyped) {
-                gave[0] *= if chance.happens(0.5) { 10.0 } else { 0.1 };
+                left_gave *= if chance.happens(0.5) { 10.0 } else { 0.1 };
             }
             let milk = match chance.happens(self.unknown) {
                 true => Milk::Unknown,
                 false => Milk::Sides {
-                    left: Some(Volume::from_canonical(gave[0])),
-                    right: Some(Volume::from_canonical(gave[1])),
+                    left: Some(Volume::from_canonical(left_gave)),
+                    right: Some(Volume::from_canonical(right_gave)),
                 },
             };
             removals.push(Removal {

@@ -1,0 +1,242 @@
+//! The refill curve on families with known truth. The whole table is made by `cargo xtask
+//! tonight` and stands in docs/tonight.md; here are the limits it keeps, and its laws.
+
+use drawwell_core::answer::refill::{kept::of_removals, plain_rate, Difference, Flattens, Refill};
+use drawwell_core::quantity::{Quantity, Volume};
+use drawwell_core::record::{Milk, Removal};
+use drawwell_core::time::{Instant, Span, Zone};
+use drawwell_tests::chance::Chance;
+use drawwell_tests::refilling_family::tables::{Row, Share, Sort};
+use drawwell_tests::refilling_family::{some_family, Breast, Record, RefillingFamily};
+
+const FAMILIES: u64 = 120;
+
+fn rows(sort: Sort) -> Vec<Row> {
+    [14, 28, 42].map(|days| Row::of(sort, days, FAMILIES)).to_vec()
+}
+
+fn all(rows: &[Row], share: impl Fn(&Row) -> Share) -> f64 {
+    let (hits, of) = rows.iter().map(share).fold((0, 0), |(hits, of), s| (hits + s.hits, of + s.of));
+    assert!(of > 0);
+    f64::from(hits) / f64::from(of)
+}
+
+fn holds_the_truth(held: f64, most: f64) {
+    assert!((0.85..=most).contains(&held), "{held}");
+}
+
+#[test]
+fn what_is_told_of_breasts_that_flatten_is_near_the_truth() {
+    let rows = rows(Sort::Flatten);
+    assert!(all(&rows, |r| r.rate_near) >= 0.95);
+    assert!(all(&rows, |r| r.level_near) >= 0.95);
+    assert!(all(&rows, |r| r.no_sign) <= 0.03);
+    holds_the_truth(all(&rows, |r| r.rate_held), 0.97);
+    holds_the_truth(all(&rows, |r| r.level_held), 0.97);
+    holds_the_truth(all(&rows, |r| r.night_held), 0.97);
+    holds_the_truth(all(&rows, |r| r.less_held), 1.0);
+    let bias = rows.iter().map(Row::night_bias).sum::<f64>() / rows.len() as f64;
+    assert!(bias.abs() <= 0.02, "{bias}");
+    // Six weeks tell a third of them.
+    let told = rows.last().and_then(|r| r.level_told.part()).unwrap();
+    assert!(told >= 0.25, "{told}");
+}
+
+#[test]
+fn a_straight_line_is_not_told_to_flatten() {
+    let rows = rows(Sort::Straight);
+    assert!(all(&rows, |r| r.level_told) <= 0.02);
+    assert!(all(&rows, |r| r.rate_near) >= 0.95);
+    holds_the_truth(all(&rows, |r| r.rate_held), 0.97);
+    holds_the_truth(all(&rows, |r| r.night_held), 0.97);
+    holds_the_truth(all(&rows, |r| r.less_held), 1.0);
+    assert!(rows.iter().all(|r| r.night_bias().abs() <= 0.02));
+}
+
+#[test]
+fn without_long_gaps_it_cannot_tell() {
+    let rows = rows(Sort::NoLongGaps);
+    assert!(all(&rows, |r| r.level_told) <= 0.05);
+    assert!(all(&rows, |r| r.less_told) <= 0.05);
+    assert!(all(&rows, |r| r.no_sign) <= 0.07);
+}
+
+/// The hard case: what stays behind comes after the next gap, and bends the curve as
+/// levelling does. What a night brings holds all the same; the level is too low.
+#[test]
+fn milk_left_behind_spoils_the_level_and_not_the_night() {
+    let row = Row::of(Sort::LeftBehind, 42, FAMILIES);
+    assert!(row.night_bias().abs() <= 0.03);
+    holds_the_truth(row.night_held.part().unwrap(), 1.0);
+}
+
+fn steady(breast: Breast) -> RefillingFamily {
+    RefillingFamily {
+        breasts: [breast; 2],
+        sessions: 7,
+        night: 8.0,
+        noise: 0.1,
+        hours: 0.1,
+        drift: 0.002,
+        missing: 0.0,
+        unknown: 0.0,
+        mistyped: 0.0,
+        left_behind: 0.0,
+    }
+}
+
+fn a_record() -> Record {
+    steady(Breast { rate: 20.0, capacity: Some(110.0) }).record(42, &mut Chance::seeded(4))
+}
+
+fn told(record: &Record) -> Refill {
+    of_removals(&record.removals, record.now, record.calendar)
+}
+
+fn figures(refill: &Refill) -> Vec<f64> {
+    let level = |f: Flattens| match f {
+        Flattens::At(level) => level.value.canonical(),
+        _ => f64::NAN,
+    };
+    refill.wells.iter().flat_map(|w| [w.rate.value.canonical(), level(w.flattens)]).collect()
+}
+
+fn near(one: &[f64], other: &[f64], within: f64) {
+    assert_eq!(one.len(), other.len());
+    assert!(one.iter().zip(other).all(|(a, b)| (a / b - 1.0).abs() <= within), "{one:?} {other:?}");
+}
+
+fn each_amount(removal: &Removal, of: impl Fn(f64) -> f64) -> Removal {
+    let milk = match removal.milk {
+        Milk::Sides { left, right } => {
+            let of = |milk: Option<Volume>| milk.map(|milk| Volume::from_canonical(of(milk.canonical())));
+            Milk::Sides { left: of(left), right: of(right) }
+        }
+        other => other,
+    };
+    Removal { milk, ..removal.clone() }
+}
+
+#[test]
+fn twice_the_milk_is_twice_the_rate_and_the_level() {
+    let record = a_record();
+    let twice = record.removals.iter().map(|r| each_amount(r, |milk| milk * 2.0)).collect();
+    let twice = told(&Record { removals: twice, ..a_record() });
+    let expected: Vec<f64> = figures(&told(&record)).iter().map(|f| f * 2.0).collect();
+    assert_eq!(expected.len(), 4);
+    // What is ordinary is judged by a logarithm with an offset: not to the last figure.
+    near(&figures(&twice), &expected, 0.01);
+}
+
+#[test]
+fn whole_days_later_it_is_the_same() {
+    let record = a_record();
+    let later = Span::hours(24 * 365);
+    let removals = record.removals.iter().map(|r| Removal { at: r.at.plus(later), ..r.clone() }).collect();
+    let moved = told(&Record { removals, now: record.now.plus(later), calendar: record.calendar });
+    near(&figures(&moved), &figures(&told(&record)), 1e-9);
+}
+
+#[test]
+fn one_wild_amount_hardly_moves_it() {
+    let record = a_record();
+    let before = figures(&told(&record));
+    for times in [0.0, 0.1, 10.0] {
+        let mut removals = record.removals.clone();
+        removals[100] = each_amount(&removals[100], |milk| milk * times);
+        near(&figures(&told(&Record { removals, ..a_record() })), &before, 0.02);
+    }
+}
+
+#[test]
+fn a_known_family_is_found_again() {
+    near(&figures(&told(&a_record())), &[480.0, 110.0, 480.0, 110.0], 0.1);
+}
+
+#[test]
+fn measured_together_it_is_one_well_for_both() {
+    let record = a_record();
+    let together = |r: &Removal| match r.milk {
+        Milk::Sides { left: Some(left), right: Some(right) } => {
+            let milk = Milk::Together(Volume::from_canonical(left.canonical() + right.canonical()));
+            Removal { milk, ..r.clone() }
+        }
+        _ => r.clone(),
+    };
+    let removals = record.removals.iter().map(together).collect();
+    let refill = told(&Record { removals, ..a_record() });
+    near(&figures(&refill), &[960.0, 220.0], 0.1);
+}
+
+#[test]
+fn nothing_written_down_and_one_length_alone_tell_nothing() {
+    let record = a_record();
+    let none = told(&Record { removals: Vec::new(), ..a_record() });
+    assert_eq!(none, Refill::default());
+    assert_eq!(none.brings(&[(record.now, record.now.plus(Span::hours(3)))], Zone::UTC), None);
+    let few = Record { removals: record.removals[..12].to_vec(), ..a_record() };
+    assert!(told(&few).wells.is_empty());
+    let every_three_hours = |(i, r): (usize, &Removal)| Removal {
+        at: record.now.minus(Span::hours(3 * (record.removals.len() - 1 - i) as i64)),
+        ..each_amount(r, |_| 60.0 + (i * 7 % 11) as f64)
+    };
+    let removals = record.removals.iter().enumerate().map(every_three_hours).collect();
+    let alike = told(&Record { removals, ..a_record() });
+    assert!(alike.wells.iter().all(|w| w.flattens == Flattens::CannotTellYet && !w.rate_is_close), "{alike:?}");
+}
+
+#[test]
+fn odd_records_give_no_figure_that_is_none() {
+    let mut chance = Chance::seeded(9);
+    for turn in 0..60 {
+        let mut record = some_family(&mut chance, turn % 2 == 0).record(20, &mut chance);
+        let odd = turn % 5;
+        record.removals.iter_mut().for_each(|r| {
+            *r = match odd {
+                0 => each_amount(r, |_| 0.0),
+                1 => each_amount(r, |_| 50.0),
+                2 => each_amount(r, |milk| milk * 1e6),
+                3 => Removal { milk: Milk::Unknown, ..r.clone() },
+                _ => Removal { at: Instant::from_unix_milliseconds(r.at.unix_milliseconds() / 900), ..r.clone() },
+            }
+        });
+        let refill = told(&record);
+        let ahead = [(record.now, record.now), (record.now, record.now.plus(Span::hours(200)))];
+        for well in &refill.wells {
+            let rate = [well.rate.low, well.rate.value, well.rate.high].map(Quantity::canonical);
+            assert!(rate.iter().all(|r| !r.is_nan()), "{turn}: {well:?}");
+            assert!(ahead.iter().all(|(a, b)| well.lost(*a, *b, Zone::UTC).canonical().is_finite()));
+        }
+        let brings = refill.brings(&ahead, Zone::UTC);
+        assert!(brings.is_none_or(|b| [b.low, b.value, b.high].iter().all(|v| !v.canonical().is_nan())), "{turn}");
+    }
+}
+
+#[test]
+fn where_it_flattens_a_longer_gap_loses_more_and_a_longer_sleep_costs_milk() {
+    let record = a_record();
+    let refill = told(&record);
+    let after = |hours: i64| record.now.plus(Span::hours(hours));
+    let lost: Vec<f64> = (0..9).map(|h| refill.lost(record.now, after(h), Zone::UTC).canonical()).collect();
+    assert_eq!(lost[0], 0.0);
+    assert!(lost.windows(2).all(|pair| pair[0] < pair[1]), "{lost:?}");
+    let held: Vec<f64> = (0..9).map(|h| refill.holds(record.now, after(h), Zone::UTC).canonical()).collect();
+    assert!(held.windows(2).all(|pair| pair[0] < pair[1]) && held[8] < 2.0 * 120.0, "{held:?}");
+    let even = [(record.now, after(4)), (after(4), after(8))];
+    let uneven = [(record.now, after(7)), (after(7), after(8))];
+    let Difference::Less(less) = refill.less(&even, &uneven, Zone::UTC) else { panic!("it can be told") };
+    assert!(less.low.canonical() > 0.0 && less.high.canonical() < 60.0, "{less:?}");
+    let Difference::Less(none) = refill.less(&even, &even, Zone::UTC) else { panic!("it can be told") };
+    assert!(none.value.canonical().abs() < 1e-9 && none.high.canonical() < 1e-9);
+    let beyond = [(record.now, after(16))];
+    assert_eq!(refill.less(&even, &beyond, Zone::UTC), Difference::CannotTellYet);
+}
+
+/// Daly, Kent, Owens and Hartmann, Exp Physiol 1996;81:861-875, Western Australia: the rate
+/// is what came over the hours since the end before on that side.
+#[test]
+fn the_plain_rate_is_milk_over_hours() {
+    let rate = |hours: i64| plain_rate(Volume::from_canonical(60.0), Span::hours(hours)).map(|r| r.canonical() / 24.0);
+    assert_eq!(rate(3), Some(20.0));
+    assert_eq!((rate(0), rate(-3)), (None, None));
+}
