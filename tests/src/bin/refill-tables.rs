@@ -1,5 +1,5 @@
-//! Writes how often the refill curve is right, with families of known truth: `cargo xtask
-//! tonight`.
+//! Writes how often the refill curve is right, with families of known truth: `cargo run
+//! --release -p drawwell-tests --bin refill-tables 400`.
 
 use drawwell_tests::refilling_family::tables::{Row, Share, Sort};
 
