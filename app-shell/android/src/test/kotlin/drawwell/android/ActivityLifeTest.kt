@@ -66,7 +66,7 @@ class ActivityLifeTest {
         assertTrue(phone.screen is Screen.Ready)
         phone.tap("place-day")
         assertEquals(1, (phone.screen as Screen.Day).day.entries.size)
-        phone.tap("back")
+        phone.tap("place-now")
         assertTrue(phone.screen is Screen.Ready)
     }
 

@@ -84,6 +84,8 @@ class PicturesTest {
         phone.say(Event.AmountsDone(session))
         phone.say(Event.Go(Place.Day(1u)))
         keep("day-$look", holds)
+        phone.say(Event.Go(Place.Tonight))
+        keep("tonight-$look", holds)
         phone.say(Event.Go(Place.Supply(28u)))
         keep("supply-$look", holds)
         phone.say(Event.Go(Place.Kit))

@@ -47,6 +47,12 @@ class ContrastTest {
         stands("${it.name} point over a range", colours.bars.ink, colours.plain.ground, it.shapes)
         stands("${it.name} edge of a trace over a range", colours.bars.edge, colours.plain.ground, it.shapes)
         stands("${it.name} strip in a row", colours.careful.ink, colours.sheet.ground, it.shapes)
+        stands("${it.name} times on the window of sleep", colours.page.soft, colours.shaft.ground, it.words)
+        stands("${it.name} the next time on the window of sleep", colours.running.ink, colours.shaft.ground, it.words)
+        stands("${it.name} pegs left out, and the line, on the window of sleep", colours.page.edge, colours.shaft.ground, it.shapes)
+        stands("${it.name} edge of sleep on the window of sleep", colours.bars.edge, colours.shaft.ground, it.shapes)
+        stands("${it.name} edges of the ribbon on the window of sleep", colours.bars.soft, colours.shaft.ground, it.shapes)
+        stands("${it.name} length of sleep in its band", colours.bars.ink, colours.bars.ground, it.words)
         // By night the water is told by its line and its texture, not by its fill.
         if (!colours.night) {
             stands("${it.name} water in the shaft", colours.water.ground, colours.shaft.ground, it.shapes)

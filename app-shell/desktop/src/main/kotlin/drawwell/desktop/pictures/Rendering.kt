@@ -16,6 +16,9 @@ internal object Rendering {
     private const val WHOLE = 2600
     private const val DENSITY = 2f
     private const val TURNS = 40
+
+    /** How far down every screen has something that scrolls. */
+    private const val SCROLLS = 0.7f
     private const val FRAME = 16_000_000L
     private const val LATER = 2_000_000_000L
 
@@ -31,7 +34,7 @@ internal object Rendering {
         val scene = ImageComposeScene(wide, tall, Density(DENSITY, fontScale), content = content)
         try {
             scene.render(0)
-            if (scrolled) scene.scroll(Offset(wide / 2f, tall / 2f))
+            if (scrolled) scene.scroll(Offset(wide / 2f, tall * SCROLLS))
             return scene.render(LATER)
         } finally {
             scene.close()

@@ -18,7 +18,8 @@ import drawwell.ui.look.largeType
 /**
  * A screen for one thumb: above, what the eye reads; below, all that is
  * touched. Where type is large or the window low, both flow as one and the
- * foot stays. `eyes` is the part of the screen above, `tall` what a picture has where it flows.
+ * foot stays. `eyes` is the part of the screen above and `most` its end on a large
+ * window, `flowing` is the picture where all flows.
  */
 @Composable
 internal fun ThumbScreen(
@@ -28,7 +29,8 @@ internal fun ThumbScreen(
     controls: @Composable ColumnScope.(room: Dp) -> Unit,
     beside: @Composable () -> Unit = {},
     eyes: Float = Measures.EYES,
-    tall: Dp = PICTURE,
+    most: Dp = Dp.Infinity,
+    flowing: Modifier = Modifier.height(PICTURE),
 ) {
     BoxWithConstraints(Modifier.fillMaxSize()) {
         val whole = maxHeight
@@ -36,7 +38,7 @@ internal fun ThumbScreen(
         Column(Modifier.fillMaxSize()) {
             if (!flows) {
                 Column(
-                    Modifier.fillMaxWidth().height(whole * eyes).padding(horizontal = Measures.margin)
+                    Modifier.fillMaxWidth().height(minOf(whole * eyes, most)).padding(horizontal = Measures.margin)
                         .padding(top = 12.dp, bottom = 6.dp),
                 ) { reading(Modifier.weight(1f)) }
             }
@@ -49,7 +51,7 @@ internal fun ThumbScreen(
             BoxWithConstraints(Modifier.weight(1f)) {
                 val room = if (flows) PICTURE * 2 else maxHeight - EDGE * 2
                 Scrolling(Modifier.fillMaxSize(), PaddingValues(Measures.margin, EDGE)) {
-                    if (flows) reading(Modifier.height(tall))
+                    if (flows) reading(flowing)
                     notices.drop(pinnedNotices).forEach { NoticeView(it, pane.send) }
                     controls(room)
                 }

@@ -29,16 +29,21 @@ internal object NightLanes {
 
     private fun DrawScope.other(stretch: NightStretch, frame: NightFrame, colours: Colours) {
         val area = frame.others.part(stretch, 1.dp.toPx())
+        texture(stretch.kind, area, colours)
+        val ground = if (stretch.kind == StretchKind.WANTED) colours.plain else colours.page
+        frame.words.run { amid(stretch.label, area, ground.ink, ground.ground) }
+    }
+
+    /** Slanting lines where no session can be, an open field where one is to be, rings for a feed. */
+    fun DrawScope.texture(kind: StretchKind, area: Rect, colours: Colours) {
         clipRect(area.left, area.top, area.right, area.bottom) {
-            when (stretch.kind) {
+            when (kind) {
                 StretchKind.BUSY -> slanted(area, colours)
                 StretchKind.WANTED -> drawRect(colours.plain.ground, area.topLeft, area.size)
                 else -> rings(area, colours)
             }
         }
         drawRect(colours.plain.edge, area.topLeft, area.size, style = Stroke(1.dp.toPx()))
-        val ground = if (stretch.kind == StretchKind.WANTED) colours.plain else colours.page
-        frame.words.run { amid(stretch.label, area, ground.ink, ground.ground) }
     }
 
     private fun DrawScope.slanted(area: Rect, colours: Colours) {

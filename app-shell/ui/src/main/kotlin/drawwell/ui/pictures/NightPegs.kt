@@ -64,9 +64,8 @@ internal object NightPegs {
             PegState.SKIPPED -> {
                 stem(1.5.dp.toPx(), head.y + small, PathEffect.dashPathEffect(floatArrayOf(2.dp.toPx(), 4.dp.toPx())))
                 hollow(head, small, ink, colours)
-                listOf(1f, -1f).forEach { slope ->
-                    drawLine(ink, Offset(x - small * 1.4f, head.y - small * 1.4f * slope), Offset(x + small * 1.4f, head.y + small * 1.4f * slope), pen.width, StrokeCap.Round)
-                }
+                val reach = small * OVER
+                drawLine(ink, Offset(x - reach, head.y + reach), Offset(x + reach, head.y - reach), pen.width, StrokeCap.Round)
             }
         }
     }
@@ -91,6 +90,8 @@ internal object NightPegs {
         else -> bars.ink
     }
 
+    /** How far the stroke through one that was left out goes over its head. */
+    private const val OVER = 1.5f
     private val SMALL = 5.dp
     private val LARGE = 8.dp
 }

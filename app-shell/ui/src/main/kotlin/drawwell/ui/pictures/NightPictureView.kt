@@ -30,24 +30,33 @@ import drawwell.ui.pictures.NightWater.water
 /** A strip from dusk to morning: sessions as pegs, sleep as what is left between them, and over it the water that they draw off. */
 @Composable
 internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier) {
-    Column(modifier.fillMaxWidth()) {
-        BoxWithConstraints(Modifier.weight(1f, fill = false)) {
-            val colours = LocalColours.current
-            val density = LocalDensity.current
-            val measurer = rememberTextMeasurer(MEASURED)
-            val style = LocalLettering.current.tick.copy(color = colours.page.soft)
-            val height = minOf(maxHeight, if (night.water.isEmpty()) nightTall() else TALLEST)
-            val (wide, tall) = with(density) { maxWidth.toPx() to height.toPx() }
-            val frame = remember(night, wide, tall, measurer, style, density) { NightFrame(night, wide, tall, measurer, style, density) }
-            Canvas(
-                Modifier.fillMaxWidth().height(height).clearAndSetSemantics {
-                    contentDescription = night.spoken
-                    testTag = "night-picture"
-                },
-            ) { night(night, frame, colours) }
+    BoxWithConstraints(modifier) {
+        val ends = constraints.hasBoundedHeight
+        Column(Modifier.fillMaxWidth()) {
+            Strip(night, if (ends) Modifier.weight(1f, fill = false) else Modifier)
+            NightLegend(night.stretches)
+            Words(night.legend, LocalLettering.current.tick, soft = true)
         }
-        Words(night.legend, LocalLettering.current.tick, soft = true)
     }
+}
+
+/** As tall as its place; where that has no end, or there is no water to grow, as tall as it needs. */
+@Composable
+private fun Strip(night: NightPicture, modifier: Modifier) = BoxWithConstraints(modifier) {
+    val colours = LocalColours.current
+    val density = LocalDensity.current
+    val measurer = rememberTextMeasurer(MEASURED)
+    val style = LocalLettering.current.tick.copy(color = colours.page.soft)
+    val needs = tall()
+    val height = if (constraints.hasBoundedHeight && night.water.isNotEmpty()) maxHeight else minOf(maxHeight, needs)
+    val (wide, tall) = with(density) { maxWidth.toPx() to height.toPx() }
+    val frame = remember(night, wide, tall, measurer, style, density) { NightFrame(night, wide, tall, measurer, style, density) }
+    Canvas(
+        Modifier.fillMaxWidth().height(height).clearAndSetSemantics {
+            contentDescription = night.spoken
+            testTag = "night-picture"
+        },
+    ) { night(night, frame, colours) }
 }
 
 /** From the ground up: the time for sleep, the water, what fills the time, the pegs with their times, the present moment. */
@@ -63,16 +72,13 @@ private fun DrawScope.night(night: NightPicture, frame: NightFrame, colours: Col
     frame.words.run { ticks(night.ticks, frame.ticks, frame.pegs.width) }
 }
 
-/** How tall it is where there is no end to the room: its shapes, and its lines of words. */
+/** Its shapes, and its lines of words. */
 @Composable
-internal fun nightTall(): Dp {
+private fun tall(): Dp {
     val line = with(LocalDensity.current) { LocalLettering.current.tick.lineHeight.toDp() }
     return SHAPES + line * LINES
 }
 
 private const val MEASURED = 48
-
-/** On a large window it grows no further: what is told is the time, not the height. */
-private val TALLEST = 340.dp
 private val SHAPES = 150.dp
-private const val LINES = 7
+private const val LINES = 6

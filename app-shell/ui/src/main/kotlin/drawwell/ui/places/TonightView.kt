@@ -18,7 +18,6 @@ import drawwell.ui.parts.Pane
 import drawwell.ui.parts.ThumbActions
 import drawwell.ui.parts.ThumbScreen
 import drawwell.ui.pictures.NightPictureView
-import drawwell.ui.pictures.nightTall
 
 /** When to express next, and what the night holds. */
 @Composable
@@ -34,12 +33,15 @@ internal fun TonightView(pane: Pane, tonight: TonightScreen) {
         controls = {
             ThumbActions(tonight.actions, pane.send)
             tonight.choices.forEach { ChoiceRowView(it, pane.send) }
-            tonight.asks.forEach { NoticeView(it, pane.send) }
             NightFigures(tonight.figures)
+            tonight.asks.forEach { NoticeView(it, pane.send) }
             ListGroupView(tonight.times, pane.send)
             tonight.sections.forEach { key(it.key) { FindingsSection(pane, it) } }
         },
         eyes = if (tonight.night == null) Measures.EYES else Measures.EYES_WIDE,
-        tall = nightTall(),
+        most = MOST,
+        flowing = Modifier,
     )
 }
+
+private val MOST = 580.dp
