@@ -16,6 +16,7 @@ mod nile;
 mod nist_control_charts;
 mod nist_strd;
 mod reference_libraries;
+mod refill_scipy;
 mod rfc5545_local_time;
 mod rules_of_kit;
 mod rules_of_supply;

@@ -1,5 +1,5 @@
-//! The refill curve on families with known truth. The whole table is made by `cargo xtask
-//! tonight` and stands in docs/tonight.md; here are the limits it keeps, and its laws.
+//! The refill curve on families with known truth. The whole table is made by the
+//! `refill-tables` program and stands in docs/tonight.md; here are the limits it keeps, and its laws.
 
 use drawwell_core::answer::refill::{kept::of_removals, plain_rate, Difference, Flattens, Refill};
 use drawwell_core::quantity::{Quantity, Volume};
