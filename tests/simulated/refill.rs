@@ -1,8 +1,9 @@
 //! The refill curve on families with known truth. The whole table is made by the
 //! `refill-tables` program and stands in docs/tonight.md; here are the limits it keeps, and its laws.
 
-use drawwell_core::answer::refill::{kept::of_removals, plain_rate, Difference, Flattens, Refill};
-use drawwell_core::quantity::{Quantity, Volume};
+use drawwell_core::answer::refill::{kept::of_removals, plain_rate, Difference, Flattens, Refill, WellOf};
+use drawwell_core::answer::supply::Side;
+use drawwell_core::quantity::{Production, Quantity, Volume};
 use drawwell_core::record::{Milk, Removal};
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::chance::Chance;
@@ -239,4 +240,19 @@ fn the_plain_rate_is_milk_over_hours() {
     let rate = |hours: i64| plain_rate(Volume::from_canonical(60.0), Span::hours(hours)).map(|r| r.canonical() / 24.0);
     assert_eq!(rate(3), Some(20.0));
     assert_eq!((rate(0), rate(-3)), (None, None));
+}
+
+/// The same source: 0 to 56 mL an hour for one breast. The range must reach into it; a rate
+/// beyond is looked at and never left out.
+#[test]
+fn fifty_six_millilitres_an_hour_are_within_what_was_published_and_a_little_more_are_not() {
+    let mut well = told(&a_record()).wells.swap_remove(0);
+    let highest = Production::from_canonical(56.0 * 24.0);
+    for (low, within, of_both) in [(0.0, true, true), (56.0, true, true), (56.1, false, true), (112.1, false, false)] {
+        well.rate.low = Production::from_canonical(low * 24.0);
+        well.of = WellOf::Side(Side::Left);
+        assert_eq!(well.is_within(highest), within, "{low}");
+        well.of = WellOf::Together;
+        assert_eq!(well.is_within(highest), of_both, "{low}");
+    }
 }
