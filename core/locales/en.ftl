@@ -1387,9 +1387,9 @@ tonight-none = No session is planned
 tonight-none-detail = If your breasts are full or hurt, express a little: comfort goes before the plan.
 tonight-frame-alone = Nothing is written down yet. These times follow from what is set alone; they fit better with each session.
 tonight-silence = Nothing was written down for { $span }. What was in between is not known; the times begin from now.
-tonight-ask-reminders = Shall this phone remind you of the next session?
-alarms-inexact = This phone lets no one call on the minute. Reminders may come some minutes late.
-alarms-not-shown = This phone does not show what Drawwell says. Reminders will not be seen until that is allowed in its settings.
+tonight-ask-reminders = Shall this device remind you of the next session?
+alarms-inexact = This device lets no one call on the minute. Reminders may come some minutes late.
+alarms-not-shown = This device does not show what Drawwell says. Reminders will not be seen until that is allowed in its settings.
 tonight-block = Repeated short sessions
 
 plan-earlier = Earlier

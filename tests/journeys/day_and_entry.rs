@@ -164,5 +164,5 @@ fn back_leads_to_where_an_entry_was_opened_from() {
     person.press("back").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Day { .. }));
     person.wait(Span::minutes(1)).unwrap();
-    assert_eq!(person.frame().unwrap().back, None);
+    assert!(person.frame().unwrap().back.is_some(), "a day leads back to the first place");
 }

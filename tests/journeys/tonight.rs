@@ -174,6 +174,27 @@ fn one_left_out_is_not_made_up_for() {
     assert_eq!(times(&person), planned);
 }
 
+#[test]
+fn one_left_out_lets_no_gap_be_longer_than_it_must() {
+    // A shift begins at seven: the time before it is kept, though it is near what was left out.
+    let mut written = Written::within(berlin());
+    let mut rhythm = eight();
+    rhythm.retain(|(key, _)| *key != "longest_interval");
+    rhythm.push(("longest_interval", json!(480)));
+    written.fact("rhythm", "rhythm", &rhythm);
+    let shift = [("what", json!("shift")), ("from", json!("07:00")), ("until", json!("15:00"))];
+    written.fact("fixed_point", "shift", &shift);
+    written.both("s0", at("2026-06-04T02:35:00+02:00"), 50.0, 60.0);
+    let mut person = Person::at("2026-06-04T02:40:00+02:00", "Europe/Berlin").unwrap();
+    person.bring_in(&written.file()).unwrap();
+    person.send(Event::Go { place: Place::Tonight }).unwrap();
+    let planned = times(&person);
+    person.press("plan-skip").unwrap();
+    let after = times(&person);
+    assert_ne!(after[0], planned[0]);
+    assert!(minutes(&after[0]) + 15 <= 7 * 60, "{planned:?} {after:?}");
+}
+
 fn alarms(person: &Person) -> Vec<(String, i64, bool)> {
     person
         .effects

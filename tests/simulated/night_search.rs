@@ -11,6 +11,7 @@ fn some_task() -> impl Strategy<Value = Task> {
         prop::collection::vec((0_i32..200, 10_i32..90), 0..2),
         prop::collection::vec((0_usize..12, 1_usize..4, prop::option::of(20_i32..60)), 0..3),
         prop::collection::vec((0_usize..12, 1_usize..4), 0..2),
+        prop::collection::vec((0_usize..12, 1_usize..4), 0..2),
     );
     let days = (prop::option::of(0_u32..6), prop::option::of(0_u32..6), 0_u32..3);
     (8_usize..13, limits, windows, points, days, any::<bool>()).prop_map(
@@ -36,6 +37,7 @@ fn some_task() -> impl Strategy<Value = Task> {
                 busy: stands.0.iter().map(|(from, n)| *from..from + n).collect(),
                 wanted,
                 closed: stands.2.iter().map(|(from, n)| *from..from + n).collect(),
+                avoided: stands.3.iter().map(|(from, n)| *from..from + n).collect(),
                 windows: if window.until > window.from.max(0) { vec![window] } else { Vec::new() },
                 begun: if begun { Begun { sessions: 1, slept: 15 } } else { Begun::default() },
                 stretch: windows.2,
@@ -75,7 +77,7 @@ fn lost(from: Minute, until: Minute) -> u64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(400))]
+    #![proptest_config(ProptestConfig::with_cases(2000))]
 
     #[test]
     fn no_other_plan_costs_less(task in some_task()) {
@@ -140,6 +142,7 @@ proptest! {
                 paced_since: None,
                 busy: task.busy.iter().map(|b| b.start - by..b.end - by).collect(),
                 closed: task.closed.iter().map(shift).collect(),
+                avoided: task.avoided.iter().map(shift).collect(),
                 wanted,
                 windows: task
                     .windows

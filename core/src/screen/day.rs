@@ -20,7 +20,8 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
         _ => words.date(day),
     };
     let subtitle = if days_back < 2 { words.date(day) } else { words.with("days-ago", &[("days", days_back.into())]) };
-    let frame = view.frame(&Place::Day { days_back }, title, subtitle)?;
+    let mut frame = view.frame(&Place::Day { days_back }, title, subtitle)?;
+    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
     let rows = view.journal.of_day(day)?;
     let rollup = view.journal.rollup(day)?;
     let mut entries = Vec::new();

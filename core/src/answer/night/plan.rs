@@ -113,6 +113,9 @@ pub struct Plan {
 /// Silence longer than this says nothing about what was done: as for intervals.
 pub const SILENCE: Span = crate::answer::supply::intervals::LONGEST_INTERVAL;
 
+/// Within this of a session that was left out there is none in any case.
+const LEFT_OUT: Span = Span::minutes(30);
+
 /// A session within this of its time is on time.
 const ON_TIME: Span = Span::minutes(STEP_MINUTES as i64);
 
@@ -215,15 +218,16 @@ impl Laid {
         }
         wanted.retain(|w| w.starts.start < points_count);
         wanted.sort_by_key(|w| (w.starts.start, w.starts.end));
+        // What was left out is not made up for near its time, unless a gap would be too long.
+        let around = |half: Span| -> Vec<std::ops::Range<usize>> {
+            let minutes =
+                changes.skipped.iter().map(|at| (minute(at.minus(half)).max(0), minute(at.plus(half)).max(0)));
+            let points = minutes.map(|(from, until)| {
+                (from / STEP_MINUTES) as usize..((until + STEP_MINUTES - 1) / STEP_MINUTES) as usize
+            });
+            points.filter(|points| !points.is_empty()).collect()
+        };
         let half = Span::minutes(frame.closest().in_minutes().max(even.in_minutes() / 2));
-        let mut closed: Vec<std::ops::Range<usize>> = changes
-            .skipped
-            .iter()
-            .map(|at| (minute(at.minus(half)).max(0), minute(at.plus(half)).max(0)))
-            .map(|(from, until)| (from / STEP_MINUTES) as usize..((until + STEP_MINUTES - 1) / STEP_MINUTES) as usize)
-            .filter(|closed| !closed.is_empty())
-            .collect();
-        closed.sort_by_key(|c| c.start);
         let mut task = Task {
             points: points_count,
             since: Some(minute(since)),
@@ -233,7 +237,8 @@ impl Laid {
             shortest: minutes(frame.closest()),
             busy: busy.map(|s| minute(s.stretch.from)..minute(s.stretch.until)).collect(),
             wanted,
-            closed,
+            closed: around(LEFT_OUT),
+            avoided: around(half),
             windows: nights.iter().map(|n| Window { from: minute(n.from), until: minute(n.until) }).collect(),
             begun: Begun::default(),
             stretch: frame.stretch.map(minutes),

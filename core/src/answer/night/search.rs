@@ -13,6 +13,10 @@ use std::ops::Range;
 /// Minutes between two points of the grid.
 pub const STEP_MINUTES: i32 = 15;
 
+/// A session that begins where it is to be avoided weighs as so many minutes under the
+/// shortest interval.
+const AVOIDED: u32 = 240;
+
 /// Minutes from the beginning of the search, which is a point of the grid.
 pub type Minute = i32;
 
@@ -75,6 +79,8 @@ pub struct Task {
     pub wanted: Vec<Wanted>,
     /// No session begins at these points.
     pub closed: Vec<Range<usize>>,
+    /// A session begins at these points only where a gap would else be over the longest.
+    pub avoided: Vec<Range<usize>>,
     /// The nights, in order.
     pub windows: Vec<Window>,
     /// Sessions and the longest sleep in the first of them, where it began before the search.
@@ -201,6 +207,14 @@ impl Task {
         own.and_then(|w| w.lasts).unwrap_or(self.lasts)
     }
 
+    fn awake_from(&self) -> Minute {
+        self.since.unwrap_or(0).min(0)
+    }
+
+    fn is_avoided(&self, point: usize) -> bool {
+        self.avoided.iter().any(|a| a.contains(&point)) && !self.wanted.iter().any(|w| w.starts.contains(&point))
+    }
+
     /// Whether a session may begin at a point. What was set by hand or stands goes before
     /// what is busy.
     pub(super) fn may_begin(&self, point: usize) -> bool {
@@ -239,6 +253,9 @@ struct Pass<'t> {
     /// When the session before ended, and began; none before the first.
     ended: Option<Minute>,
     began: Minute,
+    /// From when it counts who is awake: the time to set up a first session may lie before
+    /// the search begins, and costs as much as that of any other.
+    awake_from: Minute,
     /// When the next begins; none where the search ends before.
     begins: Option<Minute>,
     /// Its end, or that of the search.
@@ -263,11 +280,14 @@ impl Pass<'_> {
         if let (Some(paced), true) = (paced_since.or(self.ended), self.begins.is_some()) {
             cost.under_shortest = (task.shortest - (self.next_ends - paced)).max(0) as u32;
         }
+        if self.begins.is_some_and(|begins| task.is_avoided((begins / STEP_MINUTES) as usize)) {
+            cost.under_shortest += AVOIDED;
+        }
         for window in &task.windows {
-            let inside = window.until.min(self.until()) - window.from.max(self.began);
+            let from = window.from.max(self.awake_from);
+            let inside = window.until.min(self.until()) - from;
             if inside > 0 {
-                let slept =
-                    task.sleep(*window, self.ended, self.begins).map_or(0, |s| s.until - s.from.max(self.began));
+                let slept = task.sleep(*window, self.ended, self.begins).map_or(0, |s| s.until - s.from.max(from));
                 cost.awake += (inside - slept.max(0)).max(0) as u32;
             }
         }
@@ -450,6 +470,7 @@ impl Task {
             layout,
             ended: before.map(|p| Self::minute(p) + self.lasts_at(p)).or(self.since),
             began: before.map_or(0, Self::minute),
+            awake_from: before.map_or(self.awake_from(), Self::minute),
             begins: next.map(Self::minute),
             next_ends: next.map_or(self.ends(), |p| Self::minute(p) + self.lasts_at(p)),
         }
@@ -489,6 +510,7 @@ impl Task {
         let mut cost = Cost::default();
         let inside = |w: &Wanted| starts.iter().any(|s| w.starts.contains(s));
         cost.missed = self.wanted.iter().filter(|w| !inside(w)).count() as u32;
+        cost.under_shortest += AVOIDED * starts.iter().filter(|s| self.is_avoided(**s)).count() as u32;
         let mut ended = self.since;
         let mut paced = self.paced_since.or(self.since);
         let ends = starts.iter().map(|s| (Self::minute(*s) + self.lasts_at(*s), true)).chain([(self.ends(), false)]);
@@ -507,8 +529,9 @@ impl Task {
         for (i, window) in self.windows.iter().enumerate() {
             let begun = if i == 0 { self.begun } else { Begun::default() };
             let sleeps = self.sleeps(*window, starts);
-            let ahead: Minute = sleeps.iter().map(|s| (s.until - s.from.max(0)).max(0)).sum();
-            cost.awake += (window.until.min(self.ends()) - window.from.max(0) - ahead).max(0) as u32;
+            let from = window.from.max(self.awake_from());
+            let ahead: Minute = sleeps.iter().map(|s| (s.until - s.from.max(from)).max(0)).sum();
+            cost.awake += (window.until.min(self.ends()) - from - ahead).max(0) as u32;
             if window.until <= self.ends() {
                 let longest = sleeps.iter().map(|s| s.lasts()).max().unwrap_or(0).max(begun.slept);
                 cost.stretch_lacks += (self.asked(*window) - longest).max(0) as u32;

@@ -117,6 +117,11 @@ fn notice(key: String, tone: Tone, text: String, actions: Vec<Action>) -> Notice
 pub(super) fn asks(view: &View<'_>, look: &Look) -> Vec<Notice> {
     let words = view.words();
     let mut all = Vec::new();
+    if !view.alarms.shown {
+        all.push(notice("alarms-not-shown".to_owned(), Tone::Quiet, words.say("alarms-not-shown"), Vec::new()));
+    } else if !view.alarms.exact {
+        all.push(notice("alarms-inexact".to_owned(), Tone::Quiet, words.say("alarms-inexact"), Vec::new()));
+    }
     let Some(plan) = &look.plan else { return all };
     match plan.basis {
         Basis::FrameAlone => {
@@ -144,11 +149,6 @@ pub(super) fn asks(view: &View<'_>, look: &Look) -> Vec<Notice> {
         };
         let actions = ["sound", "quiet", "none"].map(choose).to_vec();
         all.push(notice("ask-reminders".to_owned(), Tone::Asks, words.say("tonight-ask-reminders"), actions));
-    }
-    if !view.alarms.shown {
-        all.push(notice("alarms-not-shown".to_owned(), Tone::Quiet, words.say("alarms-not-shown"), Vec::new()));
-    } else if !view.alarms.exact {
-        all.push(notice("alarms-inexact".to_owned(), Tone::Quiet, words.say("alarms-inexact"), Vec::new()));
     }
     all
 }
