@@ -187,6 +187,8 @@ class ActivityLifeTest {
         phone.activity { it.onBackPressedDispatcher.onBackPressed() }
         assertTrue(phone.screen is Screen.Day)
         phone.activity { it.onBackPressedDispatcher.onBackPressed() }
+        assertTrue(phone.screen is Screen.Amounts)
+        phone.activity { it.onBackPressedDispatcher.onBackPressed() }
         phone.activity { assertTrue(it.isFinishing) }
     }
 
