@@ -147,7 +147,7 @@ proptest! {
                 windows: task
                     .windows
                     .iter()
-                    .filter(|w| w.until > by)
+                    .filter(|w| w.until > ends)
                     .map(|w| Window { from: w.from - by, until: w.until - by })
                     .collect(),
                 begun: Begun {

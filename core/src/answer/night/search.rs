@@ -435,7 +435,10 @@ impl<'t> Table<'t> {
                     let cost = so_far.plus(*of_night);
                     match next {
                         Some(next) => self.take(next, self.layout.index(*count, Layout::of_night(*night)), cost, *came),
-                        None => self.end = self.end.min((cost, *came)),
+                        // Of plans that cost the same the one first reached, as everywhere in
+                        // the table: the plan stays the same one when some of it is done.
+                        None if cost < self.end.0 => self.end = (cost, *came),
+                        None => {}
                     }
                 }
             }
