@@ -64,6 +64,7 @@ fn place(text: &str) -> Option<Place> {
         None if text == "now" => Place::Now,
         None if text == "day" => Place::Day { days_back: 0 },
         None if text == "kit" => Place::Kit,
+        None if text == "visit" => Place::Visit,
         None if text == "family" => Place::Family,
         None if text == "report" => Place::Report,
         _ => return None,

@@ -38,14 +38,16 @@ fn parts_flanges_and_children_have_names_of_their_own_making() {
     person.press("place-kit").unwrap();
     person.press("add-part").unwrap();
     person.press("part-valve").unwrap();
-    person.press("place-family").unwrap();
+    person.press("place-visit").unwrap();
+    person.press("open-family").unwrap();
     person.press("add-child").unwrap();
     person.enter("gestation_weeks", "29").unwrap();
     person.enter("birth", "2026-02-20").unwrap();
     person.press("place-kit").unwrap();
     let kit = person.reads().unwrap();
     assert!(kit.contains("Flange 24 mm") && kit.contains("Valve"), "{kit}");
-    person.press("place-family").unwrap();
+    person.press("place-visit").unwrap();
+    person.press("open-family").unwrap();
     assert!(person.reads().unwrap().contains("at 29 weeks and 0 days · born 20 February 2026"));
 }
 

@@ -22,7 +22,7 @@ fn no_screen_of_five_months_asks_for_a_sentence_that_is_not_there() {
         let line: serde_json::Value = serde_json::from_str(line).unwrap();
         ids.insert(line["id"].as_str().unwrap().to_owned());
     }
-    let mut places = vec![Place::Now, Place::Tonight, Place::Kit, Place::Family, Place::Report];
+    let mut places = vec![Place::Now, Place::Tonight, Place::Kit, Place::Visit, Place::Family, Place::Report];
     places.extend((0..160).map(|days_back| Place::Day { days_back }));
     places.extend(ids.into_iter().map(|id| Place::Entry { id }));
     for place in places {
@@ -34,7 +34,9 @@ fn no_screen_of_five_months_asks_for_a_sentence_that_is_not_there() {
 #[test]
 fn every_field_and_choice_of_every_form_has_its_words() {
     let mut person = demo();
-    for kind in ["session", "feed", "sign", "note", "child", "pump", "part", "flange", "fixed_point"] {
+    for kind in
+        ["session", "feed", "sign", "note", "child", "pump", "part", "flange", "fixed_point", "visit", "question"]
+    {
         person.send(Event::Add { kind: kind.to_owned(), days_back: 0 }).unwrap();
         for method in ["electric_pump", "hand_pump", "by_hand", "at_breast"] {
             if kind == "session" {

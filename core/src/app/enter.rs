@@ -179,7 +179,7 @@ fn read_entry(
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     if spec.takes == Takes::Moment {
-        return read_moment(view, fields, field, typed);
+        return read_moment(view, kind, fields, field, typed);
     }
     let value = typed::read(field, spec.takes, typed, typed_unit(view, kind, fields, spec.takes))?;
     Ok((vec![(field.to_owned(), value)], Surprise::None))
@@ -206,7 +206,13 @@ fn read_mark(fields: &Fields, field: &str, rest: &str, typed: &str) -> Result<(N
     Ok((vec![(field.to_owned(), moved.to_json(Some(before)))], resolved.surprise))
 }
 
-fn read_moment(view: &View<'_>, fields: &Fields, field: &str, typed: &str) -> Result<(NewValues, Surprise), Trouble> {
+fn read_moment(
+    view: &View<'_>,
+    kind: Kind,
+    fields: &Fields,
+    field: &str,
+    typed: &str,
+) -> Result<(NewValues, Surprise), Trouble> {
     let time = parse_clock_time(typed).ok_or_else(|| Trouble::bad(field, "bad-time"))?;
     let before = moment(fields, field);
     let started = moment(fields, "started").filter(|_| field == "ended");
@@ -218,7 +224,7 @@ fn read_moment(view: &View<'_>, fields: &Fields, field: &str, typed: &str) -> Re
     if started.is_some_and(|s| resolved.instant < minute_of(s.instant())) {
         // It ended after midnight.
         resolved = resolve(next_day(date).and_time(time.0), zone);
-    } else if field != "ended" && resolved.instant > view.now.plus(check::LEEWAY) {
+    } else if field != "ended" && kind != Kind::Visit && resolved.instant > view.now.plus(check::LEEWAY) {
         // Just after midnight, `23:50` means the evening before.
         resolved = resolve(day_before(date).and_time(time.0), zone);
     }

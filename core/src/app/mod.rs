@@ -8,6 +8,7 @@
 
 mod amounts;
 mod enter;
+mod files;
 mod kit;
 mod session;
 mod step;
@@ -251,6 +252,10 @@ impl App {
                 self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::HandOverCalendar => self.hand_over_calendar(present),
+            Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
+            Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
+            Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
+            Event::HandOverHealthRecord => self.hand_over_health_record(present),
             Event::AlarmsAre { exact, shown } => {
                 self.alarms = AlarmsAre { exact, shown };
                 Ok(Vec::new())
@@ -286,7 +291,11 @@ impl App {
         match place {
             // A day is looked at from the first place, and leads back to it.
             Place::Day { .. } => self.places = vec![Place::Now, place],
+            Place::Family if self.places.is_empty() || !self.places.contains(&Place::Visit) => {
+                self.places = vec![Place::Visit, place];
+            }
             Place::Entry { .. }
+            | Place::Family
             | Place::Report
             | Place::SupplyFigures { .. }
             | Place::Pump { .. }

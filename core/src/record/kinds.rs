@@ -43,6 +43,14 @@ pub enum Kind {
     LifeEvent,
     /// A free note.
     Note,
+    /// A visit with the consultant, that was or is to be.
+    Visit,
+    /// A question for the consultant.
+    Question,
+    /// The consultant whose keys were taken in.
+    Consultant,
+    /// A caution that was dealt with.
+    CautionDealt,
 }
 
 /// A field: its name, what it takes, and the group it is shown in.
@@ -73,7 +81,12 @@ const SEXES: &[&str] = &["girl", "boy"];
 const WAYS: &[&str] = &["bottle", "tube", "cup", "spoon_or_syringe"];
 const MILKS: &[&str] = &["own_fresh", "own_stored", "donor", "formula"];
 const FELT: &[&str] = &["seen_or_felt", "not_felt"];
-const WHERE_ON_BODY: &[&str] = &["left", "right", "both", "neither"];
+/// Where on the body a sign is.
+pub const WHERE_ON_BODY: &[&str] = &["left", "right", "both", "neither"];
+/// How it is since it was written down before.
+pub const SINCE_BEFORE: &[&str] = &["better", "same", "worse"];
+/// Paper of the visit sheet.
+pub const PAPERS: &[&str] = &["a4", "letter"];
 
 /// What can change in life.
 pub const LIFE_EVENTS: &[&str] =
@@ -81,6 +94,8 @@ pub const LIFE_EVENTS: &[&str] =
 
 const NOTE: Takes = Takes::Text { most: 4000 };
 const NAME: Takes = Takes::Text { most: 80 };
+/// A public key as text: an age recipient, or a minisign key.
+const KEY: Takes = Takes::Text { most: 200 };
 const PAIN: Takes = Takes::Whole { least: 0, most: 10 };
 const VACUUM: Takes = Takes::Vacuum { least: 0.0, most: 760.0 };
 const SPEED: Takes = Takes::Speed { least: 1.0, most: 240.0 };
@@ -210,6 +225,19 @@ const SIGN: &[Spec] = &[
     spec("swelling", Takes::Choice(WHERE_ON_BODY), "breast"),
     spec("nipple_damage", Takes::Choice(WHERE_ON_BODY), "breast"),
     spec("shivering", Takes::Flag, "body"),
+    spec("painful_place", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("breast_pain", PAIN, "breast"),
+    spec("pus", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("blood", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("spreading_redness", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("dark_skin", Takes::Choice(WHERE_ON_BODY), "breast"),
+    spec("pain_beyond_what_is_seen", Takes::Flag, "body"),
+    spec("fainting", Takes::Flag, "body"),
+    spec("confusion", Takes::Flag, "body"),
+    spec("severe_weakness", Takes::Flag, "body"),
+    spec("short_of_breath", Takes::Flag, "body"),
+    spec("keeps_vomiting", Takes::Flag, "body"),
+    spec("since_before", Takes::Choice(SINCE_BEFORE), "body"),
     spec("note", NOTE, "note"),
 ];
 
@@ -343,6 +371,22 @@ const PLAN_CHANGE: &[Spec] = &[
     spec("to", Takes::Moment, ""),
 ];
 
+const VISIT: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("note", NOTE, "note")];
+
+const QUESTION: &[Spec] =
+    &[spec("at", Takes::Moment, "when"), spec("question", NOTE, "question"), spec("answered", Takes::Flag, "question")];
+
+const CONSULTANT: &[Spec] = &[
+    spec("name", NAME, "who"),
+    spec("taken_in", Takes::Date, "who"),
+    spec("note", NOTE, "note"),
+    spec("sealing_key", KEY, ""),
+    spec("signing_key", KEY, ""),
+];
+
+const CAUTION_DEALT: &[Spec] =
+    &[spec("at", Takes::Moment, ""), spec("caution", Takes::Text { most: 80 }, ""), spec("seen", Takes::Moment, "")];
+
 const NOTES: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("text", NOTE, "note")];
 
 const CHILD: &[Spec] = &[
@@ -397,6 +441,9 @@ const SETTINGS: &[Spec] = &[
     spec("zone", Takes::Zone, "time"),
     spec("flange_sizes", Takes::Sizes { least: 8.0, most: 45.0 }, "kit"),
     spec("aim", Takes::Volume { least: 10.0, most: 5000.0 }, "aims"),
+    spec("sheet_name", Takes::Text { most: 300 }, "sharing"),
+    spec("paper", Takes::Choice(PAPERS), "sharing"),
+    spec("left_out", Takes::Text { most: 400 }, ""),
     spec("next_method", Takes::Choice(METHODS), ""),
     spec("next_sides", Takes::Choice(SIDES), ""),
     spec("next_pump", Takes::Refers(Kind::Pump), ""),
@@ -427,6 +474,10 @@ impl Kind {
         Self::Weight,
         Self::LifeEvent,
         Self::Note,
+        Self::Visit,
+        Self::Question,
+        Self::Consultant,
+        Self::CautionDealt,
     ];
 
     /// Stable name.
@@ -451,6 +502,10 @@ impl Kind {
             Self::Weight => "weight",
             Self::LifeEvent => "life_event",
             Self::Note => "note",
+            Self::Visit => "visit",
+            Self::Question => "question",
+            Self::Consultant => "consultant",
+            Self::CautionDealt => "caution_dealt",
         }
     }
 
@@ -481,6 +536,10 @@ impl Kind {
             Self::Weight => WEIGHT,
             Self::LifeEvent => LIFE_EVENT,
             Self::Note => NOTES,
+            Self::Visit => VISIT,
+            Self::Question => QUESTION,
+            Self::Consultant => CONSULTANT,
+            Self::CautionDealt => CAUTION_DEALT,
         }
     }
 
@@ -521,7 +580,10 @@ impl Kind {
             | Self::Weight
             | Self::LifeEvent
             | Self::PlanChange
-            | Self::Note => Some("at"),
+            | Self::Note
+            | Self::Visit
+            | Self::Question
+            | Self::CautionDealt => Some("at"),
             Self::Settings
             | Self::Rules
             | Self::Rhythm
@@ -530,7 +592,8 @@ impl Kind {
             | Self::Pump
             | Self::Part
             | Self::Flange
-            | Self::Gauge => None,
+            | Self::Gauge
+            | Self::Consultant => None,
         }
     }
 }

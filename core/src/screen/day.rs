@@ -21,7 +21,7 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
     };
     let subtitle = if days_back < 2 { words.date(day) } else { words.with("days-ago", &[("days", days_back.into())]) };
     let mut frame = view.frame(&Place::Day { days_back }, title, subtitle)?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let rows = view.journal.of_day(day)?;
     let rollup = view.journal.rollup(day)?;
     let mut entries = Vec::new();
@@ -200,6 +200,12 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             (words.say(&format!("kind-{}", kind.name())), pump, String::new(), None)
         }
         Kind::Fit => (words.say("kind-fit"), String::new(), String::new(), None),
+        Kind::Visit => {
+            (words.say("kind-visit"), text(fields, "note").unwrap_or_default().to_owned(), String::new(), None)
+        }
+        Kind::Question => {
+            (words.say("kind-question"), text(fields, "question").unwrap_or_default().to_owned(), String::new(), None)
+        }
         _ => (words.say("kind-note"), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
     };
     let care = match view.journal.overlapping(row)?.into_iter().find(|other| shares_side(view, row, other)) {

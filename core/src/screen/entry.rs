@@ -33,7 +33,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     for place in &mut frame.places {
         place.chosen = place.key == format!("place-{home}");
     }
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let session = (kind == Kind::Session).then(|| Session::read(id, &fields));
     let taken_out = flag(&fields, "taken_out");
     Ok(Screen::Form {

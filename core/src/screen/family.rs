@@ -7,7 +7,8 @@ use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
-    let frame = view.frame(&Place::Family, words.say("place-family"), words.say("family-subtitle"))?;
+    let mut frame = view.frame(&Place::Family, words.say("place-family"), words.say("family-subtitle"))?;
+    frame.back = Some(view.back());
     Ok(Screen::List {
         frame,
         list: ListScreen {

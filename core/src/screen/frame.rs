@@ -60,6 +60,11 @@ impl View<'_> {
         })
     }
 
+    /// The way back to where a place was opened from.
+    pub(super) fn back(&self) -> Action {
+        Action::new("back", self.words().say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet)
+    }
+
     /// Whether it is within the sleep window that was set: no one is to be woken by light.
     fn is_asleep_by_now(&self) -> Result<bool, Trouble> {
         let Some((from, until)) = Rhythm::read(&self.record(RHYTHM)?.1).sleep else { return Ok(false) };
@@ -93,7 +98,7 @@ impl View<'_> {
                     Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit
                 ),
             ),
-            tab("family", Place::Family, Sign::Family, matches!(place, Place::Family | Place::Report)),
+            tab("visit", Place::Visit, Sign::Visit, matches!(place, Place::Visit | Place::Family | Place::Report)),
         ]
     }
 

@@ -25,6 +25,7 @@ mod supply;
 mod tonight;
 mod trouble_words;
 mod view;
+mod visit;
 mod welcome;
 mod words;
 
@@ -62,6 +63,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Pump { id } => kit::show_pump(view, id),
         Place::Check { id } => kit::show_check(view, id),
         Place::Fit => kit::show_fit(view),
+        Place::Visit => visit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),
     }

@@ -1,6 +1,6 @@
 //! What came of the last file that was brought in.
 
-use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::shapes::{ListGroup, ListRow, ListScreen, Place, Screen};
 use super::View;
 use crate::trouble::Trouble;
 
@@ -9,7 +9,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let Some(report) = view.report else { return super::family::show(view) };
     let mut frame = view.frame(&Place::Report, words.say("report-title"), String::new())?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let plain = |title: String| ListRow { spoken: title.clone(), title, detail: String::new(), open: None };
     let mut taken = vec![plain(words.with("report-taken", &[("count", (report.taken as i64).into())]))];
     if report.unchanged > 0 {

@@ -45,6 +45,8 @@ pub enum Place {
     Trace { id: String },
     /// Which flange to try.
     Fit,
+    /// What the consultant gets, what comes back, and what needs a look.
+    Visit,
     /// Children, settings, and the record as a whole.
     Family,
     /// What came of the last file that was brought in.
@@ -102,6 +104,14 @@ pub enum Event {
     SnoozePlanned { unix_milliseconds: i64 },
     /// Ask for the plan as a calendar file.
     HandOverCalendar,
+    /// Leave a part out of whatever is shared, or take it in again.
+    LeaveOut { part: String, out: bool },
+    /// Ask for the visit sheet on a paper.
+    HandOverSheet { paper: String },
+    /// Ask for a table of the record.
+    HandOverSpreadsheet { table: String },
+    /// Ask for the record as a health record.
+    HandOverHealthRecord,
     /// The host says how it can call: on the minute, and so that it is seen.
     AlarmsAre { exact: bool, shown: bool },
     /// The notice of a drop since this date was seen.
@@ -212,6 +222,7 @@ pub enum Sign {
     Tonight,
     Supply,
     Kit,
+    Visit,
     Family,
     Start,
     Finish,

@@ -5,4 +5,5 @@
 
 pub mod calendar;
 pub mod exchange;
+pub mod parts;
 pub mod trace_file;

@@ -61,7 +61,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         words.with("check-on", &[("date", words.date(LocalDay::of(at, view.settings.day_start)).into())])
     });
     let mut frame = view.frame(&Place::Check { id: id.to_owned() }, title, subtitle)?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let guide = Guide { view, id, check: &check, fields: &fields, gauge, look: look.as_ref() };
     let (place, count) = next_place(view, &check, &fields)?;
     let headline = guide.headline(place, count);

@@ -19,7 +19,7 @@ const LISTED: usize = 12;
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Fit, words.say("fit-title"), words.say("fit-subtitle"))?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let fit = FitLook::over(view)?;
     let mut sections: Vec<Section> = ["left", "right"].iter().filter_map(|side| fit.side(view, side)).collect();
     sections.push(in_stock(view)?);

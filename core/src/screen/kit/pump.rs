@@ -21,7 +21,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let name = view.name_of(Kind::Pump, &look.fields);
     let subtitle = text(&look.fields, "grade").map(|g| words.say(&format!("choice-grade-{g}"))).unwrap_or_default();
     let mut frame = view.frame(&Place::Pump { id: id.to_owned() }, name, subtitle)?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let said = match look.latest() {
         Some(latest) => said(view, &look, latest)?,
         None => not_checked(view),

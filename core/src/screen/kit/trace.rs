@@ -35,7 +35,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     });
     let title = pump.unwrap_or_else(|| words.say("kind-trace"));
     let mut frame = view.frame(&Place::Trace { id: id.to_owned() }, title, subtitle)?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let found = fields.get("findings").and_then(Findings::from_json);
     let mut screen = match &found {
         Some(found) => TraceLook::over(view, id, &fields, found)?.said(),

@@ -6,7 +6,7 @@ use crate::answer::supply::level::{level, Level};
 use crate::answer::supply::{Of, PartOfDay, Series, Side};
 use crate::quantity::{say_decimal, Share};
 use crate::record::RULES;
-use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen};
 use crate::screen::words::with_sign;
 use crate::screen::View;
 use crate::trouble::Trouble;
@@ -18,7 +18,7 @@ pub(in crate::screen) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trou
     let words = view.words();
     let mut frame =
         view.frame(&Place::SupplyFigures { days }, words.say("supply-figures"), words.say("supply-figures-subtitle"))?;
-    frame.back = Some(Action::new("back", words.say("back"), Event::Back).sign(Sign::Back).weight(Weight::Quiet));
+    frame.back = Some(view.back());
     let look = Look::over(view, days)?;
     let mut groups = vec![series(view, &look, "both", Of::Both)];
     for (name, side) in [("left", Side::Left), ("right", Side::Right)] {

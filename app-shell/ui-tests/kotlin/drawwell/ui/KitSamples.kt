@@ -50,7 +50,7 @@ object KitSamples {
 
     private fun frame(title: String, subtitle: String, hand: Hand) = Frame(
         title, subtitle,
-        listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Family" to Sign.FAMILY).map { (word, sign) ->
+        listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Visit" to Sign.VISIT).map { (word, sign) ->
             act("place-${word.lowercase()}", word, Weight.PLAIN, sign, chosen = word == "Kit")
         },
         act("back", "Kit", Weight.QUIET, Sign.BACK), act("undo", "Undo", Weight.QUIET, Sign.UNDO), null, emptyList(),

@@ -47,7 +47,7 @@ abstract class LargeTypeContract : ShellContract() {
         stage.tap("start")
         stage.host.pass(600)
         stage.tap("finish")
-        listOf(Place.Day(0u), Place.Tonight, Place.Supply(28u), Place.Kit, Place.Family).forEach {
+        listOf(Place.Day(0u), Place.Tonight, Place.Supply(28u), Place.Kit, Place.Visit, Place.Family).forEach {
             stage.say(Event.Go(it))
             reachable(stage, "place-now")
         }
@@ -58,7 +58,7 @@ abstract class LargeTypeContract : ShellContract() {
         val stage = begun(2f)
         SomeDays.on(stage)
         stage.say(Event.Go(Place.Supply(7u)))
-        reachable(stage, "place-now", "place-family")
+        reachable(stage, "place-now", "place-visit")
     }
 
     @Test

@@ -116,7 +116,7 @@ abstract class ReachContract : ShellContract() {
     private companion object {
         val PINNED = setOf(
             "start", "finish", "amounts-done", "amounts-later", "undo", "redo", "back", "place-day",
-            "place-now", "place-tonight", "place-supply", "place-kit", "place-family",
+            "place-now", "place-tonight", "place-supply", "place-kit", "place-visit",
         )
         val touchable = SemanticsMatcher("can be touched") {
             it.config.contains(SemanticsActions.OnClick) || it.config.contains(SemanticsActions.SetProgress)

@@ -42,7 +42,7 @@ object TonightSamples {
 
     private fun frame(hand: Hand) = Frame(
         "Tonight", "Friday, 14 August",
-        listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Family" to Sign.FAMILY).map { (word, sign) ->
+        listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Visit" to Sign.VISIT).map { (word, sign) ->
             act("place-${word.lowercase()}", word, Weight.QUIET, sign, chosen = word == "Tonight")
         },
         null, act("undo", "Undo", Weight.QUIET, Sign.UNDO, "session moved"), null, emptyList(), Look(hand, Palette.LIGHT), null,

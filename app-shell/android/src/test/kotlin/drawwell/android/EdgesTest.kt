@@ -35,7 +35,7 @@ class EdgesTest {
                 .build()
             it.window.decorView.dispatchApplyWindowInsets(bars)
         }
-        listOf(Place.Now, Place.Day(0u), Place.Kit, Place.Family).forEach { place ->
+        listOf(Place.Now, Place.Day(0u), Place.Kit, Place.Visit, Place.Family).forEach { place ->
             phone.say(Event.Go(place))
             val touched = rule.onAllNodes(touchable).fetchSemanticsNodes().map { it.boundsInRoot }.filter { it.height > 0 }
             assertTrue("nothing to touch", touched.size > 4)

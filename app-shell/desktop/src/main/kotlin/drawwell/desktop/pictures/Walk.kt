@@ -57,6 +57,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
 
     private fun lists() {
         KitWalk(::does, ::keep).through()
+        keep("visit", does(Event.Go(Place.Visit)))
         keep("family", does(Event.Go(Place.Family)))
         keep("settings", does(Event.Go(Place.Entry("settings"))))
         keep("report", does(Event.Go(Place.Report)))

@@ -21,6 +21,8 @@ internal object SignStrokes {
         Sign.SUPPLY -> "M3 20H21M3.5 13.5C6.5 13.5 7 9.5 10 9.5S13.5 11.5 16 9S18.5 5 20.5 5"
         // A flange from the side, with its tube.
         Sign.KIT -> "M3.5 4.5C5 9 7.5 10.4 11 10.4H20.5M3.5 19.5C5 15 7.5 13.6 11 13.6H20.5M20.5 10.4V13.6"
+        // A sheet that is handed across.
+        Sign.VISIT -> "M5.5 3.5H14.5L18.5 7.5V20.5H5.5ZM14.5 3.5V7.5H18.5M9 12H15M9 16H13"
         // One large, one small.
         Sign.FAMILY -> "M9 10.8a3.4 3.4 0 1 0 0-6.8a3.4 3.4 0 1 0 0 6.8M3 20C3 15.8 5.4 13.8 9 13.8S15 15.8 15 20" +
             "M18 14.4a2.1 2.1 0 1 0 0-4.2a2.1 2.1 0 1 0 0 4.2M17.8 17C20 17 21.3 18.1 21.3 20"

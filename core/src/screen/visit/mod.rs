@@ -1,0 +1,51 @@
+//! Visit: what the consultant gets, what comes back from her, what waits for the next
+//! visit; and the way to children, settings and the record as a whole.
+
+mod dates;
+mod questions;
+
+use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
+use super::View;
+use crate::trouble::Trouble;
+
+pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let frame = view.frame(&Place::Visit, words.say("place-visit"), words.say("visit-subtitle"))?;
+    let groups = vec![dates::group(view)?, questions::group(view)?, files(view), family(view)];
+    Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
+}
+
+fn files(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    ListGroup {
+        key: "files".to_owned(),
+        title: words.say("visit-files"),
+        rows: Vec::new(),
+        empty: String::new(),
+        add: vec![Action::new(
+            "hand-over-health-record",
+            words.say("hand-over-health-record"),
+            Event::HandOverHealthRecord,
+        )
+        .detail(words.say("hand-over-health-record-detail"))
+        .sign(Sign::Out)],
+    }
+}
+
+fn family(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let mut row = view.told_row(words.say("visit-family"), words.say("visit-family-detail"));
+    row.open = Some(
+        Action::new("open-family", row.title.clone(), Event::Go { place: Place::Family })
+            .spoken(row.spoken.clone())
+            .sign(Sign::Family)
+            .weight(Weight::Quiet),
+    );
+    ListGroup {
+        key: "family".to_owned(),
+        title: words.say("place-family"),
+        rows: vec![row],
+        empty: String::new(),
+        add: Vec::new(),
+    }
+}
