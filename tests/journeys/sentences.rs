@@ -119,6 +119,8 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "plan-",
         "reminder-",
         "evidence-",
+        "urgency-",
+        "caution-",
     ];
     for key in &keys {
         let used =
@@ -145,5 +147,15 @@ fn no_sentence_blames_or_urges() {
         ["failed", "poor", "insufficient", "goal not reached", "should have", "you forgot", "bad mother", "too little"]
     {
         assert!(!locale.contains(word), "{word}");
+    }
+}
+
+#[test]
+fn every_caution_has_its_name_and_what_to_do() {
+    let texts = Texts::new("en");
+    for caution in drawwell_core::guidance::CautionSource::all() {
+        assert!(texts.has(&format!("caution-{}", caution.key)), "{}", caution.key);
+        assert!(texts.has(&format!("caution-{}-do", caution.key)), "{}", caution.key);
+        assert!(texts.has(&format!("urgency-{}", caution.urgency.name())), "{}", caution.key);
     }
 }

@@ -111,7 +111,7 @@ fn dropped(person: &mut Person) {
 }
 
 fn told_first(person: &Person) -> Option<Notice> {
-    person.frame().unwrap().notices.iter().find(|n| n.key == "supply-drop").cloned()
+    person.frame().unwrap().notices.iter().find(|n| n.key == "caution").cloned()
 }
 
 #[test]
@@ -120,11 +120,15 @@ fn a_drop_that_lasts_is_said_on_the_first_screen_and_put_away_for_good() {
     dropped(&mut person);
     go(&mut person, Place::Now);
     let notice = told_first(&person).unwrap();
-    assert!(notice.text.contains("less milk than your usual"), "{}", notice.text);
-    person.press("open-supply").unwrap();
+    assert_eq!(notice.text, "Please tell your consultant: less milk than before");
+    person.press("open-caution").unwrap();
+    assert!(person.reads().unwrap().contains("less milk than your usual"));
+    person.press("caution-open-supply").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Supply { .. }));
     go(&mut person, Place::Now);
-    person.press("dismiss-drop").unwrap();
+    person.press("open-caution").unwrap();
+    person.press("caution-dealt").unwrap();
+    assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }), "and it leads back");
     assert_eq!(told_first(&person), None);
 
     // The next day is as low: the same drop, and not a word of it.

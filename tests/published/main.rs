@@ -18,6 +18,7 @@ mod nist_strd;
 mod reference_libraries;
 mod refill_scipy;
 mod rfc5545_local_time;
+mod rules_of_cautions;
 mod rules_of_kit;
 mod rules_of_supply;
 mod rules_of_the_night;

@@ -7,6 +7,7 @@
 //! whole.
 
 mod amounts;
+mod caution;
 mod enter;
 mod files;
 mod kit;
@@ -260,7 +261,7 @@ impl App {
                 self.alarms = AlarmsAre { exact, shown };
                 Ok(Vec::new())
             }
-            Event::DropSeen { since } => self.drop_seen(&since, present),
+            Event::CautionDealt { key } => self.caution_dealt(&key, present),
             Event::BeginCheck { pump } => self.begin_check(&pump, present),
             Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
             Event::ReadingsAreRight { check } => self.readings_are_right(&check, present),
@@ -296,6 +297,8 @@ impl App {
             }
             Place::Entry { .. }
             | Place::Family
+            | Place::Caution { .. }
+            | Place::Cautions
             | Place::Report
             | Place::SupplyFigures { .. }
             | Place::Pump { .. }

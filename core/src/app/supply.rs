@@ -1,9 +1,9 @@
 //! Events of Supply: answers to its questions.
 
-use serde_json::{json, Value};
+use serde_json::Value;
 
 use super::{buzz, App, Present};
-use crate::record::{check, Kind, SETTINGS};
+use crate::record::{check, Kind};
 use crate::screen::shapes::Effect;
 use crate::time::{Instant, Moment};
 use crate::trouble::Trouble;
@@ -34,16 +34,5 @@ impl App {
         }
         let zone = self.view(present)?.zone;
         self.add_at(Kind::Session, &Moment::new(at, zone), present)
-    }
-
-    /// The notice of a drop was seen.
-    pub(super) fn drop_seen(&mut self, since: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let value = json!(since);
-        check::field(Kind::Settings, "drop_seen", &value)?;
-        self.journal_mut()?.quiet_act(present.now, |w| {
-            w.set(SETTINGS, "kind", &json!(Kind::Settings.name()))?;
-            w.set(SETTINGS, "drop_seen", &value)
-        })?;
-        Ok(Vec::new())
     }
 }

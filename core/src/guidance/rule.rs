@@ -34,6 +34,9 @@ struct Table {
     /// Read elsewhere.
     #[serde(default, rename = "evidence")]
     _evidence: serde::de::IgnoredAny,
+    /// Read elsewhere.
+    #[serde(default, rename = "caution")]
+    _cautions: serde::de::IgnoredAny,
 }
 
 /// The rules as shipped, and what was set instead.
@@ -42,7 +45,9 @@ pub struct Rules {
     set: std::collections::BTreeMap<String, f64>,
 }
 
-const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT];
+const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT, CAUTIONS];
+/// The rules of cautions, and where each caution comes from.
+pub(super) const CAUTIONS: &str = include_str!("cautions.toml");
 /// The rules of Tonight, and its evidence.
 pub(super) const NIGHT: &str = include_str!("night.toml");
 

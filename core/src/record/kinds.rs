@@ -303,6 +303,15 @@ const RULES_FIELDS: &[Spec] = &[
     spec("catches_up", Takes::Number { least: 30.0, most: 100.0 }, "night-rules"),
     spec("late_after", Takes::Number { least: 5.0, most: 120.0 }, "night-rules"),
     spec("highest_rate", Takes::Number { least: 10.0, most: 200.0 }, "night-rules"),
+    spec("breast_fever", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
+    spec("fever_with_place", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
+    spec("no_better_after", Takes::Number { least: 6.0, most: 96.0 }, "caution-rules"),
+    spec("signs_together", Takes::Number { least: 1.0, most: 72.0 }, "caution-rules"),
+    spec("signs_hold", Takes::Number { least: 24.0, most: 336.0 }, "caution-rules"),
+    spec("severe_pain", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pain_rise", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pain_sessions", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pump_far_below", Takes::Number { least: 5.0, most: 80.0 }, "caution-rules"),
 ];
 
 /// What stands in a day.
@@ -448,7 +457,6 @@ const SETTINGS: &[Spec] = &[
     spec("next_sides", Takes::Choice(SIDES), ""),
     spec("next_pump", Takes::Refers(Kind::Pump), ""),
     spec("next_where", Takes::Choice(WHERE), ""),
-    spec("drop_seen", Takes::Date, ""),
     spec("welcomed", Takes::Flag, ""),
 ];
 

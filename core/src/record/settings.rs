@@ -33,8 +33,6 @@ pub struct Settings {
     pub next_pump: Option<String>,
     /// The volume a day that is aimed for.
     pub aim: Option<Volume>,
-    /// A drop since this date or before was seen.
-    pub drop_seen: Option<chrono::NaiveDate>,
     /// The first screen has been passed.
     pub welcomed: bool,
 }
@@ -60,7 +58,6 @@ impl Settings {
             next_sides: text(fields, "next_sides").map(|name| Sides::named(Some(name))),
             next_pump: text(fields, "next_pump").map(str::to_owned),
             aim: fields.get("aim").and_then(Entered::<Volume>::from_json).map(|e| e.quantity()),
-            drop_seen: text(fields, "drop_seen").and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok()),
             welcomed: super::flag(fields, "welcomed"),
         }
     }

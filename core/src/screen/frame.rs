@@ -46,7 +46,7 @@ impl View<'_> {
             back: None,
             undo,
             redo,
-            notices: self.standing_notices()?,
+            notices: self.standing_notices(place)?,
             look: Look {
                 hand: if self.settings.hand == "left" { Hand::Left } else { Hand::Right },
                 palette: match self.settings.palette.as_str() {
@@ -98,13 +98,18 @@ impl View<'_> {
                     Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit
                 ),
             ),
-            tab("visit", Place::Visit, Sign::Visit, matches!(place, Place::Visit | Place::Family | Place::Report)),
+            tab(
+                "visit",
+                Place::Visit,
+                Sign::Visit,
+                matches!(place, Place::Visit | Place::Caution { .. } | Place::Cautions | Place::Family | Place::Report),
+            ),
         ]
     }
 
-    fn standing_notices(&self) -> Result<Vec<Notice>, Trouble> {
+    fn standing_notices(&self, place: &Place) -> Result<Vec<Notice>, Trouble> {
         let words = self.words();
-        let mut notices = Vec::new();
+        let mut notices: Vec<Notice> = super::caution::line(self, place)?.into_iter().collect();
         if self.look_around {
             let text = words.say("looking-around");
             notices.push(Notice {

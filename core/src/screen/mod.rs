@@ -7,6 +7,7 @@
 
 mod actions;
 mod amounts;
+mod caution;
 mod day;
 mod entry;
 mod family;
@@ -29,6 +30,7 @@ mod visit;
 mod welcome;
 mod words;
 
+pub(crate) use caution::standing as standing_cautions;
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
 pub(crate) use kit::next_place;
@@ -63,6 +65,8 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Pump { id } => kit::show_pump(view, id),
         Place::Check { id } => kit::show_check(view, id),
         Place::Fit => kit::show_fit(view),
+        Place::Caution { key } => caution::show(view, key),
+        Place::Cautions => caution::show_all(view),
         Place::Visit => visit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),

@@ -45,6 +45,10 @@ pub enum Place {
     Trace { id: String },
     /// Which flange to try.
     Fit,
+    /// One caution: what was seen, what to do, where that comes from.
+    Caution { key: String },
+    /// All cautions that stand.
+    Cautions,
     /// What the consultant gets, what comes back, and what needs a look.
     Visit,
     /// Children, settings, and the record as a whole.
@@ -114,8 +118,8 @@ pub enum Event {
     HandOverHealthRecord,
     /// The host says how it can call: on the minute, and so that it is seen.
     AlarmsAre { exact: bool, shown: bool },
-    /// The notice of a drop since this date was seen.
-    DropSeen { since: String },
+    /// A caution was dealt with.
+    CautionDealt { key: String },
     /// Begin a check of a pump with a gauge.
     BeginCheck { pump: String },
     /// Choose at which level and side the gauge is read next.

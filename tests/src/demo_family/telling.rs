@@ -9,7 +9,7 @@ use super::{
     milk::Milk,
     rhythm,
     routine::{self, With},
-    story, traced, upset,
+    story, traced, upset, visits,
 };
 
 /// Every fact of the family's record.
@@ -17,6 +17,7 @@ pub fn facts() -> Vec<Fact> {
     let mut facts = kit::facts();
     facts.extend(rhythm::facts());
     facts.extend(upset::facts());
+    facts.extend(visits::facts());
     facts.extend(growing::facts());
     facts.extend(checks::facts());
     facts.extend(traced::facts());

@@ -5,7 +5,7 @@ use crate::answer::pump::{
     judge, limits, Grade, Judged, Limits, NoPull, Pull, Verdict,
 };
 use crate::guidance::{KitRules, Rules};
-use crate::quantity::Level;
+use crate::quantity::{Level, Quantity};
 use crate::record::check::LEEWAY;
 use crate::record::{whole, Fields, Gauge, GaugeCheck, Kind, Reading, Sides, RULES};
 use crate::screen::View;
@@ -148,4 +148,25 @@ pub(super) fn together(sides: &[SideLook]) -> Verdict {
         () if any(Verdict::CannotTell) || verdicts.is_empty() => Verdict::CannotTell,
         () => Verdict::Meets,
     }
+}
+
+/// Checks that are looked at for what a pump pulls now: the latest may hold no highest level.
+const NOW: u32 = 4;
+
+/// What each side of a pump pulled at the latest check of its highest level, judged, and
+/// against what; none where the readings of that check are in doubt. The weakest first.
+pub(in crate::screen) fn latest_pulls(
+    view: &View<'_>,
+    pump: &str,
+) -> Result<Vec<(Instant, Limits, Pull, Judged)>, Trouble> {
+    let look = PumpLook::over_latest(view, pump, NOW)?;
+    let Some(latest) = look.latest().filter(|latest| look.doubts(latest).is_empty()) else { return Ok(Vec::new()) };
+    let Some(at) = latest.check.at.as_ref().map(crate::time::Moment::instant) else { return Ok(Vec::new()) };
+    let mut found: Vec<_> = look
+        .sides(latest)
+        .into_iter()
+        .filter_map(|side| Some((at, look.limits, side.pull.ok()?, side.judged?)))
+        .collect();
+    found.sort_by(|a, b| a.2.estimate.value.canonical().total_cmp(&b.2.estimate.value.canonical()));
+    Ok(found)
 }

@@ -3,7 +3,6 @@
 use super::look::{rules, Beginning, Look};
 use crate::answer::supply::watch::Drop;
 use crate::answer::supply::{Interval, Side, Spread, Standing};
-use crate::screen::frame::SUPPLY_SPAN;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Moment, Span};
@@ -17,7 +16,7 @@ const ASKS: usize = 2;
 const LEARNS: Span = Span::hours(24 * 17);
 
 pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Trouble> {
-    let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop, false)).collect();
+    let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop)).collect();
     if look.is_empty() {
         return Ok(notices);
     }
@@ -89,7 +88,7 @@ fn ask(view: &View<'_>, interval: &Interval) -> Notice {
     }
 }
 
-fn told_drop(view: &View<'_>, drop: &Drop, elsewhere: bool) -> Notice {
+fn told_drop(view: &View<'_>, drop: &Drop) -> Notice {
     let words = view.words();
     let text = words.with(
         "supply-drop",
@@ -99,28 +98,13 @@ fn told_drop(view: &View<'_>, drop: &Drop, elsewhere: bool) -> Notice {
             ("before", words.production(drop.before).into()),
         ],
     );
-    let mut actions = Vec::new();
-    if elsewhere {
-        actions.push(
-            Action::new(
-                "open-supply",
-                words.say("supply-drop-open"),
-                Event::Go { place: Place::Supply { days: SUPPLY_SPAN } },
-            )
-            .sign(Sign::Supply),
-        );
-        actions.push(
-            Action::new("dismiss-drop", words.say("dismiss"), Event::DropSeen { since: drop.since.date().to_string() })
-                .weight(Weight::Quiet),
-        );
-    }
-    Notice { key: "supply-drop".to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions }
+    Notice { key: "supply-drop".to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions: Vec::new() }
 }
 
-/// The notice of a drop for the first screen, until it was put away.
-pub(in crate::screen) fn drop_notice(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
-    let Some(beginning) = Beginning::of(view)? else { return Ok(None) };
-    let seen = view.settings.drop_seen;
-    let found = beginning.drop(view, &rules(view)?)?;
-    Ok(found.filter(|drop| seen.is_none_or(|seen| drop.since.date() > seen)).map(|drop| told_drop(view, &drop, true)))
+/// The drop that the watch holds to be real now.
+pub(in crate::screen) fn drop(view: &View<'_>) -> Result<Option<Drop>, Trouble> {
+    match Beginning::of(view)? {
+        Some(beginning) => beginning.drop(view, &rules(view)?),
+        None => Ok(None),
+    }
 }

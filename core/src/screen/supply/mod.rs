@@ -14,7 +14,7 @@ mod hours;
 mod look;
 mod weeks;
 
-pub(super) use asks::drop_notice;
+pub(super) use asks::drop;
 pub(super) use figures::show as show_figures;
 
 use super::shapes::{

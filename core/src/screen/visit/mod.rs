@@ -5,13 +5,13 @@ mod dates;
 mod questions;
 
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
-use super::View;
+use super::{caution, View};
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Visit, words.say("place-visit"), words.say("visit-subtitle"))?;
-    let groups = vec![dates::group(view)?, questions::group(view)?, files(view), family(view)];
+    let groups = vec![caution::group(view)?, dates::group(view)?, questions::group(view)?, files(view), family(view)];
     Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
 }
 
