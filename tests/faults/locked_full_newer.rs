@@ -163,6 +163,40 @@ fn a_file_of_the_third_schema_gets_how_long_its_pump_ran_and_says_the_same() {
 }
 
 #[test]
+fn a_file_of_the_fourth_schema_gets_a_place_for_keys_that_stay_here() {
+    let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-4.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert_eq!(journal.undoable().unwrap().unwrap().name, "bring-in");
+    assert_eq!(journal.secret("opens").unwrap(), None);
+    journal.keep_secrets(&[("opens", "first")]).unwrap();
+    journal.keep_secrets(&[("opens", "second")]).unwrap();
+    assert_eq!(journal.secret("opens").unwrap().unwrap(), "first", "a key that was handed out goes on opening");
+    assert!(!journal.changes().unwrap().iter().any(|c| c.value.contains("first")), "it is no change");
+}
+
+/// A key that is lost opens nothing any more: it is salvaged with the rest.
+#[test]
+fn keys_are_salvaged_from_a_damaged_file_or_its_backup() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    with_a_note(&path);
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    journal.keep_secrets(&[("opens", "a key")]).unwrap();
+    journal.back_up(NOW).unwrap().unwrap();
+    drop(journal);
+    for ending in ["-wal", "-shm"] {
+        std::fs::remove_file(format!("{}{ending}", path.display())).ok();
+    }
+    std::fs::write(&path, vec![7_u8; 5000]).unwrap();
+    let opened = Journal::open(&path, "one", NOW).unwrap();
+    assert!(opened.salvaged.is_some());
+    assert_eq!(opened.journal.secret("opens").unwrap().unwrap(), "a key");
+}
+
+#[test]
 fn a_device_that_takes_over_a_file_writes_under_its_own_name() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("j");

@@ -20,6 +20,7 @@ mod left_running;
 mod pictures_in_words;
 mod sentences;
 mod session_in_taps;
+mod sharing;
 mod supply;
 mod supply_asks;
 mod supply_bad_input;

@@ -12,6 +12,7 @@ mod enter;
 mod files;
 mod kit;
 mod session;
+mod sharing;
 mod step;
 mod supply;
 mod tonight;
@@ -46,6 +47,10 @@ pub struct App {
     report: Option<Report>,
     /// The trace whose file was asked for.
     awaits: Option<String>,
+    /// To seal with, until the file is written; nowhere but here.
+    passphrase: Option<String>,
+    /// A sealed file that waits for its passphrase.
+    waits: Option<Vec<u8>>,
     /// How the host can call, as it said last.
     alarms: AlarmsAre,
 }
@@ -80,6 +85,8 @@ impl App {
             said: Vec::new(),
             report: None,
             awaits: None,
+            passphrase: None,
+            waits: None,
             alarms: AlarmsAre::default(),
         };
         if let Some(salvaged) = opened.salvaged {
@@ -253,6 +260,8 @@ impl App {
                 self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::HandOverCalendar => self.hand_over_calendar(present),
+            Event::TakeCardIn { card } => self.take_card_in(&card, present),
+            Event::ShareWith { consultant } => self.share_with(&consultant, present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
             Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
@@ -269,6 +278,11 @@ impl App {
             Event::BeginTrace { pump } => self.begin_trace(&pump, present),
             Event::PickTrace { trace } => self.pick_trace(&trace, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
+            Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.take_card_in(&typed, present),
+            Event::Enter { id, typed, .. } if id == crate::screen::SEAL_PASSPHRASE => {
+                self.share_by_passphrase(&typed, present)
+            }
+            Event::Enter { id, typed, .. } if id == crate::screen::OPEN_PASSPHRASE => self.open_sealed(&typed, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
             Event::Clear { id, field } => self.clear(&id, &field, present),
@@ -298,6 +312,9 @@ impl App {
             Place::Entry { .. }
             | Place::Family
             | Place::Caution { .. }
+            | Place::Consultant { .. }
+            | Place::Sharing
+            | Place::Sealed
             | Place::Cautions
             | Place::Report
             | Place::SupplyFigures { .. }

@@ -7,6 +7,7 @@ use super::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
 use crate::share::exchange;
+use crate::share::sealed::{self, card::Card};
 use crate::trouble::Trouble;
 
 impl App {
@@ -44,6 +45,18 @@ impl App {
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         let look_around = self.opening.look_around;
+        if !look_around && is_card(file) {
+            let mut card = String::new();
+            let cannot = |_| Trouble::new(crate::trouble::Kind::Missing, "trouble-cannot-read-file");
+            std::io::Read::read_to_string(&mut std::io::Read::take(file, 4096), &mut card).map_err(cannot)?;
+            let effects = self.mended(present, |app| app.take_card_in(&card, present))?;
+            return Ok(Update { screen: self.here(clock)?, effects });
+        }
+        if !look_around && is_sealed(file) {
+            let whole = sealed::read_whole(file)?;
+            let effects = self.mended(present, |app| app.bring_sealed_in(whole, present))?;
+            return Ok(Update { screen: self.here(clock)?, effects });
+        }
         if !look_around && self.is_trace(file) {
             self.mended(present, |app| app.bring_trace_in(file, present))?;
             return Ok(Update { screen: self.here(clock)?, effects: vec![buzz("bring-in")] });
@@ -81,6 +94,7 @@ impl App {
                 self.mended(present, |app| app.take_calendar_out(file, present))?;
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
+            _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
             _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar")),
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
@@ -121,4 +135,12 @@ pub fn look_after(path: &Path, clock: &Clock) -> Result<Health, Trouble> {
         Health::Damaged => Err(Trouble::new(crate::trouble::Kind::Damaged, "trouble-damaged")),
         other => Ok(other),
     }
+}
+
+fn is_sealed(file: &mut dyn BufRead) -> bool {
+    file.fill_buf().is_ok_and(sealed::is_sealed)
+}
+
+fn is_card(file: &mut dyn BufRead) -> bool {
+    file.fill_buf().is_ok_and(|head| std::str::from_utf8(head).is_ok_and(Card::is_card))
 }

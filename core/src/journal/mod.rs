@@ -19,6 +19,7 @@ mod row_number;
 mod runs;
 pub mod salvage;
 mod schema;
+mod secrets;
 mod verify;
 mod writing;
 

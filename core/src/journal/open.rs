@@ -79,6 +79,7 @@ impl Journal {
             "removal",
             "day_production",
             "run",
+            "secret",
         ] {
             self.connection
                 .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;

@@ -33,9 +33,14 @@ pub(super) fn salvage(path: &Path, device: &str, now: Instant) -> Result<Salvage
     let from_damaged = read_changes(&set_aside);
     let mut journal = Journal::open_sound(path, device)?;
     let from_file = journal.merge(&from_damaged, now)?.taken;
+    let copies = backup::copies(path);
+    // A key that is lost opens nothing any more: the first file that still has it gives it.
+    for file in std::iter::once(&set_aside).chain(&copies) {
+        journal.take_secrets_from(file);
+    }
     let mut from_backup = 0;
-    for copy in backup::copies(path) {
-        from_backup += journal.merge(&read_changes(&copy), now)?.taken;
+    for copy in &copies {
+        from_backup += journal.merge(&read_changes(copy), now)?.taken;
     }
     journal.write_under_a_new_name(device, now)?;
     journal.rebuild()?;

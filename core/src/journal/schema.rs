@@ -14,7 +14,7 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection, supply, kit];
+const STEPS: &[Step] = &[truth, projection, supply, kit, secrets];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;
@@ -138,6 +138,16 @@ fn kit(store: &Transaction<'_>) -> Result<(), Trouble> {
             milliseconds INTEGER NOT NULL
         ) STRICT, WITHOUT ROWID;
         CREATE INDEX run_by_pump ON run(pump, at, milliseconds);",
+    )?;
+    Ok(())
+}
+
+fn secrets(store: &Transaction<'_>) -> Result<(), Trouble> {
+    store.execute_batch(
+        "CREATE TABLE secret(
+            name TEXT NOT NULL PRIMARY KEY,
+            value TEXT NOT NULL
+        ) STRICT, WITHOUT ROWID;",
     )?;
     Ok(())
 }

@@ -453,6 +453,7 @@ const SETTINGS: &[Spec] = &[
     spec("sheet_name", Takes::Text { most: 300 }, "sharing"),
     spec("paper", Takes::Choice(PAPERS), "sharing"),
     spec("left_out", Takes::Text { most: 400 }, ""),
+    spec("family", Takes::Text { most: 128 }, ""),
     spec("next_method", Takes::Choice(METHODS), ""),
     spec("next_sides", Takes::Choice(SIDES), ""),
     spec("next_pump", Takes::Refers(Kind::Pump), ""),

@@ -26,7 +26,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;
     let home = match kind {
         Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => "kit",
-        Kind::Child | Kind::Settings | Kind::Rules => "family",
+        Kind::Child | Kind::Settings | Kind::Rules | Kind::Visit | Kind::Question | Kind::Consultant => "visit",
         Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
         _ => "now",
     };

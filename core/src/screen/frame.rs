@@ -102,7 +102,17 @@ impl View<'_> {
                 "visit",
                 Place::Visit,
                 Sign::Visit,
-                matches!(place, Place::Visit | Place::Caution { .. } | Place::Cautions | Place::Family | Place::Report),
+                matches!(
+                    place,
+                    Place::Visit
+                        | Place::Consultant { .. }
+                        | Place::Sharing
+                        | Place::Sealed
+                        | Place::Caution { .. }
+                        | Place::Cautions
+                        | Place::Family
+                        | Place::Report
+                ),
             ),
         ]
     }

@@ -40,6 +40,7 @@ pub use scale::{AmountScale, FineStep};
 pub(crate) use tonight::{reminder_words, Look, PUT_OFF};
 pub use trouble_words::words_of_trouble;
 pub use view::{AlarmsAre, View};
+pub(crate) use visit::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 pub use words::Words;
 
 use crate::time::Span;
@@ -67,6 +68,9 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Fit => kit::show_fit(view),
         Place::Caution { key } => caution::show(view, key),
         Place::Cautions => caution::show_all(view),
+        Place::Consultant { id } => visit::show_consultant(view, id),
+        Place::Sharing => visit::show_sharing(view),
+        Place::Sealed => visit::show_sealed(view),
         Place::Visit => visit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),

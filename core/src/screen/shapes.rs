@@ -51,6 +51,12 @@ pub enum Place {
     Cautions,
     /// What the consultant gets, what comes back, and what needs a look.
     Visit,
+    /// A consultant whose keys were taken in.
+    Consultant { id: String },
+    /// Where a consultant's key is taken in, or a passphrase set instead.
+    Sharing,
+    /// Where the passphrase of a file that came is typed.
+    Sealed,
     /// Children, settings, and the record as a whole.
     Family,
     /// What came of the last file that was brought in.
@@ -108,6 +114,10 @@ pub enum Event {
     SnoozePlanned { unix_milliseconds: i64 },
     /// Ask for the plan as a calendar file.
     HandOverCalendar,
+    /// Take in a consultant's card: the line that her QR code holds.
+    TakeCardIn { card: String },
+    /// Ask for the record, sealed for a consultant.
+    ShareWith { consultant: String },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
     /// Ask for the visit sheet on a paper.

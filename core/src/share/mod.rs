@@ -5,5 +5,7 @@
 
 pub mod calendar;
 pub mod exchange;
+pub mod family_file;
 pub mod parts;
+pub mod sealed;
 pub mod trace_file;

@@ -1,8 +1,14 @@
 //! Visit: what the consultant gets, what comes back from her, what waits for the next
 //! visit; and the way to children, settings and the record as a whole.
 
+mod consultant;
 mod dates;
 mod questions;
+mod sealing;
+
+pub(super) use consultant::show as show_consultant;
+pub(super) use sealing::{show as show_sharing, show_sealed};
+pub(crate) use sealing::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{caution, View};
@@ -11,7 +17,14 @@ use crate::trouble::Trouble;
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Visit, words.say("place-visit"), words.say("visit-subtitle"))?;
-    let groups = vec![caution::group(view)?, dates::group(view)?, questions::group(view)?, files(view), family(view)];
+    let groups = vec![
+        caution::group(view)?,
+        sealing::group(view)?,
+        dates::group(view)?,
+        questions::group(view)?,
+        files(view),
+        family(view),
+    ];
     Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
 }
 

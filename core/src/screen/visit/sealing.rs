@@ -1,0 +1,90 @@
+//! Sharing with the consultant, and the passphrase of a file that came.
+
+use super::super::shapes::{
+    Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, ListGroup, Place, Screen, Sign, Weight,
+};
+use super::super::View;
+use crate::record::Kind;
+use crate::trouble::Trouble;
+
+/// Names of things that are typed and no field of a record.
+pub(crate) const CARD: &str = "card";
+/// A passphrase to seal with.
+pub(crate) const SEAL_PASSPHRASE: &str = "seal-passphrase";
+/// A passphrase that opens.
+pub(crate) const OPEN_PASSPHRASE: &str = "open-passphrase";
+
+/// Consultants, each a row that opens, and how one more is taken in.
+pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
+    let words = view.words();
+    let mut rows = Vec::new();
+    for (id, name) in view.named(Kind::Consultant)? {
+        let mut row = view.told_row(name, words.say("consultant-row"));
+        row.open = Some(
+            Action::new(format!("open-{id}"), row.title.clone(), Event::Go { place: Place::Consultant { id } })
+                .spoken(row.spoken.clone())
+                .weight(Weight::Quiet),
+        );
+        rows.push(row);
+    }
+    Ok(ListGroup {
+        key: "share".to_owned(),
+        title: words.say("share-title"),
+        empty: if rows.is_empty() { words.say("consultants-none") } else { String::new() },
+        rows,
+        add: vec![Action::new("open-sharing", words.say("open-sharing"), Event::Go { place: Place::Sharing })
+            .detail(words.say("open-sharing-detail"))
+            .sign(Sign::In)],
+    })
+}
+
+fn typed_row(view: &View<'_>, id: &str, kind: FieldKind) -> FieldRow {
+    let words = view.words();
+    let label = words.say(&format!("field-{id}"));
+    let hint = words.say(&format!("hint-{id}"));
+    FieldRow {
+        id: id.to_owned(),
+        field: id.to_owned(),
+        spoken: words.with("field-spoken", &[("field", label.clone().into()), ("value", hint.clone().into())]),
+        label,
+        kind,
+        value: String::new(),
+        unit: String::new(),
+        hint,
+        options: Vec::new(),
+        less: None,
+        more: None,
+        clear: None,
+    }
+}
+
+fn form(view: &View<'_>, place: &Place, title: &str, groups: Vec<FieldGroup>) -> Result<Screen, Trouble> {
+    let mut frame = view.frame(place, view.words().say(title), String::new())?;
+    frame.back = Some(view.back());
+    let form = FormScreen { id: title.to_owned(), strip: None, notices: Vec::new(), groups, actions: Vec::new() };
+    Ok(Screen::Form { frame, form })
+}
+
+/// Where a consultant's key is taken in, and a passphrase is set instead.
+pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
+    let group = |key: &str, row: FieldRow| FieldGroup {
+        key: key.to_owned(),
+        title: view.words().say(&format!("group-{key}")),
+        rows: vec![row],
+    };
+    let groups = vec![
+        group("card", typed_row(view, CARD, FieldKind::LongText)),
+        group("by-passphrase", typed_row(view, SEAL_PASSPHRASE, FieldKind::Text)),
+    ];
+    form(view, &Place::Sharing, "sharing-page", groups)
+}
+
+/// Where the passphrase of a file that came is typed.
+pub(in crate::screen) fn show_sealed(view: &View<'_>) -> Result<Screen, Trouble> {
+    let group = FieldGroup {
+        key: "sealed".to_owned(),
+        title: view.words().say("group-sealed"),
+        rows: vec![typed_row(view, OPEN_PASSPHRASE, FieldKind::Text)],
+    };
+    form(view, &Place::Sealed, "sealed-page", vec![group])
+}
