@@ -51,6 +51,12 @@ pub enum Kind {
     Consultant,
     /// A caution that was dealt with.
     CautionDealt,
+    /// A plan from the consultant: what belongs to all of it.
+    Plan,
+    /// One part of a plan, which is accepted or left by itself.
+    PlanPart,
+    /// A family on the consultant's desk.
+    CaseFamily,
 }
 
 /// A field: its name, what it takes, and the group it is shown in.
@@ -396,6 +402,63 @@ const CONSULTANT: &[Spec] = &[
 const CAUTION_DEALT: &[Spec] =
     &[spec("at", Takes::Moment, ""), spec("caution", Takes::Text { most: 80 }, ""), spec("seen", Takes::Moment, "")];
 
+/// What a part of a plan is about.
+pub const PLAN_PARTS: &[&str] = &["setting", "rhythm", "aim", "check", "visit", "rule", "words"];
+/// Whether a setting is to be used from now on, or tried.
+pub const USE_OR_TRY: &[&str] = &["use", "try"];
+/// The phase that a setting is for.
+pub const PLAN_PHASES: &[&str] = &["letdown", "expression"];
+/// What is to be checked.
+pub const PLAN_CHECKS: &[&str] = &["pump", "flange", "weight", "temperature", "pain"];
+/// What was done with a part of a plan.
+pub const PLAN_ANSWERS: &[&str] = &["accepted", "left"];
+
+const PLAN: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("good_until", Takes::Date, "when"),
+    spec("plan_words", NOTE, "plan-words"),
+    spec("plan_for", Takes::Text { most: 128 }, ""),
+    spec("plan_from", NAME, ""),
+    spec("signing_key", KEY, ""),
+    spec("sent", Takes::Moment, ""),
+    spec("came", Takes::Moment, ""),
+];
+
+const PLAN_PART: &[Spec] = &[
+    spec("plan", Takes::Refers(Kind::Plan), ""),
+    spec("plan_part", Takes::Choice(PLAN_PARTS), "plan-part"),
+    spec("use_or_try", Takes::Choice(USE_OR_TRY), "setting"),
+    spec("pump_name", NAME, "setting"),
+    spec("plan_phase", Takes::Choice(PLAN_PHASES), "setting"),
+    spec("level", LEVEL, "setting"),
+    spec("vacuum", VACUUM, "setting"),
+    spec("cycles", SPEED, "setting"),
+    span("lasts", 1, 60, "setting"),
+    spec("sessions_a_day", Takes::Whole { least: 1, most: 24 }, "rhythm"),
+    span("longest_interval", 60, 1440, "rhythm"),
+    span("shortest_interval", 30, 720, "rhythm"),
+    span("sleep_stretch", 60, 720, "rhythm"),
+    spec("night_sessions", Takes::Whole { least: 0, most: 8 }, "rhythm"),
+    spec("aim", Takes::Volume { least: 10.0, most: 5000.0 }, "aims"),
+    spec("plan_check", Takes::Choice(PLAN_CHECKS), "plan-check"),
+    spec("check_by", Takes::Date, "plan-check"),
+    spec("visit_at", Takes::Moment, "plan-visit"),
+    spec("rule", Takes::Text { most: 80 }, "plan-rule"),
+    spec("rule_value", Takes::Number { least: -1000.0, most: 100_000.0 }, "plan-rule"),
+    spec("words", NOTE, "plan-words"),
+    spec("answer", Takes::Choice(PLAN_ANSWERS), ""),
+    spec("answered", Takes::Moment, ""),
+];
+
+const CASE_FAMILY: &[Spec] = &[
+    spec("name", NAME, "who"),
+    spec("next_visit", Takes::Date, "when"),
+    spec("note", NOTE, "note"),
+    spec("family", Takes::Text { most: 128 }, ""),
+    spec("sealing_key", KEY, ""),
+    spec("shared", Takes::Moment, ""),
+];
+
 const NOTES: &[Spec] = &[spec("at", Takes::Moment, "when"), spec("text", NOTE, "note")];
 
 const CHILD: &[Spec] = &[
@@ -487,6 +550,9 @@ impl Kind {
         Self::Question,
         Self::Consultant,
         Self::CautionDealt,
+        Self::Plan,
+        Self::PlanPart,
+        Self::CaseFamily,
     ];
 
     /// Stable name.
@@ -515,6 +581,9 @@ impl Kind {
             Self::Question => "question",
             Self::Consultant => "consultant",
             Self::CautionDealt => "caution_dealt",
+            Self::Plan => "plan",
+            Self::PlanPart => "plan_part",
+            Self::CaseFamily => "case_family",
         }
     }
 
@@ -549,6 +618,9 @@ impl Kind {
             Self::Question => QUESTION,
             Self::Consultant => CONSULTANT,
             Self::CautionDealt => CAUTION_DEALT,
+            Self::Plan => PLAN,
+            Self::PlanPart => PLAN_PART,
+            Self::CaseFamily => CASE_FAMILY,
         }
     }
 
@@ -592,7 +664,8 @@ impl Kind {
             | Self::Note
             | Self::Visit
             | Self::Question
-            | Self::CautionDealt => Some("at"),
+            | Self::CautionDealt
+            | Self::Plan => Some("at"),
             Self::Settings
             | Self::Rules
             | Self::Rhythm
@@ -602,7 +675,9 @@ impl Kind {
             | Self::Part
             | Self::Flange
             | Self::Gauge
-            | Self::Consultant => None,
+            | Self::Consultant
+            | Self::PlanPart
+            | Self::CaseFamily => None,
         }
     }
 }

@@ -95,7 +95,13 @@ impl SharePart {
             Kind::Note => Some(Self::Notes),
             Kind::Settings if field == "sheet_name" => Some(Self::Who),
             Kind::Settings if field == "aim" => Some(Self::Supply),
-            Kind::Settings | Kind::Rules | Kind::Visit | Kind::Consultant => None,
+            Kind::Settings
+            | Kind::Rules
+            | Kind::Visit
+            | Kind::Consultant
+            | Kind::Plan
+            | Kind::PlanPart
+            | Kind::CaseFamily => None,
         }
     }
 }
