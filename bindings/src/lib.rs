@@ -14,6 +14,7 @@ use std::path::PathBuf;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use drawwell_core::app::App;
+use drawwell_core::caseload::Caseload;
 use drawwell_core::screen::shapes::*;
 use drawwell_core::trouble as core_trouble;
 
@@ -36,6 +37,29 @@ impl Drawwell {
         let mut app = self.app();
         deed(&mut app).map_err(|trouble| Trouble::told(app.texts(), &trouble))
     }
+}
+
+fn opened(path: &str) -> Result<std::fs::File, core_trouble::Trouble> {
+    std::fs::File::open(path)
+        .map_err(|_| core_trouble::Trouble::new(core_trouble::Kind::Missing, "trouble-cannot-read-file"))
+}
+
+/// Writes a file that is whole or not there: beside its place, and then moved.
+fn whole_or_not<T>(
+    path: &str,
+    write: impl FnOnce(&mut BufWriter<std::fs::File>) -> Result<T, core_trouble::Trouble>,
+) -> Result<T, core_trouble::Trouble> {
+    let failed = |_| core_trouble::Trouble::new(core_trouble::Kind::Full, "trouble-cannot-write-file");
+    let half_made = PathBuf::from(format!("{path}.part"));
+    let mut file = BufWriter::new(std::fs::File::create(&half_made).map_err(failed)?);
+    let written = write(&mut file)
+        .and_then(|done| std::io::Write::flush(&mut file).map_err(failed).map(|()| done))
+        .and_then(|done| file.get_ref().sync_all().map_err(failed).map(|()| done))
+        .and_then(|done| std::fs::rename(&half_made, path).map_err(failed).map(|()| done));
+    if written.is_err() {
+        std::fs::remove_file(&half_made).ok();
+    }
+    written
 }
 
 #[uniffi::export]
@@ -65,29 +89,13 @@ impl Drawwell {
 
     /// Brings a file of the exchange form in.
     pub fn bring_in(&self, path: String, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| {
-            let file = std::fs::File::open(&path)
-                .map_err(|_| core_trouble::Trouble::new(core_trouble::Kind::Missing, "trouble-cannot-read-file"))?;
-            app.bring_in(&mut BufReader::new(file), &now)
-        })
+        self.with(|app| app.bring_in(&mut BufReader::new(opened(&path)?), &now))
     }
 
     /// Writes what was asked for under a key (`record`, `calendar`) to a file. The file is
     /// whole or not there: it is written beside its place and then moved.
     pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| {
-            let failed = |_| core_trouble::Trouble::new(core_trouble::Kind::Full, "trouble-cannot-write-file");
-            let half_made = PathBuf::from(format!("{path}.part"));
-            let mut file = BufWriter::new(std::fs::File::create(&half_made).map_err(failed)?);
-            let written = app
-                .take_out(&key, &mut file, &now)
-                .and_then(|update| file.get_ref().sync_all().map_err(failed).map(|()| update))
-                .and_then(|update| std::fs::rename(&half_made, &path).map_err(failed).map(|()| update));
-            if written.is_err() {
-                std::fs::remove_file(&half_made).ok();
-            }
-            written
-        })
+        self.with(|app| whole_or_not(&path, |file| app.take_out(&key, file, &now)))
     }
 
     /// Backs up and checks the record; slow, so off the thread that draws. Other
@@ -96,5 +104,49 @@ impl Drawwell {
         let path = self.app().path().to_owned();
         let outcome = drawwell_core::app::look_after(&path, &now);
         self.with(|app| app.looked_after(outcome, &now))
+    }
+}
+
+/// A consultant's desk with many families.
+#[derive(Debug, uniffi::Object)]
+pub struct Desk {
+    caseload: Mutex<Caseload>,
+}
+
+impl Desk {
+    fn with<T>(&self, deed: impl FnOnce(&mut Caseload) -> Result<T, core_trouble::Trouble>) -> Result<T, Trouble> {
+        let mut caseload = self.caseload.lock().unwrap_or_else(PoisonError::into_inner);
+        deed(&mut caseload).map_err(|trouble| Trouble::told(caseload.texts(), &trouble))
+    }
+}
+
+#[uniffi::export]
+impl Desk {
+    /// Opens the caseload in a folder, making it where there is none.
+    #[uniffi::constructor]
+    pub fn open(folder: String, opening: Opening, now: Clock) -> Result<Self, Trouble> {
+        let texts = drawwell_core::text::Texts::new(&opening.language);
+        let caseload = Caseload::open(PathBuf::from(folder), opening, &now).map_err(|t| Trouble::told(&texts, &t))?;
+        Ok(Self { caseload: Mutex::new(caseload) })
+    }
+
+    /// One call per tap: what was done is on disk when it returns.
+    pub fn update(&self, event: Event, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| caseload.update(event, &now))
+    }
+
+    /// Both panes as they stand.
+    pub fn here(&self, now: Clock) -> Result<CaseloadScreen, Trouble> {
+        self.with(|caseload| caseload.here(&now))
+    }
+
+    /// Brings in what a family shared, and opens the family.
+    pub fn bring_in(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| caseload.bring_in(&mut BufReader::new(opened(&path)?), &now))
+    }
+
+    /// Writes what was asked for under a key to a file, whole or not at all.
+    pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| whole_or_not(&path, |file| caseload.take_out(&key, file, &now)))
     }
 }

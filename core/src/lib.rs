@@ -8,6 +8,7 @@
 
 pub mod answer;
 pub mod app;
+pub mod caseload;
 pub mod guidance;
 pub mod journal;
 pub mod quantity;

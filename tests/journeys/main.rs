@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod caseload;
 mod cautions;
 mod comfort;
 mod day_and_entry;

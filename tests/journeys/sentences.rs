@@ -120,6 +120,9 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "reminder-",
         "evidence-",
         "urgency-",
+        "reason-",
+        "caseload-",
+        "desk-",
         "caution-",
     ];
     for key in &keys {

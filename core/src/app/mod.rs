@@ -8,6 +8,7 @@
 
 mod amounts;
 mod caution;
+mod desk;
 mod enter;
 mod files;
 mod kit;
@@ -47,6 +48,8 @@ pub struct App {
     report: Option<Report>,
     /// The trace whose file was asked for.
     awaits: Option<String>,
+    /// For whom it is open.
+    purpose: desk::For,
     /// To seal with, until the file is written; nowhere but here.
     passphrase: Option<String>,
     /// A sealed file that waits for its passphrase.
@@ -85,6 +88,7 @@ impl App {
             said: Vec::new(),
             report: None,
             awaits: None,
+            purpose: desk::For::default(),
             passphrase: None,
             waits: None,
             alarms: AlarmsAre::default(),
@@ -114,18 +118,22 @@ impl App {
         view.said = &self.said;
         view.report = self.report.as_ref();
         view.alarms = self.alarms;
+        if let desk::For::Reading(shared) = &self.purpose {
+            view.shared = Some(shared);
+        }
         Ok(view)
     }
 
     /// Does what an event asks for and shows where the person then is.
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
+        self.may(&event)?;
         let (present, known_zone) = Present::read(clock);
         // What was found in the opening stays until it is put away.
         self.said.retain(|said| said.key == SALVAGED);
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let moves_the_plan = moves_the_plan(&event);
+        let moves_the_plan = self.purpose == desk::For::Own && moves_the_plan(&event);
         let effects = self.mended(present, |app| {
             let mut effects = app.react(event, present)?;
             if moves_the_plan {
@@ -139,13 +147,26 @@ impl App {
     /// A place as it stands.
     pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
         let (present, _) = Present::read(clock);
-        self.mended(present, |app| screen::show(&app.view(present)?, place))
+        let card = match (&self.purpose, place) {
+            (desk::For::Desk, Place::OwnCard) => Some(self.own_card()?),
+            _ => None,
+        };
+        let screen = self.mended(present, |app| {
+            let mut view = app.view(present)?;
+            view.own_card = card;
+            screen::show(&view, place)
+        })?;
+        Ok(match self.purpose {
+            desk::For::Reading(_) => desk::closed(screen),
+            desk::For::Desk => desk::without_places(screen),
+            desk::For::Own => screen,
+        })
     }
 
     /// The place the person is in. One that is gone gives way to the one before.
     pub fn here(&mut self, clock: &Clock) -> Result<Screen, Trouble> {
         loop {
-            let place = self.places.last().cloned().unwrap_or(Place::Now);
+            let place = self.places.last().cloned().unwrap_or(self.first_place());
             match self.show(&place, clock) {
                 Err(trouble) if trouble.key == "trouble-no-such-record" && self.places.len() > 1 => {
                     self.places.pop();
@@ -262,6 +283,11 @@ impl App {
             Event::HandOverCalendar => self.hand_over_calendar(present),
             Event::TakeCardIn { card } => self.take_card_in(&card, present),
             Event::ShareWith { consultant } => self.share_with(&consultant, present),
+            // These are the caseload's own.
+            Event::OpenFamily { .. }
+            | Event::OpenDesk { .. }
+            | Event::RemoveFamily { .. }
+            | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
             Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
@@ -314,6 +340,8 @@ impl App {
             | Place::Caution { .. }
             | Place::Consultant { .. }
             | Place::Sharing
+            | Place::OwnCard
+            | Place::CaseFamily { .. }
             | Place::Sealed
             | Place::Cautions
             | Place::Report

@@ -136,7 +136,7 @@ impl App {
     }
 
     /// Own keys, made where they are first asked for.
-    pub(super) fn own_keys(&mut self) -> Result<OwnKeys, Trouble> {
+    pub(crate) fn own_keys(&mut self) -> Result<OwnKeys, Trouble> {
         let journal = self.journal_mut()?;
         if let (Some(opens), Some(signs)) = (journal.secret(OPENS)?, journal.secret(SIGNS)?) {
             return OwnKeys::read(&opens, &signs);

@@ -10,6 +10,7 @@ pub mod act;
 pub mod backup;
 pub mod change;
 pub mod clock;
+mod erase;
 mod fold;
 mod open;
 pub mod projection;

@@ -49,6 +49,9 @@ pub type Fields = BTreeMap<String, Value>;
 /// Prefix of the fields that hold a session's marks.
 pub const MARKS: &str = "marks/";
 
+/// The field that says what a consultant calls a family.
+pub const NAME_OF_CASE: &str = "name";
+
 /// The subject that holds the settings.
 pub const SETTINGS: &str = "settings";
 

@@ -17,7 +17,7 @@ pub struct Said {
 }
 
 /// The span that Supply opens with.
-pub(super) const SUPPLY_SPAN: u32 = 28;
+pub(crate) const SUPPLY_SPAN: u32 = 28;
 
 impl View<'_> {
     /// The frame of a place.
@@ -120,6 +120,18 @@ impl View<'_> {
     fn standing_notices(&self, place: &Place) -> Result<Vec<Notice>, Trouble> {
         let words = self.words();
         let mut notices: Vec<Notice> = super::caution::line(self, place)?.into_iter().collect();
+        if self.shared.is_some() {
+            let at = self.present();
+            let day = crate::time::LocalDay::of(&at, self.settings.day_start);
+            let text = words.with("as-of", &[("date", words.date(day).into()), ("time", words.clock(&at).into())]);
+            notices.push(Notice {
+                key: "as-of".to_owned(),
+                tone: Tone::Quiet,
+                spoken: text.clone(),
+                text,
+                actions: Vec::new(),
+            });
+        }
         if self.look_around {
             let text = words.say("looking-around");
             notices.push(Notice {
@@ -173,6 +185,7 @@ macro_rules! frame_of {
             | Screen::Supply { frame, .. }
             | Screen::Findings { frame, .. }
             | Screen::Check { frame, .. }
+            | Screen::Card { frame, .. }
             | Screen::Form { frame, .. }
             | Screen::List { frame, .. } => frame,
         }

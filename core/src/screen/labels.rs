@@ -37,7 +37,7 @@ impl View<'_> {
     }
 
     /// Everything of a kind by id and name.
-    pub(super) fn named(&self, kind: Kind) -> Result<Vec<(String, String)>, Trouble> {
+    pub(crate) fn named(&self, kind: Kind) -> Result<Vec<(String, String)>, Trouble> {
         self.journal
             .of_kind(kind)?
             .into_iter()

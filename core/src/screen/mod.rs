@@ -7,6 +7,7 @@
 
 mod actions;
 mod amounts;
+pub(crate) mod caseload;
 mod caution;
 mod day;
 mod entry;
@@ -30,16 +31,18 @@ mod visit;
 mod welcome;
 mod words;
 
-pub(crate) use caution::standing as standing_cautions;
+pub(crate) use caution::{standing as standing_cautions, title as caution_title};
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
+pub(crate) use frame::SUPPLY_SPAN;
+pub(crate) use kit::below_its_range;
 pub(crate) use kit::next_place;
 pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
 pub(crate) use tonight::{reminder_words, Look, PUT_OFF};
 pub use trouble_words::words_of_trouble;
-pub use view::{AlarmsAre, View};
+pub use view::{AlarmsAre, Shared, View};
 pub(crate) use visit::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 pub use words::Words;
 
@@ -71,6 +74,9 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Consultant { id } => visit::show_consultant(view, id),
         Place::Sharing => visit::show_sharing(view),
         Place::Sealed => visit::show_sealed(view),
+        Place::Desk => caseload::show_desk(view),
+        Place::OwnCard => caseload::show_card(view),
+        Place::CaseFamily { id } => caseload::show_case(view, id),
         Place::Visit => visit::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),

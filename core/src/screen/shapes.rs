@@ -57,6 +57,12 @@ pub enum Place {
     Sharing,
     /// Where the passphrase of a file that came is typed.
     Sealed,
+    /// What a consultant keeps once for all families.
+    Desk,
+    /// Her own card, to be handed on.
+    OwnCard,
+    /// What she keeps of one family.
+    CaseFamily { id: String },
     /// Children, settings, and the record as a whole.
     Family,
     /// What came of the last file that was brought in.
@@ -118,6 +124,14 @@ pub enum Event {
     TakeCardIn { card: String },
     /// Ask for the record, sealed for a consultant.
     ShareWith { consultant: String },
+    /// Open a family of the caseload beside the list.
+    OpenFamily { family: String },
+    /// Open a place of the consultant's own desk beside the list.
+    OpenDesk { place: Place },
+    /// Remove a family from this machine for good.
+    RemoveFamily { family: String },
+    /// Begin a plan for a family.
+    WritePlan { family: String },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
     /// Ask for the visit sheet on a paper.
@@ -338,6 +352,7 @@ pub enum Screen {
     Supply { frame: Frame, supply: SupplyScreen },
     Findings { frame: Frame, findings: FindingsScreen },
     Check { frame: Frame, check: CheckScreen },
+    Card { frame: Frame, card: CardScreen },
     Form { frame: Frame, form: FormScreen },
     List { frame: Frame, list: ListScreen },
 }
@@ -1061,6 +1076,48 @@ pub struct ListRow {
     pub spoken: String,
     /// What a tap on it does, if anything.
     pub open: Option<Action>,
+}
+
+/// A card to be handed on: as a code to be scanned, and as a line of text.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CardScreen {
+    pub matrix: Matrix,
+    /// Said over `words`.
+    pub words_label: String,
+    /// Words to compare by voice.
+    pub words: String,
+    /// Said over `line`.
+    pub line_label: String,
+    /// The line that the code holds; it can be marked and copied.
+    pub line: String,
+    pub lines: Vec<String>,
+    pub actions: Vec<Action>,
+    pub spoken: String,
+}
+
+/// A square of dark and light, row by row, its quiet border in it. Drawn dark on light in
+/// every palette.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Matrix {
+    /// Fields along a side.
+    pub size: u32,
+    pub dark: Vec<bool>,
+}
+
+/// The consultant's window: the families, and beside them what is open.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CaseloadScreen {
+    /// The list of families.
+    pub families: Screen,
+    /// A family, only to be read, or the consultant's own desk.
+    pub beside: Screen,
+}
+
+/// The answer to an event in the consultant's window.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct CaseloadUpdate {
+    pub caseload: CaseloadScreen,
+    pub effects: Vec<Effect>,
 }
 
 /// What only the host can do. Each is keyed and may be repeated.

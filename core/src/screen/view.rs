@@ -4,8 +4,9 @@ use super::frame::Said;
 use super::shapes::ListRow;
 use super::Words;
 use crate::journal::Journal;
-use crate::record::{Fields, Kind, Session, Settings, SETTINGS};
+use crate::record::{text, Fields, Kind, Session, Settings, SETTINGS};
 use crate::share::exchange::Report;
+use crate::share::sealed::card::Card;
 use crate::text::Texts;
 use crate::time::{Instant, LocalDay, Moment, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -30,6 +31,40 @@ pub struct View<'a> {
     pub report: Option<&'a Report>,
     /// How the host can call.
     pub alarms: AlarmsAre,
+    /// What a consultant's desk keeps once for all families, where it is looked at there.
+    pub shared: Option<&'a Shared>,
+    /// The consultant's own card, where it is asked for.
+    pub own_card: Option<Card>,
+}
+
+/// What a consultant's desk keeps once for all families.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Shared {
+    /// Pumps with their makers' ranges, by their name.
+    pub pumps: Vec<Fields>,
+    /// Gauges, by their name.
+    pub gauges: Vec<Fields>,
+    /// Flange sizes in stock.
+    pub flange_sizes: Option<serde_json::Value>,
+}
+
+impl Shared {
+    /// Adds to a family's pump or gauge what the desk knows of one of the same name. What
+    /// the family's own record says goes before.
+    pub fn complete(&self, kind: Kind, fields: &mut Fields) {
+        let known = match kind {
+            Kind::Pump => &self.pumps,
+            Kind::Gauge => &self.gauges,
+            _ => return,
+        };
+        let name = |fields: &Fields| text(fields, "name").map(|name| name.trim().to_lowercase());
+        let Some(own) = name(fields) else { return };
+        if let Some(same) = known.iter().find(|other| name(other).as_deref() == Some(own.as_str())) {
+            for (key, value) in same {
+                fields.entry(key.clone()).or_insert_with(|| value.clone());
+            }
+        }
+    }
 }
 
 /// How the host can call the person, as far as it said.
@@ -61,6 +96,8 @@ impl<'a> View<'a> {
             said: &[],
             report: None,
             alarms: AlarmsAre::default(),
+            shared: None,
+            own_card: None,
         })
     }
 

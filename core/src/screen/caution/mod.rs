@@ -11,3 +11,4 @@ mod words;
 pub(crate) use gathered::standing;
 pub(super) use line::line;
 pub(super) use page::{group, show, show_all};
+pub(crate) use words::title;

@@ -7,7 +7,7 @@ use crate::screen::View;
 use crate::time::{Instant, LocalDay, Moment, Span};
 
 /// What a caution is about, such as `Fever and a sore breast`.
-pub(in crate::screen) fn title(view: &View<'_>, caution: &Caution) -> String {
+pub(crate) fn title(view: &View<'_>, caution: &Caution) -> String {
     let words = view.words();
     let name = caution.of.as_deref().and_then(|id| view.name_of_id(id).ok().flatten());
     let name = name.unwrap_or_else(|| words.say(&format!("kind-{}", Kind::Pump.name())));
@@ -26,7 +26,7 @@ fn when(view: &View<'_>, at: Instant) -> String {
 }
 
 /// A fact that a caution rests on, such as `38.7 °C, today at 04:06`.
-pub(in crate::screen) fn because(view: &View<'_>, because: &Because) -> String {
+pub(super) fn because(view: &View<'_>, because: &Because) -> String {
     let words = view.words();
     match because {
         Because::Temperature(at, temperature) => {

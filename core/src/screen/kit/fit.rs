@@ -71,7 +71,8 @@ impl FitLook {
             found.push((row.subject, fields));
         }
         let settings = view.journal.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
-        let stock = settings.get("flange_sizes").and_then(Sizes::from_json);
+        let shared = view.shared.and_then(|shared| shared.flange_sizes.as_ref());
+        let stock = settings.get("flange_sizes").or(shared).and_then(Sizes::from_json);
         let mut in_use: Vec<(String, String, Length)> = Vec::new();
         for row in view.journal.of_kind(Kind::Flange)? {
             let (_, fields) = view.record(&row.subject)?;

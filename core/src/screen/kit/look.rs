@@ -71,7 +71,12 @@ pub(super) fn rules(view: &View<'_>) -> Result<Rules, Trouble> {
 /// The gauge of a check.
 pub(super) fn gauge_of(view: &View<'_>, check: &GaugeCheck) -> Result<Option<Gauge>, Trouble> {
     let Some(id) = check.gauge.as_deref() else { return Ok(None) };
-    Ok(view.journal.record(id)?.map(|(_, fields)| Gauge::read(&fields)))
+    Ok(view.journal.record(id)?.map(|(_, mut fields)| {
+        if let Some(shared) = view.shared {
+            shared.complete(Kind::Gauge, &mut fields);
+        }
+        Gauge::read(&fields)
+    }))
 }
 
 /// The latest checks of a pump by an instant that hold a reading, in order of time;
@@ -102,7 +107,10 @@ impl PumpLook {
 
     /// As [`Self::over`], but no more than so many checks.
     pub(super) fn over_latest(view: &View<'_>, pump: &str, most: u32) -> Result<Self, Trouble> {
-        let (_, fields) = view.record(pump)?;
+        let (_, mut fields) = view.record(pump)?;
+        if let Some(shared) = view.shared {
+            shared.complete(Kind::Pump, &mut fields);
+        }
         let rules = KitRules::read(&rules(view)?);
         let levels = whole(&fields, "levels").map(Level::new);
         Ok(Self {
@@ -152,6 +160,11 @@ pub(super) fn together(sides: &[SideLook]) -> Verdict {
 
 /// Checks that are looked at for what a pump pulls now: the latest may hold no highest level.
 const NOW: u32 = 4;
+
+/// Whether a pump is judged to pull below its range by its latest check.
+pub(crate) fn below_its_range(view: &View<'_>, pump: &str) -> Result<bool, Trouble> {
+    Ok(latest_pulls(view, pump)?.iter().any(|(_, _, _, judged)| judged.verdict == Verdict::Below))
+}
 
 /// What each side of a pump pulled at the latest check of its highest level, judged, and
 /// against what; none where the readings of that check are in doubt. The weakest first.

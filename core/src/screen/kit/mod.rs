@@ -19,6 +19,7 @@ pub(crate) use check::next_place;
 pub(super) use check::show as show_check;
 pub(super) use fit::show as show_fit;
 pub(super) use level_words::{level_in_vacuum, level_said};
+pub(crate) use look::below_its_range;
 pub(super) use look::latest_pulls;
 pub(super) use pump::show as show_pump;
 pub(super) use trace::show as show_trace;

@@ -1,0 +1,205 @@
+//! The desk's own record, and a family's record that is only read.
+
+use std::path::PathBuf;
+
+use serde_json::json;
+
+use super::{buzz, App, Present};
+use crate::journal::Writing;
+use crate::record::{text, Fields, Kind, SETTINGS};
+use crate::screen::shapes::{Clock, Effect, Event, Opening, Place};
+use crate::screen::{Shared, View};
+use crate::share::sealed::card::Card;
+use crate::time::{Instant, Zone};
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+/// What a journal is opened for.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(super) enum For {
+    /// The person whose record it is.
+    #[default]
+    Own,
+    /// The consultant's desk.
+    Desk,
+    /// A consultant who reads a family's record, with what her desk keeps for all.
+    Reading(Shared),
+}
+
+impl App {
+    /// Opens the record of a consultant's desk.
+    pub(crate) fn open_desk(path: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
+        let mut app = Self::open(path, opening, clock)?;
+        app.purpose = For::Desk;
+        app.places = vec![Place::Desk];
+        Ok(app)
+    }
+
+    /// Opens a family's record to be read: nothing in it can be changed here.
+    pub(crate) fn open_to_read(
+        path: PathBuf,
+        opening: Opening,
+        shared: Shared,
+        clock: &Clock,
+    ) -> Result<Self, Trouble> {
+        let mut app = Self::open(path, opening, clock)?;
+        app.purpose = For::Reading(shared);
+        app.places = vec![Place::Supply { days: crate::screen::SUPPLY_SPAN }];
+        Ok(app)
+    }
+
+    /// Refuses to change a record that is only read.
+    pub(super) fn may(&self, event: &Event) -> Result<(), Trouble> {
+        match self.purpose {
+            For::Reading(_) if !only_reads(event) => Err(Trouble::bad("", "trouble-only-read")),
+            _ => Ok(()),
+        }
+    }
+
+    /// What the desk keeps once for all families.
+    pub(crate) fn shared_kit(&self) -> Result<Shared, Trouble> {
+        let mut shared = Shared::default();
+        for row in self.journal()?.of_kind(Kind::Pump)? {
+            shared.pumps.extend(self.journal()?.record(&row.subject)?.map(|(_, fields)| fields));
+        }
+        for row in self.journal()?.of_kind(Kind::Gauge)? {
+            shared.gauges.extend(self.journal()?.record(&row.subject)?.map(|(_, fields)| fields));
+        }
+        let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
+        shared.flange_sizes = settings.get("flange_sizes").cloned();
+        Ok(shared)
+    }
+
+    /// The desk as it is looked at.
+    pub(crate) fn desk_view(&self, now: Instant, zone: Zone) -> Result<View<'_>, Trouble> {
+        self.view(Present { now, zone })
+    }
+
+    /// A record of the desk.
+    pub(crate) fn record(&self, id: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
+        self.journal()?.record(id)
+    }
+
+    /// Records of a kind on the desk.
+    pub(crate) fn ids_of(&self, kind: Kind) -> Result<Vec<String>, Trouble> {
+        Ok(self.journal()?.of_kind(kind)?.into_iter().map(|row| row.subject).collect())
+    }
+
+    /// Writes on the desk what is not worth taking back.
+    pub(crate) fn quietly<T>(
+        &mut self,
+        now: Instant,
+        deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        self.journal_mut()?.quiet_act(now, deed)
+    }
+
+    /// The consultant's card: her public keys, under the name she set for what she sends.
+    pub(crate) fn own_card(&mut self) -> Result<Card, Trouble> {
+        let keys = self.own_keys()?;
+        let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
+        Ok(Card {
+            name: text(&settings, "sheet_name").unwrap_or_default().to_owned(),
+            sealing_key: keys.sealing_key()?,
+            signing_key: keys.signing_key()?,
+        })
+    }
+
+    /// Erases what the desk wrote down of a family: its record and its plans.
+    pub(crate) fn erase_case(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
+        let (present, _) = Present::read(clock);
+        let (_, case) = self.journal()?.record(id)?.unwrap_or((Kind::CaseFamily, Fields::new()));
+        let family = text(&case, "family").unwrap_or_default().to_owned();
+        let mut subjects = vec![id.to_owned()];
+        for kind in [Kind::Plan, Kind::PlanPart] {
+            for row in self.journal()?.of_kind(kind)? {
+                let (_, fields) = self.journal()?.record(&row.subject)?.unwrap_or((kind, Fields::new()));
+                let of_it = text(&fields, "plan_for") == Some(family.as_str())
+                    || text(&fields, "plan").is_some_and(|plan| subjects.iter().any(|s| s == plan));
+                if of_it {
+                    subjects.push(row.subject);
+                }
+            }
+        }
+        self.journal_mut()?.erase(&subjects, present.now)
+    }
+
+    /// Begins a plan for a family, and opens it.
+    pub(crate) fn write_plan(&mut self, case: &str, clock: &Clock) -> Result<Vec<Effect>, Trouble> {
+        let (present, _) = Present::read(clock);
+        let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
+        let (_, fields) = self.journal()?.record(case)?.ok_or_else(missing)?;
+        let family = text(&fields, "family").ok_or_else(missing)?.to_owned();
+        let at = self.view(present)?.present().to_json();
+        let id = self.journal_mut()?.act("add", "", present.now, |w| {
+            let id = w.new_id();
+            w.set(&id, "kind", &json!(Kind::Plan.name()))?;
+            w.set(&id, "at", &at)?;
+            w.set(&id, "plan_for", &json!(family))?;
+            Ok(id)
+        })?;
+        self.go(Place::Entry { id });
+        Ok(vec![buzz("add")])
+    }
+}
+
+/// Whether an event leaves the record as it is.
+fn only_reads(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::Go { .. }
+            | Event::Back
+            | Event::Wake
+            | Event::Dismiss { .. }
+            | Event::HandOverSheet { .. }
+            | Event::HandOverSpreadsheet { .. }
+            | Event::HandOverHealthRecord
+            | Event::HandOverRecord
+            | Event::AlarmsAre { .. }
+    )
+}
+
+impl App {
+    /// Where somebody is who has gone nowhere.
+    pub(super) fn first_place(&self) -> Place {
+        match self.purpose {
+            For::Own => Place::Now,
+            For::Desk => Place::Desk,
+            For::Reading(_) => Place::Supply { days: crate::screen::SUPPLY_SPAN },
+        }
+    }
+}
+
+/// The desk has no places at its foot: the families stand beside it.
+pub(super) fn without_places(mut screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {
+    let frame = screen.frame_mut();
+    frame.places.clear();
+    frame.notices.retain(|notice| notice.key != "caution");
+    screen
+}
+
+/// Closes every action of a screen that would change a record that is only read.
+pub(super) fn closed(screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {
+    let Ok(mut value) = serde_json::to_value(&screen) else { return screen };
+    close(&mut value);
+    serde_json::from_value(value).unwrap_or(screen)
+}
+
+fn close(value: &mut serde_json::Value) {
+    match value {
+        serde_json::Value::Array(all) => all.iter_mut().for_each(close),
+        serde_json::Value::Object(all) => {
+            // An action is what has an event and may be open.
+            let changes = match (all.get("event"), all.get("open")) {
+                (Some(event), Some(serde_json::Value::Bool(_))) => {
+                    serde_json::from_value::<Event>(event.clone()).is_ok_and(|event| !only_reads(&event))
+                }
+                _ => false,
+            };
+            if changes {
+                all.insert("open".to_owned(), serde_json::Value::Bool(false));
+            }
+            all.values_mut().for_each(close);
+        }
+        _ => {}
+    }
+}

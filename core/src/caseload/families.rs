@@ -1,0 +1,138 @@
+//! The families' journals: a file each, opened to be read, merged into, and erased.
+
+use std::path::{Path, PathBuf};
+
+use super::{as_of, Beside, Caseload, Opened, Reason};
+use crate::app::App;
+use crate::journal::Journal;
+use crate::record::{moment, text, Kind};
+use crate::screen::shapes::{Clock, Place};
+use crate::screen::{Shared, View};
+use crate::time::{Instant, Moment, Zone};
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+/// Where the families' journals lie in the caseload's folder.
+pub(super) const FOLDER: &str = "families";
+/// Each begins so, so that no family's name can be one of the system's.
+const START: &str = "family-";
+const ENDING: &str = ".drawwell";
+
+/// What was found when a family was looked at last.
+#[derive(Debug, Clone)]
+pub(super) struct Found {
+    /// When its record was shared last.
+    pub(super) shared: Option<Moment>,
+    /// Why it needs a look.
+    pub(super) reasons: Vec<Reason>,
+    /// The minute for which that holds: the same as of a record that ends.
+    as_of: i64,
+}
+
+impl Caseload {
+    /// The journal of a family, by what it goes by among all.
+    pub(super) fn path_of(&self, family: &str) -> PathBuf {
+        self.folder.join(FOLDER).join(format!("{START}{family}{ENDING}"))
+    }
+
+    /// What a record on the desk says of a family: what it goes by, and when it shared last.
+    pub(super) fn case(&self, id: &str) -> Result<(String, Option<Moment>), Trouble> {
+        let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
+        let (kind, fields) = self.desk.record(id)?.ok_or_else(missing)?;
+        let family = text(&fields, "family").filter(|_| kind == Kind::CaseFamily).ok_or_else(missing)?;
+        Ok((family.to_owned(), moment(&fields, "shared")))
+    }
+
+    /// Opens a family beside the list.
+    pub(super) fn open_family(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
+        let (family, shared) = self.case(id)?;
+        if self.opened.as_ref().is_none_or(|opened| opened.id != id) {
+            let at = as_of(clock, shared.as_ref());
+            let shared = self.shared()?;
+            let app = App::open_to_read(self.path_of(&family), self.opening.clone(), shared, &at)?;
+            self.opened = Some(Opened { id: id.to_owned(), app });
+        }
+        self.beside = Beside::Family(id.to_owned());
+        Ok(())
+    }
+
+    /// What the desk keeps once for all families.
+    fn shared(&self) -> Result<Shared, Trouble> {
+        self.desk.shared_kit()
+    }
+
+    /// Looks at each family whose record or present has changed since it was looked at.
+    pub(super) fn look_at_all(&mut self, clock: &Clock) -> Result<(), Trouble> {
+        let kit = self.shared()?;
+        let mut ids = Vec::new();
+        for id in self.desk.ids_of(Kind::CaseFamily)? {
+            let (family, shared) = self.case(&id)?;
+            let at = as_of(clock, shared.as_ref());
+            let minute = at.unix_milliseconds / 60_000;
+            let known = self.found.get(&id).is_some_and(|found| found.as_of == minute && found.shared == shared);
+            if !known {
+                let reasons = self.reasons_of(&family, &kit, &at)?;
+                self.found.insert(id.clone(), Found { shared, reasons, as_of: minute });
+            }
+            ids.push(id);
+        }
+        self.found.retain(|id, _| ids.contains(id));
+        Ok(())
+    }
+
+    fn reasons_of(&self, family: &str, kit: &Shared, at: &Clock) -> Result<Vec<Reason>, Trouble> {
+        let now = Instant::from_unix_milliseconds(at.unix_milliseconds);
+        // A damaged journal is a reason for a look, and no reason for the others to wait.
+        let journal = match Journal::open(&self.path_of(family), &self.opening.device, now) {
+            Ok(opened) => opened.journal,
+            Err(trouble) => return Ok(vec![Reason::CannotBeRead(trouble.key)]),
+        };
+        let zone = Zone::named(&at.zone).unwrap_or(Zone::UTC);
+        let mut view = View::new(&journal, self.texts(), now, zone)?;
+        view.shared = Some(kit);
+        super::reasons::of(&view)
+    }
+
+    /// Removes a family from this machine for good: its journal with all copies, and what
+    /// the desk wrote down of it.
+    pub(super) fn remove(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
+        let (family, _) = self.case(id)?;
+        if self.opened.as_ref().is_some_and(|opened| opened.id == id) {
+            self.opened = None;
+        }
+        erase_files(&self.path_of(&family))?;
+        self.desk.erase_case(id, clock)?;
+        self.found.remove(id);
+        self.beside = Beside::Desk;
+        self.desk.update(crate::screen::shapes::Event::Go { place: Place::Desk }, clock)?;
+        Ok(())
+    }
+}
+
+/// Erases a journal's file and everything beside it that was made from it: its log, its
+/// backups, what was set aside.
+///
+/// # Errors
+/// Where a file can't be removed; it is tried with all of them first.
+pub fn erase_files(path: &Path) -> Result<(), Trouble> {
+    let failed = || Trouble::new(TroubleKind::ReadOnly, "trouble-cannot-erase");
+    let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) else {
+        return Err(failed());
+    };
+    let mut all_gone = true;
+    for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
+        let beside = entry.file_name();
+        let Some(beside) = beside.to_str() else { continue };
+        let made_from_it = beside == name
+            || ["-wal", "-shm", ".backup-", ".damaged-"]
+                .iter()
+                .any(|ending| beside.strip_prefix(name).is_some_and(|rest| rest.starts_with(ending)));
+        if made_from_it {
+            all_gone &= std::fs::remove_file(entry.path()).is_ok();
+        }
+    }
+    if all_gone {
+        Ok(())
+    } else {
+        Err(failed())
+    }
+}

@@ -1,0 +1,92 @@
+//! Why a family needs a look. No score: each reason is told in words, and the order is that
+//! of the reasons.
+
+use crate::answer::caution::Caution;
+use crate::guidance::Urgency;
+use crate::record::{date, Fields, Kind};
+use crate::screen::{below_its_range, standing_cautions, View};
+use crate::time::{Instant, LocalDay, Span};
+use crate::trouble::Trouble;
+
+/// No session for this long, in a record that had some: a gap.
+const GAP: Span = Span::hours(36);
+/// A visit is due this many days before its date.
+const AHEAD_DAYS: i64 = 1;
+
+/// A reason for a look.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Reason {
+    /// The record on this machine can't be read.
+    CannotBeRead(&'static str),
+    /// A caution stands.
+    Caution(Caution),
+    /// A pump pulls below its range.
+    PumpBelow {
+        /// What it goes by.
+        pump: String,
+    },
+    /// Nothing was written down for so long before the record was shared.
+    Gap {
+        /// The end of the last session.
+        since: Instant,
+        /// How long.
+        lasted: Span,
+    },
+    /// The visit is due.
+    VisitDue(LocalDay),
+}
+
+/// Where a reason stands among all: the first needs a look first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Rank(u8);
+
+impl Rank {
+    /// No reason at all.
+    pub const NONE: Self = Self(u8::MAX);
+}
+
+impl Reason {
+    /// Where it stands among all reasons.
+    pub fn rank(&self) -> Rank {
+        Rank(match self {
+            Self::Caution(caution) => match caution.urgency() {
+                Urgency::Now => 0,
+                Urgency::Today => 1,
+                Urgency::Consultant => 3,
+            },
+            Self::CannotBeRead(_) => 2,
+            Self::PumpBelow { .. } => 4,
+            Self::Gap { .. } => 5,
+            Self::VisitDue(_) => 6,
+        })
+    }
+}
+
+/// The reasons within a family's record, as of the view.
+pub(super) fn of(view: &View<'_>) -> Result<Vec<Reason>, Trouble> {
+    let cautions = standing_cautions(view)?;
+    let far: Vec<String> = cautions.iter().filter_map(|caution| caution.of.clone()).collect();
+    let mut reasons: Vec<Reason> = cautions.into_iter().map(Reason::Caution).collect();
+    for (id, name) in view.named(Kind::Pump)? {
+        if !far.contains(&id) && below_its_range(view, &id)? {
+            reasons.push(Reason::PumpBelow { pump: name });
+        }
+    }
+    reasons.extend(gap(view)?);
+    Ok(reasons)
+}
+
+fn gap(view: &View<'_>) -> Result<Option<Reason>, Trouble> {
+    let latest = view.journal.latest_sessions(view.now, 1)?;
+    let since = latest.first().and_then(|row| row.until.or(row.at));
+    Ok(since.and_then(|since| {
+        let lasted = view.now.since(since);
+        (lasted >= GAP).then_some(Reason::Gap { since, lasted })
+    }))
+}
+
+/// The next visit, where its day is near or past.
+pub(super) fn visit_due(case: &Fields, today: LocalDay) -> Option<Reason> {
+    let due = LocalDay::on(date(case, "next_visit")?);
+    (due.days_since(today) <= AHEAD_DAYS).then_some(Reason::VisitDue(due))
+}

@@ -1,0 +1,176 @@
+//! What families share, in: sealed or plain, opened, and merged into the family it is from.
+
+use std::io::BufRead;
+
+use serde_json::json;
+
+use super::{Beside, Caseload};
+use crate::journal::Journal;
+use crate::record::{text, Kind, NAME_OF_CASE};
+use crate::screen::shapes::{CaseloadUpdate, Clock, Event, Place};
+use crate::share::exchange;
+use crate::share::family_file::{self, FamilyFile};
+use crate::share::sealed::{self, OpenWith, Sealed};
+use crate::time::{Instant, Moment};
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+impl Caseload {
+    /// Brings a file in and opens the family it is from: a family file, sealed or plain,
+    /// or a record in the exchange form.
+    ///
+    /// # Errors
+    /// Those of [`sealed::open`] and [`family_file::read`], or that nothing of it could be
+    /// taken; nothing was changed then.
+    pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        let whole = sealed::read_whole(file)?;
+        if sealed::is_sealed(&whole) {
+            match sealed::how(&whole)? {
+                Sealed::WithPassphrase => {
+                    self.waits = Some(whole);
+                    self.beside = Beside::Desk;
+                    self.desk.update(Event::Go { place: Place::Sealed }, clock)?;
+                }
+                Sealed::ForKeys => {
+                    let keys = self.desk.own_keys()?;
+                    let plain = sealed::open(&whole, &OpenWith::Keys(vec![keys.opens().to_owned()]))?;
+                    self.take_plain(&plain, clock)?;
+                }
+            }
+        } else {
+            self.take_plain(&whole, clock)?;
+        }
+        Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
+    }
+
+    /// Opens the file that waits for its passphrase.
+    pub(super) fn open_waiting(&mut self, typed: &str, clock: &Clock) -> Result<(), Trouble> {
+        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad("passphrase", "sealed-nothing-waits"))?;
+        let typed = typed.trim();
+        if typed.is_empty() {
+            return Err(Trouble::bad("passphrase", "bad-passphrase-empty"));
+        }
+        let plain = sealed::open(file, &OpenWith::Passphrase(typed.to_owned()))?;
+        self.take_plain(&plain, clock)?;
+        self.waits = None;
+        Ok(())
+    }
+
+    fn take_plain(&mut self, plain: &[u8], clock: &Clock) -> Result<(), Trouble> {
+        match family_file::read(plain) {
+            Ok(file) => self.take_family(file, clock),
+            // A record in the exchange form says no family of its own: it gets one.
+            Err(why) if why.key == "family-file-not-one" => self.take_record(plain, clock, why),
+            Err(why) => Err(why),
+        }
+    }
+
+    fn take_family(&mut self, file: FamilyFile, clock: &Clock) -> Result<(), Trouble> {
+        let FamilyFile { header, changes } = file;
+        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        let path = self.path_of(&header.family);
+        self.let_go_of(&header.family)?;
+        let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        journal.merge(&changes, now)?;
+        drop(journal);
+        // An older file after a newer one adds what the newer did not have, and is no news.
+        let id = self.case_of(&header.family, Some(&header.sealing_key), &header.made, clock)?;
+        self.found.remove(&id);
+        self.open_family(&id, clock)
+    }
+
+    fn take_record(&mut self, plain: &[u8], clock: &Clock, why: Trouble) -> Result<(), Trouble> {
+        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        // Two records may come in within one millisecond: neither takes the other's place.
+        let mut number = now.unix_milliseconds();
+        let name = |number: i64| format!("{}-{number}", self.opening.device);
+        while self.path_of(&name(number)).exists() {
+            number += 1;
+        }
+        let family = name(number);
+        let path = self.path_of(&family);
+        let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        let report = exchange::begin_with(&mut journal, &mut &*plain, now);
+        drop(journal);
+        match report {
+            Ok(report) if report.taken > 0 => {
+                let zone = crate::time::Zone::named(&clock.zone).unwrap_or(crate::time::Zone::UTC);
+                let made = Moment::new(report.latest.unwrap_or(now).min(now), zone);
+                let id = self.case_of(&family, None, &made, clock)?;
+                self.open_family(&id, clock)
+            }
+            other => {
+                super::erase_files(&path)?;
+                Err(other.err().unwrap_or(why))
+            }
+        }
+    }
+
+    /// A journal that is written to is not open to be read at the same time.
+    fn let_go_of(&mut self, family: &str) -> Result<(), Trouble> {
+        let same = match &self.opened {
+            Some(opened) => self.case(&opened.id)?.0 == family,
+            None => false,
+        };
+        if same {
+            self.opened = None;
+        }
+        Ok(())
+    }
+
+    /// The record on the desk of a family; made where there is none.
+    fn case_of(
+        &mut self,
+        family: &str,
+        sealing_key: Option<&str>,
+        made: &Moment,
+        clock: &Clock,
+    ) -> Result<String, Trouble> {
+        let mut known = None;
+        for id in self.desk.ids_of(Kind::CaseFamily)? {
+            if self.case(&id)?.0 == family {
+                known = Some(id);
+            }
+        }
+        let newer = match &known {
+            Some(id) => self.case(id)?.1.is_none_or(|shared| shared.instant() < made.instant()),
+            None => true,
+        };
+        let name = match &known {
+            Some(id) => self.desk.record(id)?.and_then(|(_, fields)| text(&fields, NAME_OF_CASE).map(str::to_owned)),
+            None => None,
+        };
+        let name = match name {
+            Some(name) => Some(name),
+            None => self.name_in(family, clock)?,
+        };
+        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        self.desk.quietly(now, |w| {
+            let id = known.unwrap_or_else(|| w.new_id());
+            w.set(&id, "kind", &json!(Kind::CaseFamily.name()))?;
+            w.set(&id, "family", &json!(family))?;
+            if let Some(name) = name {
+                w.set(&id, NAME_OF_CASE, &json!(name))?;
+            }
+            if newer {
+                w.set(&id, "shared", &made.to_json())?;
+                if let Some(key) = sealing_key {
+                    w.set(&id, "sealing_key", &json!(key))?;
+                }
+            }
+            Ok(id)
+        })
+    }
+
+    /// The name that the parent chose for what is shared, if any.
+    fn name_in(&self, family: &str, clock: &Clock) -> Result<Option<String>, Trouble> {
+        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        let path = self.path_of(family);
+        if !path.exists() {
+            return Err(Trouble::new(TroubleKind::Missing, "trouble-no-such-record"));
+        }
+        let journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        let settings = journal.record(crate::record::SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
+        let name = text(&settings, "sheet_name").map(|name| name.chars().take(80).collect());
+        Ok(name)
+    }
+}

@@ -1,0 +1,39 @@
+//! Erasing for good. Changes are never changed, but a person may ask that nothing of them
+//! stays: then all that was ever said of a record goes, and its room in the file with it.
+
+use rusqlite::params;
+
+use super::Journal;
+use crate::time::Instant;
+use crate::trouble::Trouble;
+
+/// The field that says that a subject was erased: so its numbers are not used again.
+const ERASED: &str = "erased";
+
+impl Journal {
+    /// Erases everything that was ever said of some subjects, with what undo still knew of
+    /// it, and overwrites the room it took.
+    pub fn erase(&mut self, subjects: &[String], now: Instant) -> Result<(), Trouble> {
+        // Said after them, so that this device's numbers go on from here.
+        self.quiet_act(now, |w| {
+            for subject in subjects {
+                w.set(subject, ERASED, &serde_json::Value::Bool(true))?;
+            }
+            Ok(())
+        })?;
+        self.connection.pragma_update(None, "secure_delete", true)?;
+        let store = self.begin()?;
+        for subject in subjects {
+            store.execute("DELETE FROM change WHERE subject = ?1 AND NOT (field = ?2)", params![subject, ERASED])?;
+        }
+        // What undo keeps names what was done, and to what.
+        store.execute("DELETE FROM act", [])?;
+        super::projection::rebuild(&store)?;
+        store.commit()?;
+        self.connection.execute_batch("VACUUM; PRAGMA wal_checkpoint(TRUNCATE);")?;
+        for backup in self.backups() {
+            std::fs::remove_file(backup).ok();
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,112 @@
+//! Families, those first that need a look first, each with its reasons in words.
+
+use super::super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::super::View;
+use crate::caseload::Reason;
+use crate::screen::caution_title;
+use crate::time::{LocalDay, Moment};
+use crate::trouble::Trouble;
+
+/// A family in the list.
+#[derive(Debug, Clone)]
+pub(crate) struct Row {
+    /// Its record on the desk.
+    pub(crate) id: String,
+    /// What the consultant calls it.
+    pub(crate) name: Option<String>,
+    /// When its record was shared last.
+    pub(crate) shared: Option<Moment>,
+    /// Why it needs a look, the first reason first.
+    pub(crate) reasons: Vec<Reason>,
+}
+
+/// The list as a screen.
+pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let mut frame = view.frame(
+        &Place::Desk,
+        words.say("caseload-title"),
+        words.with("caseload-count", &[("count", (rows.len() as i64).into())]),
+    )?;
+    frame.places = Vec::new();
+    frame.notices.clear();
+    (frame.undo, frame.redo) = (None, None);
+    let (needs, quiet): (Vec<&Row>, Vec<&Row>) = rows.iter().partition(|row| !row.reasons.is_empty());
+    let group = |key: &str, rows: &[&Row]| ListGroup {
+        key: key.to_owned(),
+        title: if rows.is_empty() { String::new() } else { words.say(&format!("caseload-{key}")) },
+        rows: rows.iter().map(|row| drawn(view, row, chosen == Some(row.id.as_str()))).collect(),
+        empty: String::new(),
+        add: Vec::new(),
+    };
+    let mut groups = vec![group("needs-a-look", &needs), group("others", &quiet)];
+    let pick = Action::new("pick-record", words.say("caseload-pick"), Event::PickRecord)
+        .detail(words.say("caseload-pick-detail"))
+        .sign(Sign::In)
+        .weight(if rows.is_empty() { Weight::Main } else { Weight::Plain });
+    let desk = Action::new("open-desk", words.say("caseload-desk"), Event::OpenDesk { place: Place::Desk })
+        .detail(words.say("caseload-desk-detail"))
+        .sign(Sign::Kit)
+        .chosen(chosen.is_none());
+    let notes = chosen.map(|id| {
+        let place = Place::CaseFamily { id: id.to_owned() };
+        Action::new("open-case", words.say("case-notes"), Event::OpenDesk { place })
+            .detail(words.say("case-notes-detail"))
+    });
+    groups.push(ListGroup {
+        key: "desk".to_owned(),
+        title: String::new(),
+        rows: Vec::new(),
+        empty: if rows.is_empty() { words.say("caseload-none") } else { String::new() },
+        add: notes.into_iter().chain([pick, desk]).collect(),
+    });
+    Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
+}
+
+fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
+    let words = view.words();
+    let title = row.name.clone().unwrap_or_else(|| words.say("case-no-name"));
+    let mut said: Vec<String> = row.reasons.iter().map(|reason| told(view, reason)).collect();
+    said.push(match &row.shared {
+        Some(at) => words.with(
+            "case-shared",
+            &[
+                ("date", words.short_date(LocalDay::of(at, view.settings.day_start)).into()),
+                ("time", words.clock(at).into()),
+            ],
+        ),
+        None => words.say("case-never-shared"),
+    });
+    let mut list_row = view.told_row(title, said.join("\n"));
+    let sign = if row.reasons.is_empty() { Sign::None } else { Sign::Caution };
+    list_row.open = Some(
+        Action::new(format!("open-{}", row.id), list_row.title.clone(), Event::OpenFamily { family: row.id.clone() })
+            .spoken(list_row.spoken.clone())
+            .sign(sign)
+            .chosen(chosen)
+            .weight(Weight::Quiet),
+    );
+    list_row
+}
+
+/// A reason in words.
+pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
+    let words = view.words();
+    match reason {
+        Reason::CannotBeRead(_) => words.say("reason-cannot-be-read"),
+        Reason::Caution(caution) => {
+            let urgency = words.say(&format!("reason-{}", caution.urgency().name()));
+            words.with("reason-caution", &[("urgency", urgency.into()), ("what", caution_title(view, caution).into())])
+        }
+        Reason::PumpBelow { pump } => words.with("reason-pump-below", &[("pump", pump.clone().into())]),
+        Reason::Gap { since, lasted } => {
+            let day = LocalDay::of(&Moment::new(*since, view.zone), view.settings.day_start);
+            words.with("reason-gap", &[("date", words.short_date(day).into()), ("span", words.span(*lasted).into())])
+        }
+        Reason::VisitDue(due) => match due.days_since(view.today()) {
+            0 => words.say("reason-visit-today"),
+            1 => words.say("reason-visit-tomorrow"),
+            _ => words.with("reason-visit-past", &[("date", words.short_date(*due).into())]),
+        },
+    }
+}

@@ -1,0 +1,11 @@
+//! The consultant's desk: families in order, what she keeps of each, her own kit and card.
+
+mod card;
+mod case;
+mod desk;
+mod list;
+
+pub(super) use card::show as show_card;
+pub(super) use case::show as show_case;
+pub(super) use desk::show as show_desk;
+pub(crate) use list::{list, Row};
