@@ -58,6 +58,7 @@ fn place(text: &str) -> Option<Place> {
         Some(("entry", id)) => Place::Entry { id: id.to_owned() },
         Some(("pump", id)) => Place::Pump { id: id.to_owned() },
         Some(("check", id)) => Place::Check { id: id.to_owned() },
+        Some(("plan", id)) => Place::Plan { id: id.to_owned() },
         Some(("caution", key)) => Place::Caution { key: key.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
         None if text == "fit" => Place::Fit,

@@ -58,6 +58,9 @@ act-plan-skipped = session left out
 act-plan-snoozed = reminder put off
 act-caution-dealt = caution dealt with
 act-card-in = consultant’s key taken in
+act-plan-in = plan taken in
+act-plan-accepted = plan accepted
+act-plan-left = plan left
 act-leave-out = part left out
 act-take-in = part taken in
 
@@ -819,6 +822,64 @@ caution-supply-drop-do = It is more than the days usually differ. Your consultan
 caution-pump-far-below = { $name } pulls far below its range
 caution-pump-far-below-do = A worn valve or membrane is the usual reason. Let the pump be checked before you change its setting; its manual comes first.
 not-a-diagnosis = This is not a diagnosis.
+
+## Plans
+
+plan-from = A plan from { $name }
+plan-from-nobody = A plan from your consultant
+plan-made = Made { $date }
+plan-nothing-holds = Nothing of it holds until you accept it. You can take some of it and leave the rest.
+plan-all-answered = Everything in it is answered.
+plan-defers = If something in it does not suit you, or hurts, leave it and tell her. The pump’s manual and the unit’s own rules come first.
+plan-accept-all = Accept all of it
+plan-accept = Accept
+plan-leave = Leave
+plan-is-accepted = You accepted this.
+plan-is-left = You left this.
+plan-stays = { $what }: { $after }, as it is now
+plan-changes = { $what }: { $before } now, { $after } then
+plan-sets = { $what }: { $after }
+plan-check-by = { $what }, by { $date }
+plan-setting-use = A setting to use
+plan-setting-try = A setting to try
+plan-level = level { $level }
+plan-lasts = for { $span }
+plan-higher = That is stronger than you used last. Turn it down as soon as it hurts.
+plan-waits = { $from } waits for your answer.
+plan-open = Look at it
+plan-parts-wait = { $count ->
+    [one] one part waits
+   *[other] { $count } parts wait
+}
+plans-title = Plans
+plan-writing = A plan you are writing
+plan-writing-detail = It is signed with your key and sealed for this family. What it changes, the parent sees and accepts or leaves.
+plan-not-sent = Not sent yet
+plan-sent = Sent { $date }, { $time }
+plan-words = Words
+plan-parts = Parts
+plan-part-nothing = Says nothing yet
+send-plan = Send it
+send-plan-detail = A signed and sealed file for this family
+plan-handed-over = The plan is written.
+plan-empty = This plan says nothing yet.
+plan-empty-do = Add a part, or words to the family.
+plan-part-empty = Part { $number } of this plan says nothing yet.
+plan-part-empty-do = Fill it in, or take it out.
+plan-no-key = This family’s key is not known.
+plan-no-key-do = Ask the family to share its record once with your card.
+plan-not-one = This is not a plan.
+plan-not-one-do = Ask your consultant for it again.
+plan-line = Line { $line } of this plan can’t be read.
+plan-line-do = Ask your consultant to send it again. Nothing of it was taken in.
+plan-rule = Line { $line } of this plan sets a rule that is not known, or beyond its bounds.
+plan-rule-do = Ask your consultant to send it again. Nothing of it was taken in.
+plan-for-another = This plan is for another family.
+plan-for-another-do = Tell your consultant. Nothing of it was taken in.
+plan-out-of-date = This plan could be accepted until { $date }.
+plan-out-of-date-do = Ask your consultant for a new one.
+plan-older = A newer plan from her is here already.
+plan-older-do = Nothing of the older one was taken in.
 
 ## The consultant's desk
 

@@ -1,67 +1,12 @@
 //! A consultant's day: files that come, who needs a look first, a family read, and removed.
 
-use drawwell_core::caseload::Caseload;
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{CaseloadScreen, Clock, Effect, Event, ListRow, Opening, Place, Screen};
+use drawwell_core::screen::shapes::{CaseloadScreen, Event, Place, Screen};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::time::Span;
-use drawwell_core::trouble::Trouble;
 use drawwell_tests::person::Person;
+use drawwell_tests::visiting::{shares, Desk};
 use drawwell_tests::written::Written;
-use tempfile::TempDir;
-
-struct Desk {
-    caseload: Caseload,
-    clock: Clock,
-    folder: TempDir,
-}
-
-impl Desk {
-    fn new() -> Self {
-        let clock = Clock { unix_milliseconds: 1_780_000_000_000, zone: "Europe/Berlin".to_owned() };
-        let folder = tempfile::tempdir().unwrap();
-        let caseload = Caseload::open(folder.path().to_owned(), opening(), &clock).unwrap();
-        Self { caseload, clock, folder }
-    }
-
-    fn opened_again(&mut self) {
-        self.caseload = Caseload::open(self.folder.path().to_owned(), opening(), &self.clock).unwrap();
-    }
-
-    fn at(&mut self, person: &Person) -> &mut Self {
-        self.clock = person.clock().clone();
-        self
-    }
-
-    fn bring_in(&mut self, file: &[u8]) -> Result<CaseloadScreen, Trouble> {
-        Ok(self.caseload.bring_in(&mut &*file, &self.clock)?.caseload)
-    }
-
-    fn send(&mut self, event: Event) -> Result<CaseloadScreen, Trouble> {
-        Ok(self.caseload.update(event, &self.clock)?.caseload)
-    }
-
-    fn families(&mut self) -> Vec<ListRow> {
-        rows(&self.caseload.here(&self.clock).unwrap())
-    }
-
-    fn files(&self) -> Vec<String> {
-        let folder = std::fs::read_dir(self.folder.path().join("families")).unwrap();
-        let mut names: Vec<String> =
-            folder.flatten().map(|entry| entry.file_name().to_string_lossy().into_owned()).collect();
-        names.sort();
-        names
-    }
-}
-
-fn opening() -> Opening {
-    Opening { device: "desk".to_owned(), language: "en".to_owned(), look_around: false }
-}
-
-fn rows(screen: &CaseloadScreen) -> Vec<ListRow> {
-    let Screen::List { list, .. } = &screen.families else { panic!("{:?}", screen.families) };
-    list.groups.iter().flat_map(|group| group.rows.clone()).collect()
-}
 
 /// A family that began at its own time, as each has a device of its own in life.
 fn family(name: &str) -> Person {
@@ -72,17 +17,27 @@ fn family(name: &str) -> Person {
     person
 }
 
-/// The record as the family shares it with the owner of a card.
-fn shared(person: &mut Person, card: &str) -> Vec<u8> {
-    person.send(Event::TakeCardIn { card: card.to_owned() }).unwrap();
-    let consultant = person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned();
-    let clock = person.clock().clone();
-    let update = person.app().unwrap().update(Event::ShareWith { consultant }, &clock).unwrap();
-    let Some(Effect::HandOver { key, file_name, .. }) = update.effects.first() else { panic!() };
-    assert!(file_name.ends_with(".drawwell-family"));
-    let mut file = Vec::new();
-    person.app().unwrap().take_out(key, &mut file, &clock).unwrap();
-    file
+fn desk() -> Desk {
+    Desk::beside(&family("Her own")).unwrap()
+}
+
+/// Brings a file in at the present of the family it is from.
+fn brings(desk: &mut Desk, person: &Person, file: &[u8]) -> CaseloadScreen {
+    desk.clock = person.clock().clone();
+    desk.bring_in(file).unwrap()
+}
+
+fn rows(desk: &mut Desk) -> Vec<(String, String, String)> {
+    desk.families().unwrap()
+}
+
+/// The journals of families, and what lies beside them.
+fn files_of(desk: &Desk) -> Vec<String> {
+    let folder = std::fs::read_dir(desk.folder().join("families")).unwrap();
+    let mut names: Vec<String> =
+        folder.flatten().map(|entry| entry.file_name().to_string_lossy().into_owned()).collect();
+    names.sort();
+    names
 }
 
 fn sign(person: &mut Person, key: &str) {
@@ -92,48 +47,49 @@ fn sign(person: &mut Person, key: &str) {
 
 #[test]
 fn an_empty_desk_says_how_to_begin_and_hands_its_card_on() {
-    let mut desk = Desk::new();
-    assert_eq!(desk.families(), []);
+    let mut desk = desk();
+    assert_eq!(rows(&mut desk), []);
     let screen = desk.send(Event::OpenDesk { place: Place::OwnCard }).unwrap();
     let Screen::Card { card, frame } = screen.beside else { panic!("{:?}", screen.beside) };
     assert!(frame.places.is_empty(), "a desk has no places at its foot");
     let read = Card::read(&card.line).unwrap();
     assert_eq!(card.words, read.words().join(" "));
     assert_eq!(card.matrix.dark.len() as u32, card.matrix.size * card.matrix.size);
-    desk.opened_again();
+    desk.opened_again().unwrap();
     assert_eq!(Card::read(&desk.caseload.own_card().unwrap()).unwrap(), read, "the keys stay");
 }
 
 #[test]
 fn who_needs_a_look_stands_first_with_the_reason_in_words() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let (mut quiet, mut ill, mut faint) = (family("Quiet"), family("Ill"), family("Faint"));
     sign(&mut ill, "shivering-yes");
     sign(&mut faint, "fainting-yes");
     for person in [&mut quiet, &mut ill, &mut faint] {
-        let file = shared(person, &card);
-        desk.at(person).bring_in(&file).unwrap();
+        let file = shares(person, &card).unwrap();
+        brings(&mut desk, person, &file);
     }
-    let families = desk.families();
-    let titles: Vec<&str> = families.iter().map(|row| row.title.as_str()).collect();
+    let families = rows(&mut desk);
+    let titles: Vec<&str> = families.iter().map(|row| row.0.as_str()).collect();
     assert_eq!(titles, ["Faint", "Ill", "Quiet"]);
-    assert!(families[0].detail.starts_with("Emergency: a sign that cannot wait"), "{}", families[0].detail);
-    assert!(families[1].detail.starts_with("Today: shivering"), "{}", families[1].detail);
-    assert!(families[2].detail.starts_with("As shared 25 May"), "{}", families[2].detail);
+    assert!(families[0].1.starts_with("Emergency: a sign that cannot wait"), "{}", families[0].1);
+    assert!(families[1].1.starts_with("Today: shivering"), "{}", families[1].1);
+    assert!(families[2].1.starts_with("As shared 25 May"), "{}", families[2].1);
 }
 
 #[test]
 fn a_family_opens_to_the_same_screens_and_only_to_be_read() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let mut person = family("Pell");
     let mut written = Written::within(drawwell_core::time::Zone::named("Europe/Berlin").unwrap());
     written.both("one", person.now().minus(Span::hours(2)), 60.0, 50.0);
     person.bring_in(&written.file()).unwrap();
-    let file = shared(&mut person, &card);
+    let file = shares(&mut person, &card).unwrap();
     // A week goes by before the consultant looks: the record is seen as it was shared.
-    desk.at(&person).clock.unix_milliseconds += Span::hours(168).in_milliseconds();
+    desk.clock = person.clock().clone();
+    desk.clock.unix_milliseconds += Span::hours(168).in_milliseconds();
     let screen = desk.bring_in(&file).unwrap();
     let Screen::Supply { frame, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
     assert_eq!(frame.places.len(), 5);
@@ -149,30 +105,30 @@ fn a_family_opens_to_the_same_screens_and_only_to_be_read() {
 
 #[test]
 fn the_same_file_twice_and_an_older_after_a_newer_change_nothing_wrongly() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let mut person = family("Pell");
-    let older = shared(&mut person, &card);
+    let older = shares(&mut person, &card).unwrap();
     person.wait(Span::hours(3)).unwrap();
     sign(&mut person, "shivering-yes");
-    let newer = shared(&mut person, &card);
-    desk.at(&person);
+    let newer = shares(&mut person, &card).unwrap();
+    desk.clock = person.clock().clone();
     for file in [&newer, &newer, &older] {
         desk.bring_in(file).unwrap();
-        let families = desk.families();
+        let families = rows(&mut desk);
         assert_eq!(families.len(), 1);
-        assert!(families[0].detail.starts_with("Today: shivering\nAs shared 25 May, 07:06"), "{}", families[0].detail);
+        assert!(families[0].1.starts_with("Today: shivering\nAs shared 25 May, 07:06"), "{}", families[0].1);
     }
 }
 
 #[test]
 fn a_record_in_the_exchange_form_makes_a_family_and_other_files_are_refused_and_leave_nothing() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let mut person = Person::of_the_invented_family().unwrap();
     let record = person.record().unwrap();
-    desk.at(&person).bring_in(record.as_bytes()).unwrap();
-    assert_eq!(desk.families().len(), 1);
-    let files = desk.files();
+    brings(&mut desk, &person, record.as_bytes());
+    assert_eq!(rows(&mut desk).len(), 1);
+    let files = files_of(&desk);
     for (file, key) in [
         (&b"hello"[..], "family-file-not-one"),
         (b"{\"resourceType\":\"Bundle\"}", "family-file-not-one"),
@@ -184,70 +140,65 @@ fn a_record_in_the_exchange_form_makes_a_family_and_other_files_are_refused_and_
         let refused = desk.bring_in(file).unwrap_err();
         assert_eq!(refused.key, key, "{}", String::from_utf8_lossy(file));
     }
-    assert_eq!(desk.files(), files);
-    assert_eq!(desk.families().len(), 1);
+    assert_eq!(files_of(&desk), files);
+    assert_eq!(rows(&mut desk).len(), 1);
 }
 
 #[test]
 fn a_file_that_is_cut_in_its_middle_says_its_line_and_changes_nothing() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let header = r#"{"drawwell":"family","version":1,"family":"a-1","made":{"at":"2026-05-25T04:06:00+02:00","zone":"Europe/Berlin"},"sealing_key":"age1x","left_out":[]}"#;
     let change = r#"{"device":"a","number":1,"stamp":65536,"subject":"n","field":"kind","value":"note","replaces":[]}"#;
     let refused = desk.bring_in(format!("{header}\n{change}\n{}", &change[..40]).as_bytes()).unwrap_err();
     assert_eq!((refused.key, refused.needs), ("family-file-line", vec![("line", "3".to_owned())]));
-    assert_eq!(desk.files(), [""; 0]);
+    assert_eq!(files_of(&desk), [""; 0]);
     desk.bring_in(format!("{header}\n{change}\n").as_bytes()).unwrap();
-    assert_eq!(desk.families().len(), 1);
+    assert_eq!(rows(&mut desk).len(), 1);
 }
 
 #[test]
 fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let (mut one, mut two) = (family("Marigold Wren"), family("Two"));
     two.wait(Span::hours(1)).unwrap();
-    let files = [shared(&mut one, &card), shared(&mut two, &card)];
-    desk.at(&two);
+    let files = [shares(&mut one, &card).unwrap(), shares(&mut two, &card).unwrap()];
+    desk.clock = two.clock().clone();
     for file in &files {
         desk.bring_in(file).unwrap();
     }
-    let id = |desk: &mut Desk, name: &str| {
-        let row = desk.families().into_iter().find(|row| row.title == name).unwrap();
-        let Event::OpenFamily { family } = row.open.unwrap().event else { panic!() };
-        family
-    };
-    let family = id(&mut desk, "Marigold Wren");
+    let (_, _, family) = rows(&mut desk).into_iter().find(|row| row.0 == "Marigold Wren").unwrap();
     desk.send(Event::OpenDesk { place: Place::CaseFamily { id: family.clone() } }).unwrap();
     let note = Event::Enter { id: family.clone(), field: "note".into(), typed: "Tired, and doing well.".into() };
     desk.send(note).unwrap();
     desk.send(Event::OpenFamily { family: family.clone() }).unwrap();
     desk.send(Event::RemoveFamily { family: family.clone() }).unwrap();
-    assert_eq!(desk.families().iter().map(|row| row.title.as_str()).collect::<Vec<_>>(), ["Two"]);
-    assert_eq!(desk.files().iter().filter(|name| name.ends_with(".drawwell")).count(), 1);
+    assert_eq!(rows(&mut desk).iter().map(|row| row.0.as_str()).collect::<Vec<_>>(), ["Two"]);
+    assert_eq!(files_of(&desk).iter().filter(|name| name.ends_with(".drawwell")).count(), 1);
     assert_eq!(desk.send(Event::OpenFamily { family }).unwrap_err().key, "trouble-no-such-record");
-    desk.opened_again();
-    for entry in std::fs::read_dir(desk.folder.path()).unwrap().flatten().filter(|e| e.path().is_file()) {
+    desk.opened_again().unwrap();
+    for entry in std::fs::read_dir(desk.folder()).unwrap().flatten().filter(|e| e.path().is_file()) {
         let bytes = std::fs::read(entry.path()).unwrap();
         let held = |text: &str| bytes.windows(text.len()).any(|part| part == text.as_bytes());
         assert!(!held("Marigold") && !held("doing well"), "{:?}", entry.file_name());
     }
     // And it may come back as if it had never been here.
     desk.bring_in(&files[0]).unwrap();
-    assert_eq!(desk.families().len(), 2);
+    assert_eq!(rows(&mut desk).len(), 2);
 }
 
 #[test]
 fn a_visit_that_is_due_is_a_reason() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let mut person = family("Pell");
-    let file = shared(&mut person, &card);
-    desk.at(&person).bring_in(&file).unwrap();
-    let Event::OpenFamily { family } = desk.families()[0].open.clone().unwrap().event else { panic!() };
+    let file = shares(&mut person, &card).unwrap();
+    brings(&mut desk, &person, &file);
+    let family = rows(&mut desk)[0].2.clone();
     let mut said = |date: &str| {
         desk.send(Event::OpenDesk { place: Place::CaseFamily { id: family.clone() } }).unwrap();
         desk.send(Event::Enter { id: family.clone(), field: "next_visit".into(), typed: date.into() }).unwrap();
-        desk.families()[0].detail.lines().next().unwrap().to_owned()
+        rows(&mut desk)[0].1.lines().next().unwrap().to_owned()
     };
     assert_eq!(said("2026-05-25"), "Visit today");
     assert_eq!(said("2026-05-26"), "Visit tomorrow");
@@ -259,7 +210,7 @@ fn a_visit_that_is_due_is_a_reason() {
 /// maker's range from there, and what the family says itself goes before.
 #[test]
 fn a_pump_takes_its_makers_range_from_the_desk() {
-    let mut desk = Desk::new();
+    let mut desk = desk();
     let card = desk.caseload.own_card().unwrap();
     let mut person = family("Pell");
     let kit = r#"{"fact":"pump","id":"p","name":"Marl","grade":"hospital"}
@@ -267,9 +218,9 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
 {"fact":"check","id":"c","at":{"at":"2026-05-24T10:00:00+02:00","zone":"Europe/Berlin"},"pump":"p","gauge":"g","readings":{"000":{"at":"2026-05-24T10:00:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}},"001":{"at":"2026-05-24T10:01:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}},"002":{"at":"2026-05-24T10:02:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}}}}
 "#;
     person.bring_in(kit.as_bytes()).unwrap();
-    let file = shared(&mut person, &card);
-    desk.at(&person).bring_in(&file).unwrap();
-    let detail = desk.families()[0].detail.clone();
+    let file = shares(&mut person, &card).unwrap();
+    brings(&mut desk, &person, &file);
+    let detail = rows(&mut desk)[0].1.clone();
     assert!(detail.contains("Marl pulls"), "below what a hospital grade reaches: {detail}");
     desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
     let screen = desk.send(Event::Add { kind: "pump".into(), days_back: 0 }).unwrap();
@@ -277,7 +228,7 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     for (field, typed) in [("name", "marl"), ("maximum_vacuum_low", "230"), ("maximum_vacuum_high", "250")] {
         desk.send(Event::Enter { id: form.id.clone(), field: field.into(), typed: typed.into() }).unwrap();
     }
-    desk.opened_again();
-    let detail = desk.families()[0].detail.clone();
+    desk.opened_again().unwrap();
+    let detail = rows(&mut desk)[0].1.clone();
     assert!(!detail.contains("Marl pulls"), "the maker's own range: {detail}");
 }

@@ -19,6 +19,7 @@ mod kit_fit;
 mod kit_trace;
 mod left_running;
 mod pictures_in_words;
+mod plan;
 mod sentences;
 mod session_in_taps;
 mod sharing;

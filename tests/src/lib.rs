@@ -11,4 +11,5 @@ pub mod place;
 pub mod refilling_family;
 pub mod simulated_family;
 pub mod ten_years;
+pub mod visiting;
 pub mod written;

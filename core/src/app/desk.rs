@@ -137,7 +137,7 @@ impl App {
             w.set(&id, "plan_for", &json!(family))?;
             Ok(id)
         })?;
-        self.go(Place::Entry { id });
+        self.go(Place::Plan { id });
         Ok(vec![buzz("add")])
     }
 }

@@ -224,7 +224,10 @@ fn read_moment(
     if started.is_some_and(|s| resolved.instant < minute_of(s.instant())) {
         // It ended after midnight.
         resolved = resolve(next_day(date).and_time(time.0), zone);
-    } else if field != "ended" && kind != Kind::Visit && resolved.instant > view.now.plus(check::LEEWAY) {
+    } else if field != "ended"
+        && !matches!(kind, Kind::Visit | Kind::PlanPart)
+        && resolved.instant > view.now.plus(check::LEEWAY)
+    {
         // Just after midnight, `23:50` means the evening before.
         resolved = resolve(day_before(date).and_time(time.0), zone);
     }

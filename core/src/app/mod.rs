@@ -12,6 +12,7 @@ mod desk;
 mod enter;
 mod files;
 mod kit;
+mod plan;
 mod session;
 mod sharing;
 mod step;
@@ -20,6 +21,7 @@ mod tonight;
 mod trace;
 mod whole;
 
+pub(crate) use plan::OF_RHYTHM;
 pub use whole::look_after;
 
 use std::path::PathBuf;
@@ -288,6 +290,10 @@ impl App {
             | Event::OpenDesk { .. }
             | Event::RemoveFamily { .. }
             | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
+            Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
+            Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
+            Event::SendPlan { plan } => self.send_plan(&plan, present),
+            Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
             Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
@@ -339,6 +345,7 @@ impl App {
             | Place::Family
             | Place::Caution { .. }
             | Place::Consultant { .. }
+            | Place::Plan { .. }
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }

@@ -179,7 +179,11 @@ impl App {
         Ok(effects)
     }
 
-    fn bring_opened_in(&mut self, plain: &[u8], present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn bring_opened_in(&mut self, plain: &[u8], present: Present) -> Result<Vec<Effect>, Trouble> {
+        if sealed::signed::is_signed(plain) {
+            let text = std::str::from_utf8(plain).map_err(|_| Trouble::bad("", "signed-not-readable"))?;
+            return self.take_plan_in(text, present);
+        }
         let FamilyFile { header, changes } = family_file::read(plain)?;
         let own = text(&self.settings_fields()?, "family").map(str::to_owned);
         // Another phone of this family, or a record that is begun anew with its own copy.

@@ -52,6 +52,11 @@ impl App {
             let effects = self.mended(present, |app| app.take_card_in(&card, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
+        if !look_around && is_signed(file) {
+            let whole = sealed::read_whole(file)?;
+            let effects = self.mended(present, |app| app.bring_opened_in(&whole, present))?;
+            return Ok(Update { screen: self.here(clock)?, effects });
+        }
         if !look_around && is_sealed(file) {
             let whole = sealed::read_whole(file)?;
             let effects = self.mended(present, |app| app.bring_sealed_in(whole, present))?;
@@ -94,6 +99,7 @@ impl App {
                 self.mended(present, |app| app.take_calendar_out(file, present))?;
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
+            _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
             _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
             _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar")),
         }
@@ -139,6 +145,10 @@ pub fn look_after(path: &Path, clock: &Clock) -> Result<Health, Trouble> {
 
 fn is_sealed(file: &mut dyn BufRead) -> bool {
     file.fill_buf().is_ok_and(sealed::is_sealed)
+}
+
+fn is_signed(file: &mut dyn BufRead) -> bool {
+    file.fill_buf().is_ok_and(sealed::signed::is_signed)
 }
 
 fn is_card(file: &mut dyn BufRead) -> bool {

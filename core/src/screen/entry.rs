@@ -7,7 +7,7 @@ use super::{day, field_row, kit, readings, strip, View};
 use crate::answer::pump::levels::LevelPull;
 use crate::quantity::Level;
 use crate::record::mark::Does;
-use crate::record::{flag, moment, whole, Fields, Kind, Session, MARKS};
+use crate::record::{flag, moment, text, whole, Fields, Kind, Session, MARKS};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
@@ -103,7 +103,10 @@ fn groups(
     let words = view.words();
     let mut groups: Vec<FieldGroup> = Vec::new();
     for spec in kind.fields() {
-        if spec.group.is_empty() || !fits(spec.key, spec.group, fields, session) {
+        if spec.group.is_empty()
+            || !fits(spec.key, spec.group, fields, session)
+            || (kind == Kind::PlanPart && !of_part(spec.group, fields))
+        {
             continue;
         }
         let mut rows = field_row::rows(view, id, kind, spec, fields)?;
@@ -132,6 +135,20 @@ fn groups(
     }
     groups.retain(|g| !g.rows.is_empty());
     Ok(groups)
+}
+
+/// Whether a group belongs to what a part of a plan is about.
+fn of_part(group: &str, part: &Fields) -> bool {
+    match text(part, "plan_part") {
+        Some("setting") => matches!(group, "setting" | "plan-words"),
+        Some("rhythm") => matches!(group, "rhythm" | "plan-words"),
+        Some("aim") => matches!(group, "aims" | "plan-words"),
+        Some("check") => matches!(group, "plan-check" | "plan-words"),
+        Some("visit") => matches!(group, "plan-visit" | "plan-words"),
+        Some("rule") => matches!(group, "plan-rule" | "plan-words"),
+        Some(_) => group == "plan-words",
+        None => group == "plan-part",
+    }
 }
 
 /// What a level that was written down pulled, by the check of its time.

@@ -105,6 +105,7 @@ impl View<'_> {
                 matches!(
                     place,
                     Place::Visit
+                        | Place::Plan { .. }
                         | Place::Consultant { .. }
                         | Place::Sharing
                         | Place::Sealed

@@ -16,6 +16,7 @@ mod field_row;
 mod frame;
 mod kit;
 mod labels;
+mod plan;
 mod readings;
 mod ready;
 mod report;
@@ -37,6 +38,7 @@ pub use frame::Said;
 pub(crate) use frame::SUPPLY_SPAN;
 pub(crate) use kit::below_its_range;
 pub(crate) use kit::next_place;
+pub(crate) use plan::parts_of_plan;
 pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
 pub use scale::{AmountScale, FineStep};
@@ -74,6 +76,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Consultant { id } => visit::show_consultant(view, id),
         Place::Sharing => visit::show_sharing(view),
         Place::Sealed => visit::show_sealed(view),
+        Place::Plan { id } => plan::show(view, id),
         Place::Desk => caseload::show_desk(view),
         Place::OwnCard => caseload::show_card(view),
         Place::CaseFamily { id } => caseload::show_case(view, id),

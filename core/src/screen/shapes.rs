@@ -51,6 +51,8 @@ pub enum Place {
     Cautions,
     /// What the consultant gets, what comes back, and what needs a look.
     Visit,
+    /// A plan from the consultant, or one she is writing.
+    Plan { id: String },
     /// A consultant whose keys were taken in.
     Consultant { id: String },
     /// Where a consultant's key is taken in, or a passphrase set instead.
@@ -124,6 +126,14 @@ pub enum Event {
     TakeCardIn { card: String },
     /// Ask for the record, sealed for a consultant.
     ShareWith { consultant: String },
+    /// Accept a part of a plan, or leave it.
+    PlanAnswer { part: String, accept: bool },
+    /// Accept every part of a plan that was not answered.
+    PlanAcceptAll { plan: String },
+    /// Ask where a plan goes that was written on this desk.
+    SendPlan { plan: String },
+    /// Add a part to a plan that is being written.
+    AddPlanPart { plan: String, part: String },
     /// Open a family of the caseload beside the list.
     OpenFamily { family: String },
     /// Open a place of the consultant's own desk beside the list.

@@ -7,5 +7,6 @@ pub mod calendar;
 pub mod exchange;
 pub mod family_file;
 pub mod parts;
+pub mod plan;
 pub mod sealed;
 pub mod trace_file;

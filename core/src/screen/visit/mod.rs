@@ -11,13 +11,13 @@ pub(super) use sealing::{show as show_sharing, show_sealed};
 pub(crate) use sealing::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
-use super::{caution, View};
+use super::{caution, plan, View};
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Visit, words.say("place-visit"), words.say("visit-subtitle"))?;
-    let groups = vec![
+    let mut groups = vec![
         caution::group(view)?,
         sealing::group(view)?,
         dates::group(view)?,
@@ -25,6 +25,9 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         files(view),
         family(view),
     ];
+    if let Some(plans) = plan::group(view)? {
+        groups.insert(1, plans);
+    }
     Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
 }
 

@@ -14,6 +14,18 @@ mod write;
 pub use read::{begin_with, bring_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
 pub use write::take_out;
 
+/// A record as a line of the exchange form.
+pub(crate) fn write_line(id: &str, kind: crate::record::Kind, fields: &crate::record::Fields) -> String {
+    line::write(id, kind, fields)
+}
+
+/// A line of the exchange form as a record: its kind, its id, its fields.
+pub(crate) fn read_line(
+    text: &str,
+) -> Result<(crate::record::Kind, String, crate::record::Fields), crate::trouble::Trouble> {
+    line::read(text).map(|line| (line.kind, line.id, line.fields))
+}
+
 /// The version this program reads and writes.
 pub const VERSION: u64 = 1;
 /// Content type of a file in the exchange form.

@@ -1,0 +1,234 @@
+//! Events of plans: one that comes, its parts accepted or left, and on a desk one that goes.
+
+use std::io::Write;
+
+use serde_json::{json, Value};
+
+use super::{buzz, App, Present};
+use crate::journal::Writing;
+use crate::record::{check, moment, text, Fields, Kind, RHYTHM, RULES, SETTINGS};
+use crate::screen::shapes::{Effect, Place, Tone};
+use crate::share::plan::{self, Addressee, ReadPlan};
+use crate::share::sealed::signed;
+use crate::trouble::{Kind as TroubleKind, Trouble};
+
+/// The key of a plan's file begins so; behind it stands which.
+const PLAN: &str = "plan:";
+/// The fields of the rhythm that a plan may set.
+pub(crate) const OF_RHYTHM: &[&str] =
+    &["sessions_a_day", "longest_interval", "shortest_interval", "sleep_stretch", "night_sessions"];
+
+fn missing() -> Trouble {
+    Trouble::new(TroubleKind::Missing, "trouble-no-such-record")
+}
+
+impl App {
+    /// Takes in a signed plan and opens it; nothing in it holds before it is accepted.
+    pub(super) fn take_plan_in(&mut self, signed_text: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let mut keys = Vec::new();
+        for row in self.journal()?.of_kind(Kind::Consultant)? {
+            let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
+            keys.extend(text(&fields, "signing_key").map(str::to_owned));
+        }
+        let (text_of_plan, key) = signed::verify(signed_text, &keys)?;
+        let read = plan::read(text_of_plan)?;
+        let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
+        if text(&settings, "family") != Some(read.family.as_str()) {
+            return Err(Trouble::bad("", "plan-for-another"));
+        }
+        let view = self.view(present)?;
+        let day = |date: crate::time::LocalDay| view.words().date(date);
+        if let Some(until) = read.good_until.filter(|until| until.days_since(view.today()) < 0) {
+            return Err(Trouble::bad("", "plan-out-of-date").with("date", day(until)));
+        }
+        if self.journal()?.record(&read.plan.0)?.is_none() {
+            self.not_older(&read, key)?;
+            self.keep_plan(&read, key, present)?;
+        }
+        self.go(Place::Plan { id: read.plan.0 });
+        Ok(vec![buzz("plan-in")])
+    }
+
+    /// A plan from before one that is in already is no longer what she proposes.
+    fn not_older(&self, read: &ReadPlan, key: &str) -> Result<(), Trouble> {
+        for row in self.journal()?.of_kind(Kind::Plan)? {
+            let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
+            let later = moment(&fields, "at").is_some_and(|at| at.instant() > read.made.instant());
+            if later && text(&fields, "signing_key") == Some(key) {
+                return Err(Trouble::bad("", "plan-older"));
+            }
+        }
+        Ok(())
+    }
+
+    fn keep_plan(&mut self, read: &ReadPlan, key: &str, present: Present) -> Result<(), Trouble> {
+        let came = self.view(present)?.present();
+        self.journal_mut()?.act("plan-in", "", present.now, |w| {
+            let (id, fields) = &read.plan;
+            write(w, id, Kind::Plan, fields)?;
+            w.set(id, "signing_key", &json!(key))?;
+            w.set(id, "came", &came.to_json())?;
+            for (id, fields) in &read.parts {
+                write(w, id, Kind::PlanPart, fields)?;
+            }
+            Ok(())
+        })
+    }
+
+    /// Accepts a part of a plan, or leaves it. What it sets is set in the same act.
+    pub(super) fn plan_answer(&mut self, part: &str, accept: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let sets = self.plan_part_sets(part, accept)?;
+        self.answer_parts(&[(part.to_owned(), sets)], accept, present)
+    }
+
+    /// Accepts every part of a plan that was not answered, or none where one can't be.
+    pub(super) fn plan_accept_all(&mut self, plan: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let mut parts = Vec::new();
+        for (id, fields) in crate::screen::parts_of_plan(self.journal()?, plan)? {
+            if text(&fields, "answer").is_none() {
+                parts.push((id.clone(), self.plan_part_sets(&id, true)?));
+            }
+        }
+        self.answer_parts(&parts, true, present)
+    }
+
+    fn answer_parts(
+        &mut self,
+        parts: &[(String, Vec<Sets>)],
+        accept: bool,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
+        let at = self.view(present)?.present().to_json();
+        let name = if accept { "plan-accepted" } else { "plan-left" };
+        self.journal_mut()?.act(name, "", present.now, |w| {
+            for (part, sets) in parts {
+                for set in sets {
+                    w.set(&set.subject, "kind", &json!(set.kind.name()))?;
+                    w.set(&set.subject, set.field, &set.value)?;
+                }
+                w.set(part, "answer", &json!(if accept { "accepted" } else { "left" }))?;
+                w.set(part, "answered", &at)?;
+            }
+            Ok(())
+        })?;
+        let mut effects = self.reminder_effects(present)?;
+        effects.push(buzz(name));
+        Ok(effects)
+    }
+
+    /// What accepting a part sets, checked against what stands.
+    fn plan_part_sets(&self, part: &str, accept: bool) -> Result<Vec<Sets>, Trouble> {
+        let (kind, fields) = self.journal()?.record(part)?.ok_or_else(missing)?;
+        if kind != Kind::PlanPart {
+            return Err(missing());
+        }
+        let sets = if accept { sets(part, &fields) } else { Vec::new() };
+        if sets.iter().any(|set| set.kind == Kind::Rhythm) {
+            let mut rhythm = self.journal()?.record(RHYTHM)?.map(|(_, fields)| fields).unwrap_or_default();
+            rhythm.extend(sets.iter().map(|set| (set.field.to_owned(), set.value.clone())));
+            check::whole_record(Kind::Rhythm, &rhythm, None, None)?;
+        }
+        for set in &sets {
+            check::field(set.kind, set.field, &set.value)?;
+        }
+        Ok(sets)
+    }
+
+    /// Asks where a plan goes: on a desk, for the family it was written for.
+    pub(super) fn send_plan(&mut self, plan: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        self.plan_file(plan, present)?;
+        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        Ok(vec![Effect::HandOver {
+            key: format!("{PLAN}{plan}"),
+            file_name: format!("{day}.{}", plan::ENDING),
+            content_type: "application/octet-stream".to_owned(),
+        }])
+    }
+
+    /// Writes a plan's file; none where the key is another's.
+    pub(super) fn take_plan_out(
+        &mut self,
+        key: &str,
+        file: &mut dyn Write,
+        present: Present,
+    ) -> Result<Option<()>, Trouble> {
+        let Some(plan) = key.strip_prefix(PLAN) else { return Ok(None) };
+        let sealed = self.plan_file(plan, present)?;
+        let told = |_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file");
+        file.write_all(&sealed).and_then(|()| file.flush()).map_err(told)?;
+        let at = self.view(present)?.present().to_json();
+        self.journal_mut()?.quiet_act(present.now, |w| w.set(plan, "sent", &at))?;
+        self.tell("plan-handed-over", Tone::Quiet);
+        Ok(Some(()))
+    }
+
+    fn plan_file(&mut self, plan: &str, present: Present) -> Result<Vec<u8>, Trouble> {
+        let (kind, fields) = self.journal()?.record(plan)?.ok_or_else(missing)?;
+        let family = text(&fields, "plan_for").filter(|_| kind == Kind::Plan).ok_or_else(missing)?.to_owned();
+        let mut sealing_key = None;
+        for row in self.journal()?.of_kind(Kind::CaseFamily)? {
+            let case = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
+            if text(&case, "family") == Some(family.as_str()) {
+                sealing_key = text(&case, "sealing_key").map(str::to_owned);
+            }
+        }
+        let sealing_key = sealing_key.ok_or_else(|| Trouble::bad("sealing_key", "plan-no-key"))?;
+        let from = self.own_card()?.name;
+        let parts: Vec<Fields> =
+            crate::screen::parts_of_plan(self.journal()?, plan)?.into_iter().map(|(_, fields)| fields).collect();
+        let made = self.view(present)?.present();
+        let keys = self.own_keys()?;
+        plan::write(plan, &fields, &parts, &Addressee { family, sealing_key, from }, &keys, &made)
+    }
+
+    /// Adds a part to a plan on the desk, and opens it.
+    pub(super) fn add_plan_part(&mut self, plan: &str, part: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        check::field(Kind::PlanPart, "plan_part", &json!(part))?;
+        let (kind, fields) = self.journal()?.record(plan)?.ok_or_else(missing)?;
+        if kind != Kind::Plan || fields.contains_key("came") {
+            return Err(missing());
+        }
+        let id = self.journal_mut()?.act("add", "", present.now, |w| {
+            let id = w.new_id();
+            w.set(&id, "kind", &json!(Kind::PlanPart.name()))?;
+            w.set(&id, "plan", &json!(plan))?;
+            w.set(&id, "plan_part", &json!(part))?;
+            Ok(id)
+        })?;
+        self.go(Place::Entry { id });
+        Ok(vec![buzz("add")])
+    }
+}
+
+/// One field that accepting a part sets.
+struct Sets {
+    subject: String,
+    kind: Kind,
+    field: &'static str,
+    value: Value,
+}
+
+fn sets(part: &str, fields: &Fields) -> Vec<Sets> {
+    let one = |subject: &str, kind: Kind, field: &'static str, from: &str| {
+        fields.get(from).map(|value| Sets { subject: subject.to_owned(), kind, field, value: value.clone() })
+    };
+    match text(fields, "plan_part") {
+        Some("rhythm") => OF_RHYTHM.iter().filter_map(|field| one(RHYTHM, Kind::Rhythm, field, field)).collect(),
+        Some("aim") => one(SETTINGS, Kind::Settings, "aim", "aim").into_iter().collect(),
+        // Named after the part, so that accepting it twice makes one visit.
+        Some("visit") => one(&format!("visit-{part}"), Kind::Visit, "at", "visit_at").into_iter().collect(),
+        Some("rule") => {
+            let rule = text(fields, "rule").and_then(|key| Kind::Rules.field(key));
+            rule.and_then(|rule| one(RULES, Kind::Rules, rule.key, "rule_value")).into_iter().collect()
+        }
+        _ => Vec::new(),
+    }
+}
+
+fn write(w: &mut Writing<'_>, id: &str, kind: Kind, fields: &Fields) -> Result<(), Trouble> {
+    w.set(id, "kind", &json!(kind.name()))?;
+    for (field, value) in fields {
+        w.set(id, field, value)?;
+    }
+    Ok(())
+}

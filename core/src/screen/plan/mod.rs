@@ -1,0 +1,29 @@
+//! A plan from the consultant: whose it is, what each part says and would change, and the
+//! answer to each. On her desk: what she is writing.
+
+mod of_desk;
+mod page;
+mod says;
+mod waits;
+
+pub(super) use of_desk::show as show_on_desk;
+pub(super) use page::show;
+pub(super) use waits::{group, notice};
+
+use crate::journal::Journal;
+use crate::record::{text, Fields, Kind};
+use crate::trouble::Trouble;
+
+/// The parts of a plan, in order.
+pub(crate) fn parts_of_plan(journal: &Journal, plan: &str) -> Result<Vec<(String, Fields)>, Trouble> {
+    let mut found = Vec::new();
+    for row in journal.of_kind(Kind::PlanPart)? {
+        let fields = journal.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
+        if text(&fields, "plan") == Some(plan) {
+            found.push((row.subject, fields));
+        }
+    }
+    // `plan-x-10` stands after `plan-x-9`.
+    found.sort_by(|a, b| (a.0.len(), &a.0).cmp(&(b.0.len(), &b.0)));
+    Ok(found)
+}

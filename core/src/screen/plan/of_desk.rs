@@ -1,0 +1,76 @@
+//! A plan as the consultant writes it: her words, its parts, and how it is sent.
+
+use super::{parts_of_plan, says};
+use crate::record::{kinds::PLAN_PARTS, moment, Fields, Kind};
+use crate::screen::shapes::{Action, Event, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
+use crate::screen::{field_row, View};
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let place = Place::Plan { id: id.to_owned() };
+    let mut frame = view.frame(&place, words.say("kind-plan"), String::new())?;
+    frame.back = Some(view.back());
+    let parts = parts_of_plan(view.journal, id)?;
+    let caption = match moment(plan, "sent") {
+        Some(at) => words.with(
+            "plan-sent",
+            &[
+                ("date", words.date(LocalDay::of(&at, view.settings.day_start)).into()),
+                ("time", words.clock(&at).into()),
+            ],
+        ),
+        None => words.say("plan-not-sent"),
+    };
+    let mut fields = Vec::new();
+    for spec in Kind::Plan.fields().iter().filter(|spec| ["plan_words", "good_until"].contains(&spec.key)) {
+        fields.extend(field_row::rows(view, id, Kind::Plan, spec, plan)?);
+    }
+    let rows = parts.iter().map(|(part, said)| row(view, part, said)).collect::<Result<Vec<_>, _>>()?;
+    let add = PLAN_PARTS.iter().map(|part| {
+        let label = words.say(&format!("choice-plan-part-{part}"));
+        let event = Event::AddPlanPart { plan: id.to_owned(), part: (*part).to_owned() };
+        Action::new(format!("add-part-{part}"), label, event).sign(Sign::Add)
+    });
+    let section = |key: &str, fields: Vec<_>, rows: Vec<ListRow>, actions: Vec<Action>| Section {
+        key: key.to_owned(),
+        title: words.say(&format!("plan-{key}")),
+        lines: Vec::new(),
+        plot: None,
+        fields,
+        rows,
+        actions,
+    };
+    Ok(Screen::Findings {
+        frame,
+        findings: FindingsScreen {
+            headline: words.say("plan-writing"),
+            figure: String::new(),
+            spoken: caption.clone(),
+            caption,
+            dial: None,
+            lines: vec![words.say("plan-writing-detail")],
+            asks: Vec::new(),
+            actions: vec![Action::new("send-plan", words.say("send-plan"), Event::SendPlan { plan: id.to_owned() })
+                .detail(words.say("send-plan-detail"))
+                .sign(Sign::Out)
+                .weight(Weight::Main)],
+            sections: vec![
+                section("words", fields, Vec::new(), Vec::new()),
+                section("parts", Vec::new(), rows, add.collect()),
+            ],
+        },
+    })
+}
+
+fn row(view: &View<'_>, id: &str, part: &Fields) -> Result<ListRow, Trouble> {
+    let said = says::on_desk(view, part);
+    let detail = if said.is_empty() { view.words().say("plan-part-nothing") } else { said };
+    let mut row = view.told_row(says::title(view, part), detail);
+    let open = Event::Go { place: Place::Entry { id: id.to_owned() } };
+    row.open = Some(
+        Action::new(format!("open-{id}"), row.title.clone(), open).spoken(row.spoken.clone()).weight(Weight::Quiet),
+    );
+    Ok(row)
+}

@@ -1,0 +1,170 @@
+//! What a part of a plan says, and what it would change now.
+
+use crate::guidance::Rules;
+use crate::quantity::{Entered, Speed, Vacuum, Volume};
+use crate::record::{date, moment, text, whole, Fields, Kind, Session, RHYTHM, RULES, SETTINGS};
+use crate::screen::{field_row, View};
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+/// Fields of the rhythm that are said as a length of time.
+const SPANS: &[&str] = &["longest_interval", "shortest_interval", "sleep_stretch"];
+
+/// What a part is about.
+pub(super) fn title(view: &View<'_>, part: &Fields) -> String {
+    let words = view.words();
+    let about = text(part, "plan_part").unwrap_or("words");
+    if about == "setting" {
+        let tried = text(part, "use_or_try") == Some("try");
+        return words.say(if tried { "plan-setting-try" } else { "plan-setting-use" });
+    }
+    words.say(&format!("choice-plan-part-{about}"))
+}
+
+/// What it says, each a short line; and what it would change.
+pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let mut lines = match text(part, "plan_part") {
+        Some("setting") => setting(view, part)?,
+        Some("rhythm") => rhythm(view, part)?,
+        Some("aim") => aim(view, part)?,
+        Some("check") => check(view, part),
+        Some("visit") => visit(view, part),
+        Some("rule") => rule(view, part)?,
+        _ => Vec::new(),
+    };
+    lines.extend(text(part, "words").filter(|words| !words.trim().is_empty()).map(str::to_owned));
+    Ok(lines)
+}
+
+/// What a part says, on the desk that wrote it: what it would change there is nobody's.
+pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
+    let mut said = Vec::new();
+    for spec in Kind::PlanPart.fields().iter().filter(|s| !s.group.is_empty() && s.key != "plan_part") {
+        let Ok(rows) = field_row::rows(view, "", Kind::PlanPart, spec, part) else { continue };
+        for row in rows.into_iter().filter(|row| !row.value.is_empty()) {
+            said.push(format!("{} {} {}", row.label, row.value, row.unit).trim_end().to_owned());
+        }
+    }
+    said.join(" \u{b7} ")
+}
+
+/// Old and new of one thing, or that nothing changes.
+fn changes(view: &View<'_>, what: String, before: Option<String>, after: String) -> String {
+    let words = view.words();
+    match before {
+        Some(before) if before == after => words.with("plan-stays", &[("what", what.into()), ("after", after.into())]),
+        Some(before) => {
+            words.with("plan-changes", &[("what", what.into()), ("before", before.into()), ("after", after.into())])
+        }
+        None => words.with("plan-sets", &[("what", what.into()), ("after", after.into())]),
+    }
+}
+
+fn label(view: &View<'_>, field: &str) -> String {
+    view.words().say(&format!("field-{}", field.replace('_', "-")))
+}
+
+fn rhythm(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let now = view.record(RHYTHM)?.1;
+    let said = |fields: &Fields, field: &str| {
+        let value = whole(fields, field)?;
+        Some(match SPANS.contains(&field) {
+            true => view.words().span(crate::time::Span::minutes(i64::from(value))),
+            false => value.to_string(),
+        })
+    };
+    let of = crate::app::OF_RHYTHM.iter();
+    Ok(of.filter_map(|field| Some(changes(view, label(view, field), said(&now, field), said(part, field)?))).collect())
+}
+
+fn aim(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let said = |fields: &Fields| {
+        fields.get("aim").and_then(Entered::<Volume>::from_json).map(|e| view.words().volume(e.quantity()))
+    };
+    let before = said(&view.record(SETTINGS)?.1);
+    Ok(said(part).map(|after| changes(view, label(view, "aim"), before, after)).into_iter().collect())
+}
+
+fn check(view: &View<'_>, part: &Fields) -> Vec<String> {
+    let words = view.words();
+    let what = text(part, "plan_check").map(|what| words.say(&format!("choice-plan-check-{what}")));
+    what.map(|what| match date(part, "check_by") {
+        Some(by) => {
+            words.with("plan-check-by", &[("what", what.into()), ("date", words.date(LocalDay::on(by)).into())])
+        }
+        None => what,
+    })
+    .into_iter()
+    .collect()
+}
+
+fn visit(view: &View<'_>, part: &Fields) -> Vec<String> {
+    let words = view.words();
+    let when = moment(part, "visit_at").map(|at| {
+        words.with(
+            "entry-when",
+            &[
+                ("date", words.date(LocalDay::of(&at, view.settings.day_start)).into()),
+                ("time", words.clock(&at).into()),
+            ],
+        )
+    });
+    when.into_iter().collect()
+}
+
+fn rule(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let words = view.words();
+    let Some(rule) = text(part, "rule").and_then(Rules::named) else { return Ok(Vec::new()) };
+    let Some(after) = part.get("rule_value").and_then(serde_json::Value::as_f64) else { return Ok(Vec::new()) };
+    let before = Rules::read(&view.record(RULES)?.1).set_to(&rule.key).unwrap_or(rule.value);
+    let said = |value: f64| {
+        format!("{} {}", crate::quantity::say_decimal(value, 2), words.rule_unit(&rule.unit)).trim_end().to_owned()
+    };
+    Ok(vec![changes(view, label(view, &rule.key), Some(said(before)), said(after))])
+}
+
+fn setting(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let words = view.words();
+    let mut said = Vec::new();
+    said.extend(text(part, "pump_name").map(str::to_owned));
+    said.extend(text(part, "plan_phase").map(|phase| words.say(&format!("choice-plan-phase-{phase}"))));
+    said.extend(whole(part, "level").map(|level| words.with("plan-level", &[("level", level.into())])));
+    let vacuum = part.get("vacuum").and_then(Entered::<Vacuum>::from_json);
+    said.extend(vacuum.as_ref().map(|vacuum| words.entered(vacuum, view.settings.vacuum)));
+    let cycles = part.get("cycles").and_then(Entered::<Speed>::from_json);
+    said.extend(cycles.map(|cycles| words.entered(&cycles, cycles.unit())));
+    let lasts = crate::record::span(part, "lasts");
+    said.extend(lasts.map(|lasts| words.with("plan-lasts", &[("span", words.span(lasts).into())])));
+    let mut lines = vec![said.join(" \u{b7} ")];
+    if higher_than_last(view, part)? {
+        lines.push(words.say("plan-higher"));
+    }
+    Ok(lines)
+}
+
+/// Whether a setting is stronger than what the record shows was used last.
+fn higher_than_last(view: &View<'_>, part: &Fields) -> Result<bool, Trouble> {
+    /// Sessions that are looked at: the latest may say nothing of their setting.
+    const LOOKS_AT: u32 = 8;
+    let level = whole(part, "level");
+    let vacuum = part.get("vacuum").and_then(Entered::<Vacuum>::from_json).map(|v| v.quantity());
+    let phase = text(part, "plan_phase").unwrap_or("expression");
+    for row in view.journal.latest_sessions(view.now, LOOKS_AT)? {
+        let (_, fields) = view.record(&row.subject)?;
+        let session = Session::read(&row.subject, &fields);
+        let marked = session.ended.as_ref().map(|end| session.setting_at(end.instant())).unwrap_or_default();
+        let last_level = whole(&fields, &format!("level_{phase}")).or(marked.level.map(|l| l.get()));
+        let last_vacuum = fields
+            .get(&format!("vacuum_{phase}"))
+            .and_then(Entered::<Vacuum>::from_json)
+            .or(marked.vacuum)
+            .map(|vacuum| vacuum.quantity());
+        if let (Some(level), Some(last)) = (level, last_level) {
+            return Ok(level > last);
+        }
+        if let (Some(vacuum), Some(last)) = (vacuum, last_vacuum) {
+            return Ok(vacuum > last);
+        }
+    }
+    Ok(false)
+}

@@ -1,0 +1,265 @@
+//! A plan that comes back: whose it is, what it would change, accepted whole or in parts,
+//! and every reason for which one is refused.
+
+use drawwell_core::screen::shapes::{Event, FindingsScreen, Place, Screen};
+use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
+use drawwell_core::time::Span;
+use drawwell_tests::person::Person;
+use drawwell_tests::visiting::{shares, takes, Desk};
+use serde_json::Value;
+
+type Parts<'a> = &'a [(&'a str, &'a [(&'a str, &'a str)])];
+
+const PLAN: Parts<'_> = &[
+    ("plan", &[("plan_words", "The breaks at work first.")]),
+    ("rhythm", &[("sessions_a_day", "6"), ("longest_interval", "8:00")]),
+    ("setting", &[("pump_name", "Heron"), ("level", "7"), ("use_or_try", "try")]),
+    ("aim", &[("aim", "600")]),
+    ("rule", &[("rule", "breast_fever"), ("rule_value", "38.3")]),
+    ("check", &[("plan_check", "pump"), ("check_by", "2026-06-10")]),
+    ("words", &[("words", "You are doing well.")]),
+];
+
+fn person() -> Person {
+    Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap()
+}
+
+/// A family that shared its record, and the desk it is on.
+fn acquainted() -> (Person, Desk) {
+    let mut person = person();
+    let mut desk = Desk::beside(&person).unwrap();
+    let card = desk.caseload.own_card().unwrap();
+    let file = shares(&mut person, &card).unwrap();
+    desk.bring_in(&file).unwrap();
+    (person, desk)
+}
+
+fn plan_of(desk: &mut Desk, parts: Parts<'_>) -> Vec<u8> {
+    let plan = desk.writes_a_plan(parts).unwrap();
+    desk.takes(Event::SendPlan { plan }).unwrap()
+}
+
+fn page(person: &Person) -> FindingsScreen {
+    let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
+    findings.clone()
+}
+
+fn lines(page: &FindingsScreen, title: &str) -> Vec<String> {
+    page.sections.iter().find(|section| section.title == title).unwrap().lines.clone()
+}
+
+fn fact(person: &mut Person, fact: &str) -> Vec<Value> {
+    let record = person.record().unwrap();
+    let lines = record.lines().map(|line| serde_json::from_str::<Value>(line).unwrap());
+    lines.filter(|line| line["fact"] == fact).collect()
+}
+
+#[test]
+fn the_parent_sees_what_each_part_says_and_would_change_and_nothing_holds_before_it_is_accepted() {
+    let (mut person, mut desk) = acquainted();
+    let set = Event::Enter { id: "rhythm".into(), field: "sessions_a_day".into(), typed: "7".into() };
+    person.send(set).unwrap();
+    let file = plan_of(&mut desk, PLAN);
+    person.bring_in(&file).unwrap();
+    let page = page(&person);
+    assert!(page.lines.contains(&"The breaks at work first.".to_owned()));
+    assert_eq!(lines(&page, "How often, and sleep"), ["Sessions a day: 7 now, 6 then", "Longest gap: 8 h"],);
+    assert_eq!(lines(&page, "An aim"), ["Aim for a day, set with your consultant: 600 mL"]);
+    assert_eq!(lines(&page, "A setting to try"), ["Heron · level 7"]);
+    assert_eq!(lines(&page, "A rule set anew"), ["Fever with signs at the breast: 38.5 °C now, 38.3 °C then"]);
+    assert_eq!(lines(&page, "A check to make"), ["The pump, by Wednesday 10 June"]);
+    assert_eq!(fact(&mut person, "rhythm")[0]["sessions_a_day"], 7);
+    assert_eq!(fact(&mut person, "rules"), [] as [Value; 0]);
+    person.press("place-now").unwrap();
+    person.press("open-plan").unwrap();
+}
+
+#[test]
+fn accepting_all_sets_all_and_one_undo_takes_it_back() {
+    let (mut person, mut desk) = acquainted();
+    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    let before = person.record().unwrap();
+    person.press("plan-accept-all").unwrap();
+    let rhythm = &fact(&mut person, "rhythm")[0];
+    assert_eq!((&rhythm["sessions_a_day"], &rhythm["longest_interval"]), (&Value::from(6), &Value::from(480)));
+    assert_eq!(fact(&mut person, "rules")[0]["breast_fever"], 38.3);
+    assert!(fact(&mut person, "plan_part").iter().all(|part| part["answer"] == "accepted"));
+    assert!(page(&person).actions.is_empty(), "nothing waits any more");
+    person.press("undo").unwrap();
+    assert_eq!(person.record().unwrap(), before);
+}
+
+#[test]
+fn parts_are_accepted_and_left_by_themselves() {
+    let (mut person, mut desk) = acquainted();
+    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    let key = |person: &Person, title: &str, action: usize| {
+        let section = page(person).sections.into_iter().find(|section| section.title == title).unwrap();
+        section.actions[action].key.clone()
+    };
+    let accept = key(&person, "An aim", 0);
+    person.press(&accept).unwrap();
+    let leave = key(&person, "A rule set anew", 1);
+    person.press(&leave).unwrap();
+    assert_eq!(fact(&mut person, "settings")[0]["aim"]["value"], 600.0);
+    assert_eq!(fact(&mut person, "rules"), [] as [Value; 0]);
+    assert!(lines(&page(&person), "A rule set anew").contains(&"You left this.".to_owned()));
+    // An answer can be changed.
+    let accept = key(&person, "A rule set anew", 0);
+    person.press(&accept).unwrap();
+    assert_eq!(fact(&mut person, "rules")[0]["breast_fever"], 38.3);
+}
+
+#[test]
+fn both_records_show_the_answer_once_the_record_is_shared_again() {
+    let (mut person, mut desk) = acquainted();
+    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    person.press("plan-accept-all").unwrap();
+    let id = fact(&mut person, "plan")[0]["id"].as_str().unwrap().to_owned();
+    person.wait(Span::hours(1)).unwrap();
+    let card = desk.caseload.own_card().unwrap();
+    let file = shares(&mut person, &card).unwrap();
+    desk.clock = person.clock().clone();
+    desk.bring_in(&file).unwrap();
+    let screen = desk.send(Event::Go { place: Place::Plan { id } }).unwrap();
+    let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
+    assert!(lines(&findings, "An aim").contains(&"You accepted this.".to_owned()));
+}
+
+#[test]
+fn the_same_plan_twice_says_nothing_new_and_a_visit_is_made_once() {
+    let (mut person, mut desk) = acquainted();
+    let parts: Parts<'_> = &[("visit", &[("visit_at", "11:00"), ("visit_at/date", "2026-06-12")])];
+    let plan = plan_of(&mut desk, parts);
+    person.bring_in(&plan).unwrap();
+    person.press("plan-accept-all").unwrap();
+    let record = person.record().unwrap();
+    person.bring_in(&plan).unwrap();
+    assert_eq!(person.record().unwrap(), record);
+    let visits = fact(&mut person, "visit");
+    assert_eq!(visits.len(), 1);
+    assert_eq!(visits[0]["at"]["at"], "2026-06-12T11:00:00.000+02:00");
+}
+
+#[test]
+fn a_stronger_setting_is_said_to_be_one() {
+    let (mut person, mut desk) = acquainted();
+    person.press("place-now").unwrap();
+    person.press("start").unwrap();
+    for _ in 0..6 {
+        person.press("mark-stronger").unwrap();
+    }
+    person.press("finish").unwrap();
+    let last = fact(&mut person, "session")[0]["marks"].as_object().unwrap().len();
+    assert!(last > 0);
+    for (level, told) in [("6", false), ("7", true)] {
+        person.wait(Span::minutes(5)).unwrap();
+        desk.clock = person.clock().clone();
+        let plan = plan_of(&mut desk, &[("setting", &[("level", level), ("plan_phase", "expression")])]);
+        person.bring_in(&plan).unwrap();
+        let said = lines(&page(&person), "A setting to use");
+        assert_eq!(said.iter().any(|line| line.contains("stronger than you used last")), told, "{level}: {said:?}");
+    }
+}
+
+#[test]
+fn every_plan_that_is_not_for_this_family_from_its_consultant_is_refused_with_its_reason() {
+    let (mut person, mut desk) = acquainted();
+    let good = plan_of(&mut desk, PLAN);
+    let record = person.record().unwrap();
+
+    // Another consultant, who has the record and whose card was never taken in.
+    let typed = |id: &str| Event::Enter { id: id.into(), field: id.into(), typed: "otter plum".into() };
+    let by_passphrase = takes(&mut person, typed("seal-passphrase")).unwrap();
+    let mut stranger = Desk::beside(&person).unwrap();
+    stranger.bring_in(&by_passphrase).unwrap();
+    stranger.send(typed("open-passphrase")).unwrap();
+    let theirs = plan_of(&mut stranger, PLAN);
+    assert_eq!(person.bring_in(&theirs).unwrap_err().key, "signed-by-a-stranger");
+    assert_eq!(person.record().unwrap(), record);
+
+    // Changed on its way: sealed anew for the family by somebody who could read it.
+    let keys = family_keys(&mut person);
+    let plain = String::from_utf8(open(&good, &OpenWith::Keys(vec![keys.0])).unwrap()).unwrap();
+    let resealed = |text: &str| seal(text.as_bytes(), &SealFor::Keys(vec![keys.1.clone()])).unwrap();
+    for (was, is, key) in [
+        ("\"sessions_a_day\":6", "\"sessions_a_day\":5", "signed-not-as-it-was"),
+        ("drawwell plan for", "drawwell plan to", "signed-not-as-it-was"),
+        ("untrusted comment: ", "", "family-file-not-one"),
+    ] {
+        assert!(plain.contains(was), "{was}");
+        assert_eq!(person.bring_in(&resealed(&plain.replacen(was, is, 1))).unwrap_err().key, key, "{was}");
+    }
+    assert_eq!(person.bring_in(&good[..good.len() / 2]).unwrap_err().key, "sealed-cut");
+    assert_eq!(person.record().unwrap(), record);
+    // Signed and not sealed, it is still hers.
+    person.bring_in(plain.as_bytes()).unwrap();
+}
+
+/// The secret and the public key of a family, as its record keeps them.
+fn family_keys(person: &mut Person) -> (String, String) {
+    let journal = drawwell_core::journal::Journal::open(person.path(), "reader", person.now()).unwrap().journal;
+    let (opens, signs) = (journal.secret("opens").unwrap().unwrap(), journal.secret("signs").unwrap().unwrap());
+    let keys = drawwell_core::share::sealed::own_keys::OwnKeys::read(&opens, &signs).unwrap();
+    (opens, keys.sealing_key().unwrap())
+}
+
+#[test]
+fn a_plan_for_another_family_is_refused() {
+    let (mut person, mut desk) = acquainted();
+    let plan = plan_of(&mut desk, PLAN);
+    let plain = open(&plan, &OpenWith::Keys(vec![family_keys(&mut person).0])).unwrap();
+    let mut other = Person::welcomed("2026-05-25T04:06:33+02:00", "Europe/Berlin").unwrap();
+    let card = desk.caseload.own_card().unwrap();
+    shares(&mut other, &card).unwrap();
+    assert_eq!(other.bring_in(&plan).unwrap_err().key, "sealed-other-key");
+    assert_eq!(other.bring_in(&plain).unwrap_err().key, "plan-for-another", "nor where it was opened for them");
+}
+
+#[test]
+fn a_plan_is_good_until_its_day_and_not_after() {
+    for (days, refused) in [(10, false), (11, true)] {
+        let (mut person, mut desk) = acquainted();
+        let plan = plan_of(&mut desk, &[("plan", &[("good_until", "2026-06-04"), ("plan_words", "Rest.")])]);
+        person.wait(Span::hours(24 * days)).unwrap();
+        let came = person.bring_in(&plan);
+        assert_eq!(came.is_err(), refused, "{days}");
+        if let Err(trouble) = came {
+            assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-out-of-date", "Thursday 4 June"));
+        }
+    }
+}
+
+#[test]
+fn an_older_plan_after_a_newer_one_is_refused() {
+    let (mut person, mut desk) = acquainted();
+    let older = plan_of(&mut desk, PLAN);
+    desk.clock.unix_milliseconds += 60_000;
+    let newer = plan_of(&mut desk, PLAN);
+    person.wait(Span::minutes(5)).unwrap();
+    person.bring_in(&newer).unwrap();
+    assert_eq!(person.bring_in(&older).unwrap_err().key, "plan-older");
+}
+
+#[test]
+fn a_consultant_who_was_taken_out_is_a_stranger() {
+    let (mut person, mut desk) = acquainted();
+    let plan = plan_of(&mut desk, PLAN);
+    let id = fact(&mut person, "consultant")[0]["id"].as_str().unwrap().to_owned();
+    person.send(Event::TakeOut { id }).unwrap();
+    assert_eq!(person.bring_in(&plan).unwrap_err().key, "signed-by-a-stranger");
+}
+
+#[test]
+fn a_plan_that_says_nothing_or_what_no_phone_could_take_is_not_sent() {
+    let (_, mut desk) = acquainted();
+    let mut refused = |parts: Parts<'_>| {
+        let plan = desk.writes_a_plan(parts).unwrap();
+        desk.takes(Event::SendPlan { plan }).unwrap_err()
+    };
+    assert_eq!(refused(&[]).key, "plan-empty");
+    let trouble = refused(&[("words", &[("words", "Well.")]), ("aim", &[])]);
+    assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-part-empty", "2"));
+    assert_eq!(refused(&[("rule", &[("rule", "milk_a_day"), ("rule_value", "3")])]).key, "plan-rule");
+    assert_eq!(refused(&[("rule", &[("rule", "breast_fever"), ("rule_value", "55")])]).key, "plan-rule");
+}
