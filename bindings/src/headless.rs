@@ -1,7 +1,8 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
-//!  (import F | export F | calendar F | show PLACE | tap JSON)`
+//!  (import F | export F | calendar F | sheet F | sheet-letter F |
+//!  show PLACE | tap JSON)`
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
@@ -20,7 +21,7 @@ use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
-                     (import FILE | export FILE | calendar FILE | show PLACE | tap JSON)\n\
+                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
 struct Asked {
@@ -61,6 +62,7 @@ fn place(text: &str) -> Option<Place> {
         Some(("plan", id)) => Place::Plan { id: id.to_owned() },
         Some(("caution", key)) => Place::Caution { key: key.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
+        None if text == "sheet" => Place::Sheet,
         None if text == "fit" => Place::Fit,
         None if text == "tonight" => Place::Tonight,
         None if text == "now" => Place::Now,
@@ -93,6 +95,10 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
         "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
         "calendar" => {
             serde_json::to_string_pretty(&drawwell.take_out("calendar".to_owned(), asked.with.clone(), now)?)
+        }
+        "sheet" => serde_json::to_string_pretty(&drawwell.take_out("sheet".to_owned(), asked.with.clone(), now)?),
+        "sheet-letter" => {
+            serde_json::to_string_pretty(&drawwell.take_out("sheet-letter".to_owned(), asked.with.clone(), now)?)
         }
         "export" => serde_json::to_string_pretty(&drawwell.take_out("record".to_owned(), asked.with.clone(), now)?),
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),

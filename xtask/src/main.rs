@@ -22,6 +22,7 @@ mod pictures;
 mod place;
 mod process;
 mod python;
+mod sheets;
 mod shell;
 mod step;
 mod stop;

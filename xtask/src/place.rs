@@ -56,6 +56,16 @@ impl Places {
         self.root.join("tests").join("python")
     }
 
+    /// Tests that another program's library makes, by its name.
+    pub(crate) fn tests_with(&self, name: &str) -> PathBuf {
+        self.root.join("tests").join(name)
+    }
+
+    /// Visit sheets that the program set, for other programs to judge.
+    pub(crate) fn sheets(&self) -> PathBuf {
+        self.target.join("sheets")
+    }
+
     /// What Maven compiles besides the sources; it goes with Maven's own `clean`.
     pub(crate) fn kotlin_surface(&self) -> PathBuf {
         self.app_shell().join("surface").join("target").join("generated-sources")

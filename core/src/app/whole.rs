@@ -6,8 +6,8 @@ use std::path::Path;
 use super::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
-use crate::share::exchange;
 use crate::share::sealed::{self, card::Card};
+use crate::share::{exchange, sheet};
 use crate::trouble::Trouble;
 
 impl App {
@@ -87,7 +87,8 @@ impl App {
     }
 
     /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
-    /// whole record in the exchange form; `calendar`, the plan as iCalendar.
+    /// whole record in the exchange form; `calendar`, the plan as iCalendar; `sheet`,
+    /// `sheet-a4` and `sheet-letter`, the visit sheet as PDF.
     pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         match key {
@@ -99,9 +100,13 @@ impl App {
                 self.mended(present, |app| app.take_calendar_out(file, present))?;
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
+            key if sheet::paper_of(key).is_some() => {
+                self.mended(present, |app| app.take_sheet_out(key, file, present))?;
+                self.tell("sheet-handed-over", Tone::Quiet);
+            }
             _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
             _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
-            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar")),
+            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar, sheet")),
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }

@@ -9,4 +9,5 @@ pub mod family_file;
 pub mod parts;
 pub mod plan;
 pub mod sealed;
+pub mod sheet;
 pub mod trace_file;
