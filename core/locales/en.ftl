@@ -1853,3 +1853,45 @@ calendar-session = Session
 calendar-alarm = Time for a session
 calendar-note = Planned by Drawwell. The plan moves with what is done; take the file in again for the present one.
 calendar-handed-over = The plan is written as a calendar file.
+
+## Files for other programs
+
+csv-id = Id
+csv-member = Which of them
+csv-zone = Time zone (IANA)
+csv-said = Whether the amount is known
+csv-name = Its name
+csv-lasted = How long it lasted
+csv-pain-highest = Highest pain that was said (0 to 10)
+table-handed-over = The table was written.
+health-record-handed-over = The health record was written.
+
+code-system = Drawwell: what has no code elsewhere
+code-expressed-milk = Volume of milk expressed
+code-expressed-milk-left = Volume of milk expressed, left breast
+code-expressed-milk-right = Volume of milk expressed, right breast
+code-feed-at-breast = Feed at the breast
+code-milk-given = Volume of milk given to the child
+code-breast-signs = Signs at the breast and of the body
+code-nipple-fit = Nipples measured, and how the flange fits
+code-pump-vacuum = Highest vacuum of the pump by a gauge, below ambient
+code-life-event = What changed in life
+code-note = Note
+code-question = Question for the consultant
+code-birth = The child at birth
+code-phase = Phase of the session
+code-pump = Breast pump
+code-gauge = Vacuum gauge
+code-visit-sheet = Visit sheet
+code-temperature = Body temperature
+code-weight = Body weight
+code-pain = Pain severity, 0 to 10, as reported
+code-feeding = Breastfeeding status
+code-feeding-now = Currently breastfeeding
+code-some-child = A child; which one was not said
+field-does = What was marked
+field-phase = Phase
+field-cycles = Cycles
+field-vacuum = Vacuum
+field-for-discomfort = Turned down because it hurt
+field-set = Vacuum that the pump says is set

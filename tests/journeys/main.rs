@@ -13,6 +13,7 @@ mod cautions;
 mod comfort;
 mod day_and_entry;
 mod first_screen;
+mod handed_over;
 mod kit_and_family;
 mod kit_check;
 mod kit_fit;

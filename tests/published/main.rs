@@ -9,6 +9,7 @@
 )]
 
 mod gauges_and_air;
+mod health_record;
 mod helsel_hirsch;
 mod iana_zones;
 mod milk_over_time;

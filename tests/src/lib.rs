@@ -6,6 +6,7 @@
 pub mod chance;
 pub mod demo_family;
 pub mod gauge_bench;
+pub mod handed_over;
 pub mod person;
 pub mod place;
 pub mod refilling_family;

@@ -1,4 +1,4 @@
-//! How Maven is asked to do something in `app-shell`.
+//! How Maven is asked to do something.
 
 use std::{
     path::{Path, PathBuf},
@@ -26,9 +26,15 @@ pub(crate) fn program(app_shell: &Path) -> Option<PathBuf> {
 
 /// Maven on the whole of `app-shell`, knowing where the native library lies.
 pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
+    let mut command = alone(places, &places.app_shell())?;
+    command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
+    Ok(command)
+}
+
+/// Maven on a folder that stands by itself.
+pub(crate) fn alone(places: &Places, folder: &Path) -> Result<Command, Stop> {
     let program = program(&places.app_shell()).ok_or_else(|| Stop::new(Tool::Maven.missing()))?;
     let mut command = process::command(places, program);
-    command.args(["--batch-mode", "--no-transfer-progress", "--file"]).arg(places.app_shell().join("pom.xml"));
-    command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
+    command.args(["--batch-mode", "--no-transfer-progress", "--file"]).arg(folder.join("pom.xml"));
     Ok(command)
 }

@@ -56,6 +56,16 @@ impl Places {
         self.root.join("tests").join("python")
     }
 
+    /// Tests that another program's library makes, by its name.
+    pub(crate) fn tests_with(&self, name: &str) -> PathBuf {
+        self.root.join("tests").join(name)
+    }
+
+    /// What the program writes for other programs to judge.
+    pub(crate) fn for_others(&self) -> PathBuf {
+        self.target.join("for-others")
+    }
+
     /// What Maven compiles besides the sources; it goes with Maven's own `clean`.
     pub(crate) fn kotlin_surface(&self) -> PathBuf {
         self.app_shell().join("surface").join("target").join("generated-sources")

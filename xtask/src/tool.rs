@@ -11,6 +11,7 @@ pub(crate) enum Tool {
     Linter,
     Deny,
     Python,
+    Node,
     Java,
     Maven,
     Resources,
@@ -29,6 +30,7 @@ impl Tool {
             Self::Linter => "clippy is missing: rustup component add clippy".into(),
             Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
             Self::Python => "Python 3 with venv is missing: install python3 and python3-venv".into(),
+            Self::Node => "Node.js with npm is missing: install nodejs and npm".into(),
             Self::Java => {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
             }
@@ -45,6 +47,7 @@ impl Tool {
             Self::Linter => answers(process::cargo(places).args(["clippy", "--version"])),
             Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
             Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
+            Self::Node => answers(Command::new("npm").arg("--version")),
             Self::Java => java::version().is_some_and(|version| version >= JAVA),
             Self::Maven => maven::program(&places.app_shell()).is_some(),
             Self::Resources => answers(Command::new("aapt2").arg("version")),
@@ -81,6 +84,7 @@ mod tests {
             Tool::Linter,
             Tool::Deny,
             Tool::Python,
+            Tool::Node,
             Tool::Java,
             Tool::Maven,
             Tool::Resources,

@@ -87,7 +87,8 @@ impl App {
     }
 
     /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
-    /// whole record in the exchange form; `calendar`, the plan as iCalendar.
+    /// whole record in the exchange form; `calendar`, the plan as iCalendar; `csv-<table>`
+    /// and `csv-<table>-schema`, a table and what its columns hold; `health-record`.
     pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         match key {
@@ -99,9 +100,18 @@ impl App {
                 self.mended(present, |app| app.take_calendar_out(file, present))?;
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
+            "health-record" => {
+                self.mended(present, |app| app.take_health_record_out(None, file, present))?;
+                self.tell("health-record-handed-over", Tone::Quiet);
+            }
+            _ if key.starts_with("csv-") => {
+                let table = key.trim_start_matches("csv-");
+                self.mended(present, |app| app.take_table_out(table, file))?;
+                self.tell("table-handed-over", Tone::Quiet);
+            }
             _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
             _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
-            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar")),
+            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar, health-record, csv-…")),
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }
