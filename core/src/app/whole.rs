@@ -6,8 +6,8 @@ use std::path::Path;
 use super::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
-use crate::share::exchange;
 use crate::share::sealed::{self, card::Card};
+use crate::share::{exchange, incoming};
 use crate::trouble::Trouble;
 
 impl App {
@@ -62,9 +62,16 @@ impl App {
             let effects = self.mended(present, |app| app.bring_sealed_in(whole, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
+        let is = incoming::tell(file.fill_buf().unwrap_or_default());
+        if let Some(why) = is.refused() {
+            return Err(why);
+        }
         if !look_around && self.is_trace(file) {
             self.mended(present, |app| app.bring_trace_in(file, present))?;
             return Ok(Update { screen: self.here(clock)?, effects: vec![buzz("bring-in")] });
+        }
+        if is == incoming::FileIs::Text {
+            return Err(Trouble::bad("file", "bad-file-unknown"));
         }
         let report = self.mended(present, |app| match look_around {
             true => exchange::begin_with(app.journal_mut()?, file, present.now),

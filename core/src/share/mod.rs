@@ -8,6 +8,7 @@ pub mod calendar;
 pub mod exchange;
 pub mod family_file;
 pub mod health_record;
+pub mod incoming;
 pub mod parts;
 pub mod plan;
 pub mod sealed;

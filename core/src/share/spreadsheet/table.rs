@@ -153,6 +153,19 @@ impl Table {
         }
     }
 
+    /// The table whose first line this is, also after a spreadsheet wrote it with another
+    /// mark between its cells.
+    pub fn of_header(line: &str) -> Option<Self> {
+        let names: Vec<&str> =
+            line.split([',', ';', '\t']).map(|name| name.trim_matches(['"', ' ', '\r', '\u{feff}'])).collect();
+        Self::ALL.iter().copied().find(|table| {
+            let columns = table.columns(&LeftOut::default());
+            names.len() > 1
+                && names.starts_with(table.key())
+                && names.iter().all(|name| columns.iter().any(|column| column.name == *name))
+        })
+    }
+
     /// Whether it has rows: not where the time of them, or what they are about, is left out.
     pub(super) fn goes(self, left_out: &LeftOut) -> bool {
         let members = match (self.members(), self.kind().members()) {
