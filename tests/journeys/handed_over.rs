@@ -127,3 +127,16 @@ fn the_host_is_asked_where_each_file_goes() {
     let why = person.send(Event::HandOverSpreadsheet { table: "unicorns".to_owned() }).unwrap_err();
     assert_eq!((why.key, why.field.as_str()), ("bad-choice", "table"));
 }
+
+#[test]
+fn the_page_about_files_names_every_table_and_column() {
+    let page = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/files.md")).unwrap();
+    let mut person = person();
+    for table in Table::ALL {
+        assert!(page.contains(&format!("**{}**", table.name())), "{}", table.name());
+        let written = take_out(&mut person, &format!("csv-{}", table.name()));
+        for name in written.trim_start_matches('\u{feff}').lines().next().unwrap().split(',') {
+            assert!(page.contains(&format!("`{name}`")), "{}: {name}", table.name());
+        }
+    }
+}

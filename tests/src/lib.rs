@@ -5,6 +5,7 @@
 
 pub mod chance;
 pub mod demo_family;
+pub mod fuzzed;
 pub mod gauge_bench;
 pub mod handed_over;
 pub mod person;
