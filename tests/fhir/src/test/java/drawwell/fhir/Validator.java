@@ -4,7 +4,7 @@ import ca.uhn.fhir.context.FhirContext;
 import ca.uhn.fhir.context.support.DefaultProfileValidationSupport;
 import ca.uhn.fhir.validation.FhirValidator;
 import ca.uhn.fhir.validation.ResultSeverityEnum;
-import ca.uhn.fhir.validation.SingleValidationMessage;
+import java.io.IOException;
 import java.util.List;
 import org.hl7.fhir.common.hapi.validation.support.CommonCodeSystemsTerminologyService;
 import org.hl7.fhir.common.hapi.validation.support.InMemoryTerminologyServerValidationSupport;
@@ -14,9 +14,10 @@ import org.hl7.fhir.common.hapi.validation.validator.FhirInstanceValidator;
 import org.hl7.fhir.r4.model.Bundle;
 import org.hl7.fhir.r4.model.CodeSystem;
 
-/** HAPI's validator of FHIR R4, without a network; it knows the code systems that a file brings. */
+/** HAPI's validator of FHIR R4, without a network; it knows the code system that our files bring. */
 final class Validator {
     private static final FhirContext R4 = FhirContext.forR4();
+    private static FhirValidator made;
 
     private Validator() {}
 
@@ -29,31 +30,28 @@ final class Validator {
     }
 
     /** What is wrong with a file, by ERROR and FATAL. */
-    static List<String> wrong(String json) {
-        PrePopulatedValidationSupport own = new PrePopulatedValidationSupport(R4);
-        try {
-            for (Bundle.BundleEntryComponent entry : read(json).getEntry()) {
-                if (entry.getResource() instanceof CodeSystem) {
-                    own.addCodeSystem(entry.getResource());
-                }
-            }
-        } catch (ca.uhn.fhir.parser.DataFormatException unreadable) {
-            // The validator says below what is wrong with it.
-        }
-        ValidationSupportChain chain = new ValidationSupportChain(
-                own,
-                new DefaultProfileValidationSupport(R4),
-                new InMemoryTerminologyServerValidationSupport(R4),
-                new CommonCodeSystemsTerminologyService(R4));
-        FhirInstanceValidator instance = new FhirInstanceValidator(chain);
-        FhirValidator validator = R4.newValidator().registerValidatorModule(instance);
-        return validator.validateWithResult(json).getMessages().stream()
+    static List<String> wrong(String json) throws IOException {
+        return validator().validateWithResult(json).getMessages().stream()
                 .filter(it -> it.getSeverity().compareTo(ResultSeverityEnum.ERROR) >= 0)
-                .map(Validator::line)
+                .map(it -> it.getSeverity() + " " + it.getLocationString() + ": " + it.getMessage())
                 .toList();
     }
 
-    private static String line(SingleValidationMessage message) {
-        return message.getSeverity() + " " + message.getLocationString() + ": " + message.getMessage();
+    /** One for all: what it learns of the profiles takes it longer than most files. */
+    private static synchronized FhirValidator validator() throws IOException {
+        if (made == null) {
+            PrePopulatedValidationSupport own = new PrePopulatedValidationSupport(R4);
+            read(OurFilesTest.everyKind()).getEntry().stream()
+                    .map(Bundle.BundleEntryComponent::getResource)
+                    .filter(CodeSystem.class::isInstance)
+                    .forEach(own::addCodeSystem);
+            ValidationSupportChain chain = new ValidationSupportChain(
+                    own,
+                    new DefaultProfileValidationSupport(R4),
+                    new InMemoryTerminologyServerValidationSupport(R4),
+                    new CommonCodeSystemsTerminologyService(R4));
+            made = R4.newValidator().registerValidatorModule(new FhirInstanceValidator(chain));
+        }
+        return made;
     }
 }
