@@ -33,7 +33,7 @@ fn a_file_that_is_no_record_is_refused_by_its_name() {
     let ours = health_record(EVERY_KIND.as_bytes(), &[], Some(PAGE)).unwrap();
     let elsewhere = b"{\n  \"id\": \"f001\",\n  \"resourceType\": \"Observation\",\n  \"status\": \"final\"\n}\n";
     let zeros = vec![0_u8; 4096];
-    let utf_16: Vec<u8> = "\u{feff}Zeit;mmHg".encode_utf16().flat_map(u16::to_le_bytes).collect();
+    let wide: Vec<u8> = "\u{feff}Dear consultant,".encode_utf16().flat_map(u16::to_le_bytes).collect();
     let sqlite = std::fs::read(person.path()).unwrap();
     let table: Vec<(&str, &[u8], &str)> = vec![
         ("our health record", &ours, "bad-file-health-record"),
@@ -50,7 +50,7 @@ fn a_file_that_is_no_record_is_refused_by_its_name() {
         ("the store itself", &sqlite, "bad-file-store"),
         ("a letter", b"Dear consultant,\nall is well.\n", "bad-file-unknown"),
         ("zeros", &zeros, "bad-file-unknown"),
-        ("UTF-16", &utf_16, "bad-file-unknown"),
+        ("a letter in UTF-16", &wide, "bad-file-unknown"),
     ];
     for (what, file, key) in table {
         refused(&mut person, what, file, key);
@@ -73,6 +73,19 @@ fn every_table_of_ours_is_known_again_also_after_a_spreadsheet_wrote_it() {
         {
             assert_eq!(tell(written.as_bytes()), FileIs::OwnTable(*table), "{written}");
         }
+    }
+}
+
+#[test]
+fn a_trace_in_utf_16_is_still_a_trace() {
+    let text: String = (0..600)
+        .map(|row| format!("{:.2};{:.1}\r\n", f64::from(row) * 0.05, 90.0 - 60.0 * (f64::from(row) * 0.25).cos()))
+        .collect();
+    for mark in ["", "\u{feff}"] {
+        let wide: Vec<u8> = format!("{mark}{text}").encode_utf16().flat_map(u16::to_le_bytes).collect();
+        let mut person = person();
+        person.bring_in(&wide).unwrap();
+        assert!(person.record().unwrap().contains("\"fact\":\"trace\""));
     }
 }
 

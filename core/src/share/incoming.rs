@@ -67,12 +67,29 @@ pub fn tell(head: &[u8]) -> FileIs {
         None => FileIs::Record,
         Some(b'{' | b'[') => json(&text),
         Some(b'<') => FileIs::Markup,
-        Some(_) if head.contains(&0) => FileIs::Bytes,
+        Some(_) if head.contains(&0) => {
+            if is_wide(head) {
+                FileIs::Text
+            } else {
+                FileIs::Bytes
+            }
+        }
         Some(_) => match text.lines().next().and_then(Table::of_header) {
             Some(table) => FileIs::OwnTable(table),
             None => FileIs::Text,
         },
     }
+}
+
+/// Whether these are figures in UTF-16, as some manometers write them: beside each letter a
+/// zero, and nothing else that is no letter.
+fn is_wide(head: &[u8]) -> bool {
+    let head = head.strip_prefix(b"\xff\xfe").or_else(|| head.strip_prefix(b"\xfe\xff")).unwrap_or(head);
+    let letter = |byte: &u8| byte.is_ascii_graphic() || byte.is_ascii_whitespace();
+    let letters = head.iter().filter(|byte| letter(byte)).count();
+    let zeros = head.iter().filter(|byte| **byte == 0).count();
+    // Letters beyond ASCII, such as a degree sign, have no zero.
+    letters.abs_diff(zeros) * 20 <= head.len() && (letters + zeros) * 20 >= head.len() * 19
 }
 
 fn json(text: &str) -> FileIs {
