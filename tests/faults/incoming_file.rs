@@ -46,7 +46,6 @@ fn a_file_that_is_no_record_is_refused_by_its_name() {
         ("a gzip", b"\x1f\x8b\x08\0", "bad-file-packed"),
         ("a photograph", b"\xff\xd8\xff\xe0\0\x10JFIF", "bad-file-picture"),
         ("the plan as a calendar", b"BEGIN:VCALENDAR\r\nVERSION:2.0\r\n", "bad-file-calendar"),
-        ("a sealed file", b"age-encryption.org/v1\n-> X25519 abc\n", "bad-file-sealed"),
         ("the store itself", &sqlite, "bad-file-store"),
         ("a letter", b"Dear consultant,\nall is well.\n", "bad-file-unknown"),
         ("zeros", &zeros, "bad-file-unknown"),

@@ -130,8 +130,9 @@ fn units() -> Vec<&'static str> {
 pub fn cells(bytes: &[u8]) {
     let text = String::from_utf8_lossy(bytes);
     let texts: Vec<&str> = text.split('\0').collect();
-    let row = spreadsheet::write_row(&texts);
-    let mut reader = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(&*row);
+    // As in a file of ours: a mark of its encoding first, and a row of names.
+    let file = [b"\xef\xbb\xbftext\r\n".to_vec(), spreadsheet::write_row(&texts)].concat();
+    let mut reader = csv::ReaderBuilder::new().flexible(true).from_reader(&*file);
     let rows: Vec<csv::StringRecord> = reader.records().collect::<Result<_, _>>().expect("CSV");
     let [read] = rows.as_slice() else { panic!("one row, and not {}", rows.len()) };
     assert_eq!(read.len(), texts.len());
