@@ -1891,8 +1891,6 @@ code-feeding-now = Currently breastfeeding
 code-some-child = A child; which one was not said
 field-does = What was marked
 field-phase = Phase
-field-cycles = Cycles
-field-vacuum = Vacuum
 field-for-discomfort = Turned down because it hurt
 field-set = Vacuum that the pump says is set
 
