@@ -9,6 +9,8 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a fuzzer takes a panic for what it found")]
 
 use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
 
 use drawwell_core::answer::trace::{findings, Findings};
 use drawwell_core::journal::Journal;
@@ -32,8 +34,18 @@ pub const READERS: &[(&str, Reader)] =
 /// 2026-08-14 in Berlin, at noon.
 const NOW: Instant = Instant::from_unix_milliseconds(1_786_701_600_000);
 
+/// Every field there is, with what it takes.
+static FIELDS: LazyLock<Vec<(&str, Takes)>> =
+    LazyLock::new(|| Kind::ALL.iter().flat_map(|kind| kind.fields()).map(|spec| (spec.key, spec.takes)).collect());
+static UNITS: LazyLock<Vec<&str>> = LazyLock::new(units);
+
+/// A sentence is looked at so often; to put it together takes longer than to read a file.
+const LOOKED_AT: u32 = 50;
+
 thread_local! {
     static TEXTS: Texts = Texts::new("en");
+    /// How often each sentence was looked at.
+    static SEEN: RefCell<BTreeMap<&'static str, u32>> = const { RefCell::new(BTreeMap::new()) };
     /// A journal in which nothing is ever kept, with its folder.
     static JOURNAL: RefCell<(tempfile::TempDir, Journal)> = RefCell::new(journal());
 }
@@ -49,6 +61,14 @@ fn journal() -> (tempfile::TempDir, Journal) {
 /// What was refused is refused in words, and is no fault of the program.
 fn said(why: &Trouble) {
     assert!(!matches!(why.kind, TroubleKind::Fault | TroubleKind::Damaged), "{why}");
+    let seen = SEEN.with_borrow_mut(|seen| {
+        let times = seen.entry(why.key).or_default();
+        *times += 1;
+        *times
+    });
+    if seen > LOOKED_AT {
+        return;
+    }
     TEXTS.with(|texts| {
         let (says, does) = words_of_trouble(texts, why);
         for sentence in [&says, &does] {
@@ -94,11 +114,8 @@ pub fn typed_figures(bytes: &[u8]) {
             }
         }
     }
-    let fields: Vec<(&str, Takes)> =
-        Kind::ALL.iter().flat_map(|kind| kind.fields()).map(|spec| (spec.key, spec.takes)).collect();
-    let units: Vec<&str> = units();
-    let Some((key, takes)) = fields.get(usize::from(*field) % fields.len()) else { return };
-    let unit = units.get(usize::from(*unit) % units.len()).copied();
+    let Some((key, takes)) = FIELDS.get(usize::from(*field) % FIELDS.len()) else { return };
+    let unit = UNITS.get(usize::from(*unit) % UNITS.len()).copied();
     match typed::read(key, *takes, &text, unit) {
         Ok(value) => {
             takes.check(key, &value).expect("what was taken fits the field");

@@ -158,12 +158,12 @@ impl Table {
     pub fn of_header(line: &str) -> Option<Self> {
         let names: Vec<&str> =
             line.split([',', ';', '\t']).map(|name| name.trim_matches(['"', ' ', '\r', '\u{feff}'])).collect();
-        Self::ALL.iter().copied().find(|table| {
+        let known = |table: &Self| {
             let columns = table.columns(&LeftOut::default());
-            names.len() > 1
-                && names.starts_with(table.key())
-                && names.iter().all(|name| columns.iter().any(|column| column.name == *name))
-        })
+            names.iter().all(|name| columns.iter().any(|column| column.name == *name))
+        };
+        let begins_so = |table: &Self| names.len() > 1 && names.starts_with(table.key());
+        Self::ALL.iter().copied().filter(begins_so).find(known)
     }
 
     /// Whether it has rows: not where the time of them, or what they are about, is left out.
