@@ -1,7 +1,8 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
-//!  (import F | export F | calendar F | csv TABLE F | csv-schema TABLE F | fhir F |
+//!  (import F | export F | calendar F | sheet F | sheet-letter F | csv TABLE F |
+//!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
@@ -21,8 +22,8 @@ use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
-                     (import FILE | export FILE | calendar FILE | csv TABLE FILE | \
-                     csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
+                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | \
+                     csv TABLE FILE | csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
 struct Asked {
@@ -71,6 +72,7 @@ fn place(text: &str) -> Option<Place> {
         Some(("plan", id)) => Place::Plan { id: id.to_owned() },
         Some(("caution", key)) => Place::Caution { key: key.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
+        None if text == "sheet" => Place::Sheet,
         None if text == "fit" => Place::Fit,
         None if text == "tonight" => Place::Tonight,
         None if text == "now" => Place::Now,
@@ -118,6 +120,8 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
         "calendar" => take_out("calendar")?,
         "export" => take_out("record")?,
         "fhir" => take_out("health-record")?,
+        "sheet" => take_out("sheet")?,
+        "sheet-letter" => take_out("sheet-letter")?,
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {
             let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;

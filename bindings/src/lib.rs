@@ -7,6 +7,7 @@
 
 uniffi::setup_scaffolding!("drawwell");
 
+mod press;
 mod trouble;
 
 use std::io::{BufReader, BufWriter};
@@ -69,7 +70,7 @@ impl Drawwell {
     pub fn open(path: String, opening: Opening, now: Clock) -> Result<Self, Trouble> {
         let texts = drawwell_core::text::Texts::new(&opening.language);
         let app = App::open(PathBuf::from(path), opening, &now).map_err(|t| Trouble::told(&texts, &t))?;
-        Ok(Self { app: Mutex::new(app) })
+        Ok(Self { app: Mutex::new(app.with_press(press::set)) })
     }
 
     /// One call per tap: what was done is on disk when it returns.
@@ -92,7 +93,7 @@ impl Drawwell {
         self.with(|app| app.bring_in(&mut BufReader::new(opened(&path)?), &now))
     }
 
-    /// Writes what was asked for under a key (`record`, `calendar`) to a file. The file is
+    /// Writes what was asked for under a key (`record`, `calendar`, `sheet`) to a file. The file is
     /// whole or not there: it is written beside its place and then moved.
     pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<Update, Trouble> {
         self.with(|app| whole_or_not(&path, |file| app.take_out(&key, file, &now)))

@@ -32,6 +32,11 @@ impl Texts {
         Self { bundle }
     }
 
+    /// The language the sentences are in.
+    pub fn language(&self) -> String {
+        self.bundle.locales.first().map(|language| language.language.to_string()).unwrap_or_default()
+    }
+
     /// Whether there is a sentence of this key.
     pub fn has(&self, key: &str) -> bool {
         self.bundle.has_message(key)

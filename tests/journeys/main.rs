@@ -31,3 +31,4 @@ mod supply_pictures;
 mod tonight;
 mod travel_and_clock_changes;
 mod undo;
+mod visit_sheet;

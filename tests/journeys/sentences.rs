@@ -22,7 +22,8 @@ fn no_screen_of_five_months_asks_for_a_sentence_that_is_not_there() {
         let line: serde_json::Value = serde_json::from_str(line).unwrap();
         ids.insert(line["id"].as_str().unwrap().to_owned());
     }
-    let mut places = vec![Place::Now, Place::Tonight, Place::Kit, Place::Visit, Place::Family, Place::Report];
+    let mut places =
+        vec![Place::Now, Place::Sheet, Place::Tonight, Place::Kit, Place::Visit, Place::Family, Place::Report];
     places.extend((0..160).map(|days_back| Place::Day { days_back }));
     places.extend(ids.into_iter().map(|id| Place::Entry { id }));
     for place in places {
@@ -121,6 +122,8 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "plan-",
         "reminder-",
         "evidence-",
+        "sheet-part-",
+        "sheet-section-",
         "urgency-",
         "reason-",
         "caseload-",

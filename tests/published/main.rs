@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod corrected_age;
 mod gauges_and_air;
 mod health_record;
 mod helsel_hirsch;

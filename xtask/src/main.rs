@@ -23,6 +23,7 @@ mod pictures;
 mod place;
 mod process;
 mod python;
+mod sheets;
 mod shell;
 mod step;
 mod stop;

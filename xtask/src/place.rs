@@ -66,6 +66,11 @@ impl Places {
         self.target.join("for-others")
     }
 
+    /// Visit sheets that the program set, for other programs to judge.
+    pub(crate) fn sheets(&self) -> PathBuf {
+        self.target.join("sheets")
+    }
+
     /// What Maven compiles besides the sources; it goes with Maven's own `clean`.
     pub(crate) fn kotlin_surface(&self) -> PathBuf {
         self.app_shell().join("surface").join("target").join("generated-sources")

@@ -3,7 +3,7 @@
 use crate::{
     android, for_others, maven,
     place::{Build, Places},
-    process, python,
+    process, python, sheets,
     step::{self, Step},
     stop::Stop,
     surface,
@@ -20,7 +20,7 @@ const STEPS: &[Step] = &[
     Step { name: "build", tools: &[], after: &[], act: build },
     Step { name: "rust", tools: &[], after: &["build"], act: rust },
     Step { name: "surface", tools: &[], after: &["build"], act: faces },
-    Step { name: "python", tools: &[Tool::Python], after: &["surface"], act: in_python },
+    Step { name: "python", tools: &[Tool::Python, Tool::Poppler], after: &["surface"], act: in_python },
     Step { name: "units", tools: &[Tool::Node], after: &["build"], act: for_others::units },
     Step {
         name: "health-record",
@@ -28,6 +28,7 @@ const STEPS: &[Step] = &[
         after: &["build"],
         act: for_others::health_records,
     },
+    Step { name: "sheet", tools: &[Tool::Java, Tool::Maven], after: &["build"], act: sheets::accessible },
     Step { name: "shell", tools: &[Tool::Java, Tool::Maven, Tool::Resources], after: &["surface"], act: shell },
     Step {
         name: "package-without-core",

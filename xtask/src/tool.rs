@@ -12,6 +12,7 @@ pub(crate) enum Tool {
     Deny,
     Python,
     Node,
+    Poppler,
     Java,
     Maven,
     Resources,
@@ -31,6 +32,7 @@ impl Tool {
             Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
             Self::Python => "Python 3 with venv is missing: install python3 and python3-venv".into(),
             Self::Node => "Node.js with npm is missing: install nodejs and npm".into(),
+            Self::Poppler => "poppler is missing: install poppler-utils".into(),
             Self::Java => {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
             }
@@ -48,6 +50,7 @@ impl Tool {
             Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
             Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
             Self::Node => answers(Command::new("npm").arg("--version")),
+            Self::Poppler => answers(Command::new("pdftotext").arg("-v")),
             Self::Java => java::version().is_some_and(|version| version >= JAVA),
             Self::Maven => maven::program(&places.app_shell()).is_some(),
             Self::Resources => answers(Command::new("aapt2").arg("version")),
@@ -85,6 +88,7 @@ mod tests {
             Tool::Deny,
             Tool::Python,
             Tool::Node,
+            Tool::Poppler,
             Tool::Java,
             Tool::Maven,
             Tool::Resources,

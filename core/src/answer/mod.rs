@@ -4,6 +4,7 @@
 //! Out: estimates, each with its range and what it rests on, or that it cannot
 //! be told yet. No SQL and no sentence in here. Read [`supply`] first.
 
+pub mod age;
 pub mod caution;
 mod estimate;
 pub mod fit;

@@ -8,9 +8,9 @@ use super::{buzz, App, Present};
 use crate::record::{kinds::PAPERS, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::{health_record, spreadsheet};
+use crate::share::{health_record, sheet, spreadsheet};
 use crate::time::Moment;
-use crate::trouble::Trouble;
+use crate::trouble::{Kind as TroubleKind, Trouble};
 
 impl App {
     /// Leaves a part out of whatever is shared, or takes it in again.
@@ -36,6 +36,13 @@ impl App {
             return Err(Trouble::bad("paper", "bad-choice").with("words", PAPERS.join(", ")));
         }
         self.ask_where(&format!("sheet-{paper}"), "visit", "pdf", "application/pdf", present)
+    }
+
+    /// Writes the visit sheet, on the paper of a key.
+    pub(super) fn take_sheet_out(&mut self, key: &str, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
+        let paper = sheet::paper_of(key).ok_or_else(|| Trouble::bad("key", "bad-choice").with("words", "sheet"))?;
+        let page = sheet::set(&self.view(present)?, paper, self.press)?;
+        file.write_all(&page).map_err(|_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file"))
     }
 
     /// Asks where a table of the record goes.

@@ -32,6 +32,7 @@ use crate::journal::{Journal, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
 use crate::screen::{self, AlarmsAre, Said, View};
 use crate::share::exchange::Report;
+use crate::share::sheet::Press;
 use crate::text::Texts;
 use crate::time::{Instant, Zone};
 use crate::trouble::{Kind, Trouble};
@@ -58,6 +59,8 @@ pub struct App {
     waits: Option<Vec<u8>>,
     /// How the host can call, as it said last.
     alarms: AlarmsAre,
+    /// What sets the visit sheet, where there is one.
+    press: Option<Press>,
 }
 
 /// The present, as one call sees it.
@@ -94,11 +97,18 @@ impl App {
             passphrase: None,
             waits: None,
             alarms: AlarmsAre::default(),
+            press: None,
         };
         if let Some(salvaged) = opened.salvaged {
             app.tell_salvaged(&salvaged);
         }
         Ok(app)
+    }
+
+    /// The same, with what sets the visit sheet: see [`crate::share::sheet`].
+    #[must_use]
+    pub fn with_press(self, press: Press) -> Self {
+        Self { press: Some(press), ..self }
     }
 
     /// The sentences, to tell trouble in.
@@ -352,6 +362,7 @@ impl App {
             | Place::Sealed
             | Place::Cautions
             | Place::Report
+            | Place::Sheet
             | Place::SupplyFigures { .. }
             | Place::Pump { .. }
             | Place::Check { .. }

@@ -7,7 +7,7 @@ use super::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
 use crate::share::sealed::{self, card::Card};
-use crate::share::{exchange, incoming};
+use crate::share::{exchange, incoming, sheet};
 use crate::trouble::Trouble;
 
 impl App {
@@ -94,8 +94,9 @@ impl App {
     }
 
     /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
-    /// whole record in the exchange form; `calendar`, the plan as iCalendar; `csv-<table>`
-    /// and `csv-<table>-schema`, a table and what its columns hold; `health-record`.
+    /// whole record in the exchange form; `calendar`, the plan as iCalendar; `sheet`,
+    /// `sheet-a4` and `sheet-letter`, the visit sheet as PDF; `csv-<table>` and
+    /// `csv-<table>-schema`, a table and what its columns hold; `health-record`.
     pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         match key {
@@ -116,9 +117,17 @@ impl App {
                 self.mended(present, |app| app.take_table_out(table, file))?;
                 self.tell("table-handed-over", Tone::Quiet);
             }
+            key if sheet::paper_of(key).is_some() => {
+                self.mended(present, |app| app.take_sheet_out(key, file, present))?;
+                self.tell("sheet-handed-over", Tone::Quiet);
+            }
             _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
             _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
-            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar, health-record, csv-…")),
+            _ => {
+                return Err(
+                    Trouble::bad("key", "bad-choice").with("words", "record, calendar, sheet, health-record, csv-…")
+                )
+            }
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }

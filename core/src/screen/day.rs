@@ -298,14 +298,14 @@ fn weighed(view: &View<'_>, fields: &Fields) -> String {
     }
 }
 
-fn temperature(view: &View<'_>, fields: &Fields) -> String {
+pub(super) fn temperature(view: &View<'_>, fields: &Fields) -> String {
     match fields.get("temperature").and_then(Entered::<Temperature>::from_json) {
         Some(t) => view.words().entered(&t, view.settings.temperature),
         None => String::new(),
     }
 }
 
-fn signs(view: &View<'_>, fields: &Fields) -> String {
+pub(super) fn signs(view: &View<'_>, fields: &Fields) -> String {
     let words = view.words();
     let mut seen: Vec<String> = ["redness", "heat", "lump", "swelling", "nipple_damage"]
         .into_iter()

@@ -105,6 +105,7 @@ impl View<'_> {
                 matches!(
                     place,
                     Place::Visit
+                        | Place::Sheet
                         | Place::Plan { .. }
                         | Place::Consultant { .. }
                         | Place::Sharing
@@ -188,7 +189,8 @@ macro_rules! frame_of {
             | Screen::Check { frame, .. }
             | Screen::Card { frame, .. }
             | Screen::Form { frame, .. }
-            | Screen::List { frame, .. } => frame,
+            | Screen::List { frame, .. }
+            | Screen::Sheet { frame, .. } => frame,
         }
     };
 }

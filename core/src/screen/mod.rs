@@ -23,6 +23,7 @@ mod report;
 mod running;
 mod scale;
 pub mod shapes;
+pub mod sheet;
 mod strip;
 mod supply;
 mod tonight;
@@ -81,6 +82,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::OwnCard => caseload::show_card(view),
         Place::CaseFamily { id } => caseload::show_case(view, id),
         Place::Visit => visit::show(view),
+        Place::Sheet => sheet::show(view),
         Place::Family => family::show(view),
         Place::Report => report::show(view),
     }

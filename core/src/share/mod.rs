@@ -12,5 +12,6 @@ pub mod incoming;
 pub mod parts;
 pub mod plan;
 pub mod sealed;
+pub mod sheet;
 pub mod spreadsheet;
 pub mod trace_file;

@@ -11,4 +11,5 @@ mod words;
 pub(crate) use gathered::standing;
 pub(super) use line::line;
 pub(super) use page::{group, show, show_all};
+pub(super) use words::because;
 pub(crate) use words::title;

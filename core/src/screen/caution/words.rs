@@ -26,7 +26,7 @@ fn when(view: &View<'_>, at: Instant) -> String {
 }
 
 /// A fact that a caution rests on, such as `38.7 °C, today at 04:06`.
-pub(super) fn because(view: &View<'_>, because: &Because) -> String {
+pub(in crate::screen) fn because(view: &View<'_>, because: &Because) -> String {
     let words = view.words();
     match because {
         Because::Temperature(at, temperature) => {

@@ -21,7 +21,7 @@ pub(super) use fit::show as show_fit;
 pub(super) use level_words::{level_in_vacuum, level_said};
 pub(crate) use look::below_its_range;
 pub(super) use look::latest_pulls;
-pub(super) use pump::show as show_pump;
+pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
 
 use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
@@ -82,7 +82,7 @@ pub(super) fn group(view: &View<'_>, kind: Kind) -> Result<ListGroup, Trouble> {
     })
 }
 
-fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<String, Trouble> {
+pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<String, Trouble> {
     let words = view.words();
     let mut parts = Vec::new();
     let mut choice = |key: &str| {

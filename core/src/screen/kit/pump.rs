@@ -35,6 +35,22 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     Ok(Screen::Findings { frame, findings })
 }
 
+/// What the latest check of a pump said; none where it was not checked.
+pub(in crate::screen) fn checked(view: &View<'_>, id: &str) -> Result<Option<FindingsScreen>, Trouble> {
+    let look = PumpLook::over(view, id)?;
+    look.latest().map(|latest| said(view, &look, latest)).transpose()
+}
+
+/// The rules that a pump's range rests on; none where it is the maker's own.
+pub(in crate::screen) fn limits_rules(view: &View<'_>, id: &str) -> Result<&'static [&'static str], Trouble> {
+    Ok(match PumpLook::over_latest(view, id, 0)?.limits.whose {
+        Whose::Maker => &[],
+        Whose::Grade(Grade::Hospital) => &["hospital_low", "hospital_high"],
+        Whose::Grade(_) => &["personal_low", "personal_high"],
+        Whose::Any => &["good_low", "good_high"],
+    })
+}
+
 fn not_checked(view: &View<'_>) -> FindingsScreen {
     let words = view.words();
     let (headline, caption) = (words.say("pump-not-checked"), words.say("pump-not-checked-caption"));

@@ -19,7 +19,7 @@ const TELLS_VOLUME_UNTIL: i64 = 90;
 /// A weight is recent enough to reckon a need from for so many days.
 const WEIGHT_HOLDS: Span = Span::hours(24 * 21);
 
-pub(super) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
+pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     let mut add = Vec::new();

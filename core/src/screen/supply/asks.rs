@@ -108,3 +108,8 @@ pub(in crate::screen) fn drop(view: &View<'_>) -> Result<Option<Drop>, Trouble> 
         None => Ok(None),
     }
 }
+
+/// What the watch says by itself, in words; nothing where it says nothing.
+pub(in crate::screen) fn drop_said(view: &View<'_>, look: &Look) -> Option<String> {
+    look.drop.as_ref().map(|drop| told_drop(view, drop).text)
+}

@@ -15,7 +15,7 @@ const TOLD: usize = 3;
 /// No more than this is listed beside one.
 const BESIDE: usize = 8;
 
-pub(super) fn notes(view: &View<'_>, look: &Look) -> Result<Vec<ChangeNote>, Trouble> {
+pub(in crate::screen) fn notes(view: &View<'_>, look: &Look) -> Result<Vec<ChangeNote>, Trouble> {
     look.changes.iter().rev().take(TOLD).map(|change| note(view, look, change)).collect()
 }
 

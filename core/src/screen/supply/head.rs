@@ -7,14 +7,14 @@ use crate::answer::Estimate;
 use crate::quantity::{Production, Quantity, Share};
 use crate::screen::View;
 
-pub(super) struct Said {
-    pub(super) headline: String,
-    pub(super) figure: String,
-    pub(super) caption: String,
-    pub(super) lines: Vec<String>,
+pub(in crate::screen) struct Said {
+    pub(in crate::screen) headline: String,
+    pub(in crate::screen) figure: String,
+    pub(in crate::screen) caption: String,
+    pub(in crate::screen) lines: Vec<String>,
 }
 
-pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
+pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     let words = view.words();
     if look.is_empty() {
         return Said {

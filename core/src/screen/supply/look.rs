@@ -17,28 +17,28 @@ pub(super) const SPANS: [u32; 4] = [7, 14, 28, 0];
 const WATCHED_DAYS: u32 = 75;
 
 /// What there is to say of some days.
-pub(super) struct Look {
-    pub(super) rules: SupplyRules,
+pub(in crate::screen) struct Look {
+    pub(in crate::screen) rules: SupplyRules,
     /// The days of the span, the last of them yesterday.
-    pub(super) days: Vec<DayProduction>,
+    pub(in crate::screen) days: Vec<DayProduction>,
     /// Today so far.
-    pub(super) today: Option<DayProduction>,
-    pub(super) calendar: Calendar,
-    pub(super) level: Level,
-    pub(super) course: Result<Course, Level>,
-    pub(super) series: Series,
-    pub(super) changes: Vec<Change>,
-    pub(super) drop: Option<Drop>,
+    pub(in crate::screen) today: Option<DayProduction>,
+    pub(in crate::screen) calendar: Calendar,
+    pub(in crate::screen) level: Level,
+    pub(in crate::screen) course: Result<Course, Level>,
+    pub(in crate::screen) series: Series,
+    pub(in crate::screen) changes: Vec<Change>,
+    pub(in crate::screen) drop: Option<Drop>,
     /// Whether anything was ever collected.
-    pub(super) began: Option<LocalDay>,
+    pub(in crate::screen) began: Option<LocalDay>,
 }
 
 impl Look {
-    pub(super) fn is_empty(&self) -> bool {
+    pub(in crate::screen) fn is_empty(&self) -> bool {
         self.began.is_none()
     }
 
-    pub(super) fn over(view: &View<'_>, span: u32) -> Result<Self, Trouble> {
+    pub(in crate::screen) fn over(view: &View<'_>, span: u32) -> Result<Self, Trouble> {
         let rules = rules(view)?;
         let beginning = Beginning::of(view)?;
         let (days, today, drop) = match &beginning {

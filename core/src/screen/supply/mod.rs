@@ -14,8 +14,12 @@ mod hours;
 mod look;
 mod weeks;
 
-pub(super) use asks::drop;
+pub(super) use against::group as against;
+pub(super) use asks::{drop, drop_said};
+pub(super) use changes::notes as changes;
 pub(super) use figures::show as show_figures;
+pub(super) use head::said;
+pub(super) use weeks::both as weeks;
 
 use super::shapes::{
     Action, ChoiceRow, Column, ListGroup, Part, Place, Screen, SideCourse, Sign, SupplyScreen, Weight,
@@ -25,7 +29,8 @@ use super::View;
 use crate::answer::supply::{course::course, Of, PartOfDay, Series, Side};
 use crate::quantity::Quantity;
 use crate::trouble::Trouble;
-use look::{Look, SPANS};
+pub(super) use look::Look;
+use look::SPANS;
 
 pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
     let words = view.words();
@@ -95,7 +100,7 @@ fn spans(view: &View<'_>, days: u32) -> ChoiceRow {
 }
 
 /// Left and right, each by what was measured of it alone.
-fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
+pub(super) fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
     let words = view.words();
     let all = Side::BOTH.map(|side| Series::of(&look.days, Of::Side(side), &look.rules).by_week_where_long());
     let levels = all.each_ref().map(|series| crate::answer::supply::level::level(series, &look.rules).known());

@@ -76,7 +76,7 @@ impl Along {
 }
 
 /// Both sides.
-pub(super) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble> {
+pub(in crate::screen) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble> {
     let words = view.words();
     let days: Vec<DayProduction> = look.days.iter().chain(&look.today).copied().collect();
     let Some(first) = days.first() else { return Ok(nothing()) };

@@ -1,7 +1,7 @@
 //! What the nights were.
 
 use super::look::Look;
-use crate::answer::night::nights_that_were;
+use crate::answer::night::{nights_that_were, Frame};
 use crate::record::Kind;
 use crate::screen::shapes::{Action, Event, Place, PlotBand, PlotPicture, PlotPoint, Section, Sign, Tick, Weight};
 use crate::screen::View;
@@ -9,33 +9,46 @@ use crate::time::{LocalDay, Moment, Span};
 use crate::trouble::Trouble;
 
 /// So many nights are looked back on.
-const NIGHTS: i64 = 14;
+pub(in crate::screen) const NIGHTS: u32 = 14;
 
 pub(super) fn section(view: &View<'_>, look: &Look) -> Result<Option<Section>, Trouble> {
     let words = view.words();
     if look.plan.is_none() {
         return Ok(None);
     }
-    let since = view.now.minus(Span::hours(24 * NIGHTS));
-    let rows = view.journal.of_kind_since(Kind::Session, since.minus(Span::hours(24)))?;
-    let nights = nights_that_were(&rows, &look.gathered.frame, since, view.now, view.zone);
-    let known: Vec<Span> = nights.iter().filter_map(|n| n.longest).collect();
     let mut section = super::section("nights", words.say("nights"));
     section.actions =
         vec![Action::new("open-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
             .weight(Weight::Quiet)
             .sign(Sign::Day)];
-    if known.is_empty() {
-        section.lines = vec![words.say("nights-none")];
-        return Ok(Some(section));
+    match over(view, &look.gathered.frame, NIGHTS)? {
+        Some((lines, plot)) => (section.lines, section.plot) = (lines, Some(plot)),
+        None => section.lines = vec![words.say("nights-none")],
     }
-    let limit = look.gathered.frame.longest.value;
+    Ok(Some(section))
+}
+
+/// What so many nights back were, in words and drawn; none where nothing is known of any.
+pub(in crate::screen) fn over(
+    view: &View<'_>,
+    frame: &Frame,
+    back: u32,
+) -> Result<Option<(Vec<String>, PlotPicture)>, Trouble> {
+    let words = view.words();
+    let since = view.now.minus(Span::hours(24 * i64::from(back)));
+    let rows = view.journal.of_kind_since(Kind::Session, since.minus(Span::hours(24)))?;
+    let nights = nights_that_were(&rows, frame, since, view.now, view.zone);
+    let known: Vec<Span> = nights.iter().filter_map(|n| n.longest).collect();
+    if known.is_empty() {
+        return Ok(None);
+    }
+    let limit = frame.longest.value;
     let within = nights.iter().filter(|n| n.kept(limit) == Some(true)).count();
     let mut sorted = known.clone();
     sorted.sort();
     let middle = sorted.get(sorted.len() / 2).copied().unwrap_or(limit);
     let longest = sorted.last().copied().unwrap_or(limit);
-    section.lines = vec![
+    let mut lines = vec![
         words.with(
             "nights-longest",
             &[
@@ -55,7 +68,7 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Result<Option<Section>, T
     ];
     let unknown = nights.len() - known.len();
     if unknown > 0 {
-        section.lines.push(words.with("nights-unknown", &[("nights", (unknown as i64).into())]));
+        lines.push(words.with("nights-unknown", &[("nights", (unknown as i64).into())]));
     }
     let top = Span::hours(((longest.max(limit).in_minutes() + 59) / 60 + 1).max(4));
     let count = nights.len().max(1) as f32;
@@ -63,7 +76,7 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Result<Option<Section>, T
     let height = |span: Span| span.share_of(top).clamp(0.0, 1.0);
     let day =
         |i: usize| nights.get(i).map(|n| LocalDay::of(&Moment::new(n.window.from, view.zone), view.settings.day_start));
-    section.plot = Some(PlotPicture {
+    let plot = PlotPicture {
         bands: vec![PlotBand {
             low: 0.0,
             high: height(limit),
@@ -91,6 +104,6 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Result<Option<Section>, T
         legend: words.say("nights-legend"),
         spoken: words
             .with("nights-spoken", &[("nights", (known.len() as i64).into()), ("middle", words.span(middle).into())]),
-    });
-    Ok(Some(section))
+    };
+    Ok(Some((lines, plot)))
 }

@@ -15,6 +15,7 @@ mod refill;
 mod set;
 mod times;
 
+pub(super) use back::{over as nights_back, NIGHTS as NIGHTS_BACK};
 pub(crate) use head::{reminder_words, PUT_OFF};
 pub(crate) use look::Look;
 

@@ -28,6 +28,17 @@ pub(crate) fn around_now(view: &View<'_>) -> Result<(Option<Visit>, Option<Visit
     Ok((last, next))
 }
 
+/// The last visit before today: one of today is the one that is prepared for.
+pub(in crate::screen) fn last_before_today(view: &View<'_>) -> Result<Option<Moment>, Trouble> {
+    let mut last: Option<Moment> = None;
+    for row in view.journal.of_kind(Kind::Visit)? {
+        let found = read(view, row)?.map(|visit| visit.at);
+        let found = found.filter(|at| LocalDay::of(at, view.settings.day_start) < view.today());
+        last = last.into_iter().chain(found).max_by_key(Moment::instant);
+    }
+    Ok(last)
+}
+
 fn read(view: &View<'_>, row: Row) -> Result<Option<Visit>, Trouble> {
     let (_, fields) = view.record(&row.subject)?;
     let note = text(&fields, "note").unwrap_or_default().to_owned();

@@ -10,6 +10,9 @@ pub(super) use consultant::show as show_consultant;
 pub(super) use sealing::{show as show_sharing, show_sealed};
 pub(crate) use sealing::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 
+pub(super) use dates::last_before_today;
+pub(super) use questions::open as open_questions;
+
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{caution, plan, View};
 use crate::trouble::Trouble;
@@ -19,6 +22,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let frame = view.frame(&Place::Visit, words.say("place-visit"), words.say("visit-subtitle"))?;
     let mut groups = vec![
         caution::group(view)?,
+        sheet(view),
         sealing::group(view)?,
         dates::group(view)?,
         questions::group(view)?,
@@ -29,6 +33,21 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         groups.insert(1, plans);
     }
     Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
+}
+
+/// The sheet for the next visit.
+fn sheet(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    ListGroup {
+        key: "sheet".to_owned(),
+        title: words.say("sheet-heading"),
+        rows: Vec::new(),
+        empty: String::new(),
+        add: vec![Action::new("open-sheet", words.say("sheet-open"), Event::Go { place: Place::Sheet })
+            .detail(words.say("sheet-open-detail"))
+            .weight(Weight::Main)
+            .sign(Sign::Out)],
+    }
 }
 
 fn files(view: &View<'_>) -> ListGroup {

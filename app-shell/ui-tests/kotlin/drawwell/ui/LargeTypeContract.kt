@@ -62,6 +62,14 @@ abstract class LargeTypeContract : ShellContract() {
     }
 
     @Test
+    fun theVisitSheetOfSomeDays() {
+        val stage = begun(2f)
+        SomeDays.on(stage)
+        stage.say(Event.Go(Place.Sheet))
+        reachable(stage, "hand-over-sheet", "place-now", "place-visit")
+    }
+
+    @Test
     fun aPumpItsCheckAndAFit() {
         val stage = begun(2f)
         val pump = SomeKit.pump(stage)

@@ -26,6 +26,7 @@ import drawwell.ui.places.FormView
 import drawwell.ui.places.ListView
 import drawwell.ui.places.ReadyView
 import drawwell.ui.places.RunningView
+import drawwell.ui.places.SheetView
 import drawwell.ui.places.SupplyView
 import drawwell.ui.places.TonightView
 import drawwell.ui.places.WelcomeView
@@ -65,4 +66,5 @@ private fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Check -> CheckView(pane, screen.check)
     is Screen.Form -> FormView(pane, screen.form)
     is Screen.List -> ListView(pane, screen.list)
+    is Screen.Sheet -> SheetView(pane, screen.sheet)
 }

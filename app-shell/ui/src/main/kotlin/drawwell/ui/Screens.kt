@@ -16,6 +16,7 @@ fun Screen.frame(): Frame = when (this) {
     is Screen.Check -> frame
     is Screen.Form -> frame
     is Screen.List -> frame
+    is Screen.Sheet -> frame
 }
 
 /** Two screens of one sameness are one place that moved on: it keeps its scroll. */
@@ -31,4 +32,5 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Check -> "check"
     is Screen.Form -> "form ${form.id}"
     is Screen.List -> "list ${frame.title}"
+    is Screen.Sheet -> "sheet"
 }

@@ -19,5 +19,6 @@ internal fun Screen.dressed(look: Look): Screen {
         is Screen.Check -> copy(frame = frame.dressed())
         is Screen.Form -> copy(frame = frame.dressed())
         is Screen.List -> copy(frame = frame.dressed())
+        is Screen.Sheet -> copy(frame = frame.dressed())
     }
 }

@@ -22,7 +22,7 @@ class Pictures(private val folder: File) {
             take("$name.left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
             take("$name.large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
             take("$name.large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
-            if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight) {
+            if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight || shown.screen is Screen.Sheet) {
                 take("$name.whole", shown, Look(Hand.RIGHT, Palette.LIGHT), whole = true)
                 take("$name.whole-night", shown, Look(Hand.RIGHT, Palette.NIGHT), whole = true)
                 take("$name.whole-large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
@@ -47,7 +47,7 @@ class Pictures(private val folder: File) {
     }
 
     private fun Screen.scrolls() = when (this) {
-        is Screen.Day, is Screen.Tonight, is Screen.Supply, is Screen.Findings, is Screen.Check, is Screen.Form, is Screen.List -> true
+        is Screen.Day, is Screen.Tonight, is Screen.Supply, is Screen.Findings, is Screen.Check, is Screen.Form, is Screen.List, is Screen.Sheet -> true
         else -> false
     }
 

@@ -58,9 +58,20 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
     private fun lists() {
         KitWalk(::does, ::keep).through()
         keep("visit", does(Event.Go(Place.Visit)))
+        sheet()
         keep("family", does(Event.Go(Place.Family)))
         keep("settings", does(Event.Go(Place.Entry("settings"))))
         keep("report", does(Event.Go(Place.Report)))
+    }
+
+    /** A name on it, a question, and one part left out. */
+    private fun sheet() {
+        does(Event.Enter("settings", "sheet_name", "Mara Lindqvist"))
+        val question = (does(Event.Add("question", 0u)) as Screen.Form).form.id
+        does(Event.Enter(question, "question", "May I leave out the session at three?"))
+        keep("sheet", does(Event.Go(Place.Sheet)))
+        keep("sheet-part-out", does(Event.LeaveOut("comfort", true)))
+        repeat(4) { does(Event.Undo) }
     }
 
     private fun supply() {

@@ -14,6 +14,7 @@ import drawwell.ui.look.Measures
 internal fun PageScreen(
     pane: Pane,
     beside: @Composable () -> Unit = {},
+    pinned: @Composable () -> Unit = {},
     content: @Composable ColumnScope.() -> Unit,
 ) {
     Column(Modifier.fillMaxSize()) {
@@ -23,6 +24,6 @@ internal fun PageScreen(
             content()
         }
         Trouble(pane)
-        Foot(pane, beside = beside)
+        Foot(pane, pinned, beside)
     }
 }

@@ -1,0 +1,7 @@
+package drawwell.desktop
+
+import drawwell.ui.SheetContract
+
+class DesktopSheetTest : SheetContract() {
+    override fun typefaces() = DesktopTypefaces.load()
+}

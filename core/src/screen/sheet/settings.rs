@@ -1,0 +1,116 @@
+//! Settings that were used, by pump: the usual level in each phase, what it pulls where a
+//! check says so, and the usual speed.
+
+use std::collections::BTreeMap;
+
+use super::section::{of_rows, row};
+use super::sessions::Told;
+use crate::quantity::{say_decimal, Entered, Level, Quantity, Speed, SpeedUnit, Vacuum};
+use crate::record::mark::Phase;
+use crate::record::{whole, Does};
+use crate::screen::kit::{level_in_vacuum, level_said};
+use crate::screen::shapes::{SheetRow, SheetSection};
+use crate::screen::View;
+use crate::trouble::Trouble;
+
+/// What the sessions with one pump were set to in one phase.
+#[derive(Default)]
+struct Used {
+    levels: Vec<u32>,
+    vacuums: Vec<f64>,
+    cycles: Vec<f64>,
+}
+
+pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSection>, Trouble> {
+    let mut pumps: BTreeMap<&str, Vec<&Told>> = BTreeMap::new();
+    for told in sessions {
+        if let Some(pump) = told.session.pump.as_deref() {
+            pumps.entry(pump).or_default().push(told);
+        }
+    }
+    let mut rows = Vec::new();
+    for (pump, with) in &pumps {
+        let name = view.name_of_id(pump)?.unwrap_or_default();
+        for phase in [Phase::Letdown, Phase::Expression] {
+            rows.extend(used_row(view, &name, with, phase)?);
+        }
+    }
+    Ok(of_rows(view, "settings", rows))
+}
+
+fn used(sessions: &[&Told], phase: Phase) -> Used {
+    let mut used = Used::default();
+    for told in sessions {
+        let (level, vacuum, cycles) = set_in(told, phase);
+        used.levels.extend(level);
+        used.vacuums.extend(vacuum);
+        used.cycles.extend(cycles);
+    }
+    used.levels.sort_unstable();
+    used
+}
+
+/// The last setting of a phase as marked, or as typed afterwards.
+fn set_in(told: &Told, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) {
+    let key = |what: &str| format!("{what}_{}", phase.name());
+    let typed = (
+        whole(&told.fields, &key("level")),
+        told.fields.get(&key("vacuum")).and_then(Entered::<Vacuum>::from_json).map(|e| e.quantity().canonical()),
+        told.fields.get(&key("cycles")).and_then(Entered::<Speed>::from_json).map(|e| e.quantity().canonical()),
+    );
+    let in_phase = |at| told.session.phase_at(at).is_some_and(|(is, _)| is == phase);
+    let marks = told.session.marks.iter().filter(|(_, mark)| in_phase(mark.at.instant()));
+    let (mut level, mut vacuum, mut cycles) = (None, None, None);
+    for (_, mark) in marks {
+        // A setting made before a phase holds on into it, so each mark of the phase looks back.
+        let now = told.session.setting_at(mark.at.instant());
+        if matches!(mark.does, Does::Phase(_) | Does::Setting { .. }) {
+            level = now.level.map(|l| l.get()).or(level);
+            vacuum = now.vacuum.map(|v| v.quantity().canonical()).or(vacuum);
+            cycles = now.cycles.map(|c| c.quantity().canonical()).or(cycles);
+        }
+    }
+    (typed.0.or(level), typed.1.or(vacuum), typed.2.or(cycles))
+}
+
+fn used_row(view: &View<'_>, name: &str, sessions: &[&Told], phase: Phase) -> Result<Option<SheetRow>, Trouble> {
+    let words = view.words();
+    let used = used(sessions, phase);
+    let mut notes = Vec::new();
+    let mut value = String::new();
+    if let (Some(least), Some(middle), Some(most)) =
+        (used.levels.first(), used.levels.get(used.levels.len() / 2), used.levels.last())
+    {
+        value = words.with("sheet-level", &[("level", (*middle).into())]);
+        if least != most {
+            notes.push(words.with("sheet-from-to", &[("low", (*least).into()), ("high", (*most).into())]));
+        }
+        notes.extend(pulled(view, sessions, Level::new(*middle))?);
+    }
+    if let Some(vacuum) = crate::statistics::median(&used.vacuums) {
+        let shown = words.vacuum(Vacuum::from_canonical(vacuum));
+        notes.push(words.with("sheet-vacuum-shown", &[("vacuum", shown.into())]));
+    }
+    if let Some(cycles) = crate::statistics::median(&used.cycles) {
+        let figure = say_decimal(Speed::from_canonical(cycles).in_unit(SpeedUnit::PerMinute), 0);
+        let speed = words.with_unit(figure, SpeedUnit::PerMinute);
+        if value.is_empty() {
+            value = speed;
+        } else {
+            notes.push(speed);
+        }
+    }
+    let label = words.with(
+        "sheet-pump-phase",
+        &[("pump", name.into()), ("phase", words.say(&format!("phase-{}", phase.name())).into())],
+    );
+    Ok((!value.is_empty() || !notes.is_empty()).then(|| row(label, value, notes.join("; "))))
+}
+
+/// What a level pulled in the latest session, by the check that held then.
+fn pulled(view: &View<'_>, sessions: &[&Told], level: Level) -> Result<Option<String>, Trouble> {
+    let Some(last) = sessions.last() else { return Ok(None) };
+    let Some(at) = last.session.started.as_ref() else { return Ok(None) };
+    let pulls = level_in_vacuum(view, &last.session, at.instant())?;
+    Ok(pulls(level).map(|pull| level_said(view, &pull)))
+}
