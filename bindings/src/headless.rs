@@ -79,6 +79,7 @@ fn place(text: &str) -> Option<Place> {
         None if text == "day" => Place::Day { days_back: 0 },
         None if text == "kit" => Place::Kit,
         None if text == "cautions" => Place::Cautions,
+        None if text == "erasing" => Place::Erasing,
         None if text == "visit" => Place::Visit,
         None if text == "family" => Place::Family,
         None if text == "report" => Place::Report,

@@ -1003,6 +1003,25 @@ family-file-line = Line { $line } of this record can’t be read.
 family-file-line-do = Ask for the file again. Nothing of it was taken in.
 family-file-of-another = This is another family’s record.
 family-file-of-another-do = It can only be opened in the consultant’s program, or on a phone whose record is still empty.
+open-erasing = Erase from this device
+open-erasing-detail = Says first what goes and what remains
+erasing-page = Erase the record
+erasing-headline = This cannot be undone
+erasing-caption = Everything written down on this device goes for good.
+erasing-goes = What goes
+erasing-goes-record = The record with everything in it, and its keys
+erasing-goes-backups = { $count ->
+    [one] One copy that was made beside it
+   *[other] { $count } copies that were made beside it
+}
+erasing-goes-aside = Files that were set aside because they were damaged
+erasing-remains = What remains
+erasing-remains-files = Files you handed out or saved: sheets, tables, calendars, sealed records
+erasing-remains-consultant = What your consultant has. Ask her to remove it, too.
+erasing-remains-backup = Copies that this device’s own backup may have made
+erasing-first = If you want to keep it, hand the whole record out first.
+erase-record = Erase it
+record-erased = The record is erased from this device.
 visit-files = Files for other programs
 visit-family = Children, settings, your record
 visit-family-detail = Who it is about, how it looks, where it is kept

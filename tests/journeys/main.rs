@@ -12,6 +12,7 @@ mod caseload;
 mod cautions;
 mod comfort;
 mod day_and_entry;
+mod erasing;
 mod first_screen;
 mod handed_over;
 mod kit_and_family;

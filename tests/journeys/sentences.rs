@@ -128,6 +128,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "reason-",
         "caseload-",
         "desk-",
+        "erasing-",
         "caution-",
     ];
     for key in &keys {

@@ -10,6 +10,7 @@ mod amounts;
 mod caution;
 mod desk;
 mod enter;
+mod erase;
 mod files;
 mod kit;
 mod plan;
@@ -304,6 +305,7 @@ impl App {
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
             Event::SendPlan { plan } => self.send_plan(&plan, present),
             Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),
+            Event::EraseRecord => self.erase(present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
             Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
@@ -356,6 +358,7 @@ impl App {
             | Place::Caution { .. }
             | Place::Consultant { .. }
             | Place::Plan { .. }
+            | Place::Erasing
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }

@@ -78,6 +78,9 @@ fn record(view: &View<'_>) -> ListGroup {
             Action::new("pick-record", words.say("pick-record"), Event::PickRecord)
                 .detail(words.say("pick-record-detail"))
                 .sign(Sign::In),
+            Action::new("open-erasing", words.say("open-erasing"), Event::Go { place: Place::Erasing })
+                .detail(words.say("open-erasing-detail"))
+                .weight(Weight::Quiet),
         ],
     }
 }

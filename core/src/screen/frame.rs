@@ -107,6 +107,7 @@ impl View<'_> {
                     Place::Visit
                         | Place::Sheet
                         | Place::Plan { .. }
+                        | Place::Erasing
                         | Place::Consultant { .. }
                         | Place::Sharing
                         | Place::Sealed

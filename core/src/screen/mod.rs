@@ -11,6 +11,7 @@ pub(crate) mod caseload;
 mod caution;
 mod day;
 mod entry;
+mod erasing;
 mod family;
 mod field_row;
 mod frame;
@@ -78,6 +79,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Sharing => visit::show_sharing(view),
         Place::Sealed => visit::show_sealed(view),
         Place::Plan { id } => plan::show(view, id),
+        Place::Erasing => erasing::show(view),
         Place::Desk => caseload::show_desk(view),
         Place::OwnCard => caseload::show_card(view),
         Place::CaseFamily { id } => caseload::show_case(view, id),

@@ -59,6 +59,8 @@ pub enum Place {
     Sharing,
     /// Where the passphrase of a file that came is typed.
     Sealed,
+    /// Before the record is erased from this device: what goes, and what remains.
+    Erasing,
     /// What a consultant keeps once for all families.
     Desk,
     /// Her own card, to be handed on.
@@ -136,6 +138,8 @@ pub enum Event {
     SendPlan { plan: String },
     /// Add a part to a plan that is being written.
     AddPlanPart { plan: String, part: String },
+    /// Erase the record from this device for good.
+    EraseRecord,
     /// Open a family of the caseload beside the list.
     OpenFamily { family: String },
     /// Open a place of the consultant's own desk beside the list.

@@ -1,0 +1,27 @@
+//! Erasing the person's own record from this device.
+
+use super::{App, Present};
+use crate::caseload::erase_files;
+use crate::journal::Journal;
+use crate::screen::shapes::{Effect, Place, Tone};
+use crate::trouble::Trouble;
+
+impl App {
+    /// Erases the record with its copies and everything that was set aside, and begins an
+    /// empty one. What was handed out before is beyond reach, and the page said so.
+    pub(super) fn erase(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        drop(self.journal.take());
+        let erased = erase_files(&self.path);
+        // Whatever could not be removed, there is a record to go on with.
+        self.journal = Some(Journal::open(&self.path, &self.opening.device, present.now)?.journal);
+        erased?;
+        self.places = vec![Place::Now];
+        (self.report, self.awaits, self.passphrase, self.waits) = (None, None, None, None);
+        self.said.clear();
+        self.tell("record-erased", Tone::Quiet);
+        // Nothing calls any more: an empty record wants no alarm.
+        let mut effects = self.session_effects(present)?;
+        effects.extend(self.reminder_effects(present)?);
+        Ok(effects)
+    }
+}
