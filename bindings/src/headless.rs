@@ -1,7 +1,8 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
-//!  (import F | export F | calendar F | sheet F | sheet-letter F |
+//!  (import F | export F | calendar F | sheet F | sheet-letter F | csv TABLE F |
+//!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
 //!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
@@ -21,7 +22,8 @@ use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
-                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | show PLACE | tap JSON)\n\
+                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | \
+                     csv TABLE FILE | csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
 struct Asked {
@@ -29,6 +31,8 @@ struct Asked {
     clock: Clock,
     device: String,
     what: String,
+    /// Which table, where one is asked for.
+    table: Option<String>,
     with: String,
 }
 
@@ -46,9 +50,15 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
     }
     let zone = zone?;
     let moment = Moment::from_parts(&at?, &zone).ok()?;
-    let [what, with] = <[String; 2]>::try_from(rest).ok()?;
+    let (what, table, with) = match <[String; 2]>::try_from(rest) {
+        Ok([what, with]) => (what, None, with),
+        Err(rest) => {
+            let [what, table, with] = <[String; 3]>::try_from(rest).ok()?;
+            (what, Some(table), with)
+        }
+    };
     let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone };
-    Some(Asked { journal: journal?, clock, device, what, with })
+    Some(Asked { journal: journal?, clock, device, what, table, with })
 }
 
 fn place(text: &str) -> Option<Place> {
@@ -92,16 +102,27 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
     let opening = Opening { device: asked.device.clone(), language: "en".to_owned(), look_around: false };
     let now = asked.clock.clone();
     let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone())?;
+    let take_out = |key: &str| {
+        Ok::<_, Failed>(serde_json::to_string_pretty(&drawwell.take_out(
+            key.to_owned(),
+            asked.with.clone(),
+            now.clone(),
+        )?))
+    };
+    if let Some(table) = &asked.table {
+        return match asked.what.as_str() {
+            "csv" => take_out(&format!("csv-{table}")),
+            "csv-schema" => take_out(&format!("csv-{table}-schema")),
+            _ => Err(Failed::Usage),
+        };
+    }
     Ok(match asked.what.as_str() {
         "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
-        "calendar" => {
-            serde_json::to_string_pretty(&drawwell.take_out("calendar".to_owned(), asked.with.clone(), now)?)
-        }
-        "sheet" => serde_json::to_string_pretty(&drawwell.take_out("sheet".to_owned(), asked.with.clone(), now)?),
-        "sheet-letter" => {
-            serde_json::to_string_pretty(&drawwell.take_out("sheet-letter".to_owned(), asked.with.clone(), now)?)
-        }
-        "export" => serde_json::to_string_pretty(&drawwell.take_out("record".to_owned(), asked.with.clone(), now)?),
+        "calendar" => take_out("calendar")?,
+        "export" => take_out("record")?,
+        "fhir" => take_out("health-record")?,
+        "sheet" => take_out("sheet")?,
+        "sheet-letter" => take_out("sheet-letter")?,
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {
             let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;

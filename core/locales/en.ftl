@@ -1877,6 +1877,68 @@ calendar-alarm = Time for a session
 calendar-note = Planned by Drawwell. The plan moves with what is done; take the file in again for the present one.
 calendar-handed-over = The plan is written as a calendar file.
 
+## Files for other programs
+
+csv-id = Id
+csv-member = Which of them
+csv-zone = Time zone (IANA)
+csv-said = Whether the amount is known
+csv-name = Name
+csv-lasted = How long it lasted
+csv-pain-highest = Highest pain that was said (0 to 10)
+table-handed-over = The table was written.
+health-record-handed-over = The health record was written.
+
+code-system = Drawwell: what has no code elsewhere
+code-expressed-milk = Volume of milk expressed
+code-expressed-milk-left = Volume of milk expressed, left breast
+code-expressed-milk-right = Volume of milk expressed, right breast
+code-feed-at-breast = Feed at the breast
+code-milk-given = Volume of milk given to the child
+code-breast-signs = Signs at the breast and of the body
+code-nipple-fit = Nipples measured, and how the flange fits
+code-pump-vacuum = Highest vacuum of the pump by a gauge, below ambient
+code-life-event = What changed in life
+code-note = Note
+code-question = Question for the consultant
+code-birth = The child at birth
+code-phase = Phase of the session
+code-pump = Breast pump
+code-gauge = Vacuum gauge
+code-visit-sheet = Visit sheet
+code-temperature = Body temperature
+code-weight = Body weight
+code-pain = Pain severity, 0 to 10, as reported
+code-feeding = Breastfeeding status
+code-feeding-now = Currently breastfeeding
+code-some-child = A child; which one was not said
+field-does = What was marked
+field-phase = Phase
+field-for-discomfort = Turned down because it hurt
+field-set = Vacuum that the pump says is set
+
+bad-file-health-record = This is a health record (HL7 FHIR). Drawwell writes those for others and does not read them.
+bad-file-health-record-do = Bring in a record of Drawwell, or a trace. Nothing was changed.
+bad-file-own-table = This is the table of { $table } that Drawwell writes for spreadsheets. It does not hold all of a record.
+bad-file-own-table-do = Bring in the copy of the whole record instead. Nothing was changed.
+bad-file-store = This is the file a record lives in, not a copy of it to hand on.
+bad-file-store-do = On the device it comes from, take a copy out in Family and bring that in. Nothing was changed.
+bad-file-calendar = This is a calendar.
+bad-file-calendar-do = Open it with your calendar. To bring in a record, choose a copy of one. Nothing was changed.
+bad-file-sealed = This file is sealed.
+bad-file-sealed-do = Open it where the key to it is. Nothing was changed.
+bad-file-page = This is a document to read or print (PDF).
+bad-file-page-do = Bring in a record of Drawwell, or a trace. Nothing was changed.
+bad-file-picture = This is a picture.
+bad-file-picture-do = Bring in a record of Drawwell, or a trace. Nothing was changed.
+bad-file-packed = This is a packed file, or a document of an office program.
+bad-file-packed-do = Unpack it first, or save a trace as CSV, and bring that in. Nothing was changed.
+bad-file-markup = This is a page of the web, or XML.
+bad-file-markup-do = Bring in a record of Drawwell, or a trace. Nothing was changed.
+bad-file-other-json = This is JSON of another program: there is no fact of Drawwell at its beginning.
+bad-file-other-json-do = Bring in a record of Drawwell, or a trace. Nothing was changed.
+bad-file-unknown = This is neither a record of Drawwell nor a trace.
+bad-file-unknown-do = Choose another file. Nothing was changed.
 ## The visit sheet
 
 sheet-heading = Visit sheet

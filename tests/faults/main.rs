@@ -12,6 +12,8 @@ mod bad_input;
 mod damaged_file;
 mod every_step_fails;
 mod exchange_file;
+mod incoming_file;
+mod kept_inputs;
 mod killed;
 mod locked_full_newer;
 mod trace_file;

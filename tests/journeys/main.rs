@@ -14,6 +14,7 @@ mod comfort;
 mod day_and_entry;
 mod erasing;
 mod first_screen;
+mod handed_over;
 mod kit_and_family;
 mod kit_check;
 mod kit_fit;

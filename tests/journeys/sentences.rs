@@ -102,6 +102,8 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "weekday-",
         "month-",
         "phase-",
+        "code-",
+        "csv-",
         "part-of-day-",
         "beside-",
         "figures-of-",

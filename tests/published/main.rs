@@ -10,6 +10,7 @@
 
 mod corrected_age;
 mod gauges_and_air;
+mod health_record;
 mod helsel_hirsch;
 mod iana_zones;
 mod milk_over_time;

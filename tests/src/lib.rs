@@ -5,7 +5,9 @@
 
 pub mod chance;
 pub mod demo_family;
+pub mod fuzzed;
 pub mod gauge_bench;
+pub mod handed_over;
 pub mod person;
 pub mod place;
 pub mod refilling_family;

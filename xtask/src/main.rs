@@ -13,6 +13,7 @@ mod android;
 mod app;
 mod bench;
 mod demo;
+mod for_others;
 mod generate;
 mod java;
 mod keep;

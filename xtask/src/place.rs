@@ -61,6 +61,11 @@ impl Places {
         self.root.join("tests").join(name)
     }
 
+    /// What the program writes for other programs to judge.
+    pub(crate) fn for_others(&self) -> PathBuf {
+        self.target.join("for-others")
+    }
+
     /// Visit sheets that the program set, for other programs to judge.
     pub(crate) fn sheets(&self) -> PathBuf {
         self.target.join("sheets")

@@ -1,7 +1,7 @@
 //! `cargo xtask test`: every check there is.
 
 use crate::{
-    android, maven,
+    android, for_others, maven,
     place::{Build, Places},
     process, python, sheets,
     step::{self, Step},
@@ -21,6 +21,13 @@ const STEPS: &[Step] = &[
     Step { name: "rust", tools: &[], after: &["build"], act: rust },
     Step { name: "surface", tools: &[], after: &["build"], act: faces },
     Step { name: "python", tools: &[Tool::Python, Tool::Poppler], after: &["surface"], act: in_python },
+    Step { name: "units", tools: &[Tool::Node], after: &["build"], act: for_others::units },
+    Step {
+        name: "health-record",
+        tools: &[Tool::Java, Tool::Maven],
+        after: &["build"],
+        act: for_others::health_records,
+    },
     Step { name: "sheet", tools: &[Tool::Java, Tool::Maven], after: &["build"], act: sheets::accessible },
     Step { name: "shell", tools: &[Tool::Java, Tool::Maven, Tool::Resources], after: &["surface"], act: shell },
     Step {

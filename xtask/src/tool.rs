@@ -11,6 +11,7 @@ pub(crate) enum Tool {
     Linter,
     Deny,
     Python,
+    Node,
     Poppler,
     Java,
     Maven,
@@ -30,6 +31,7 @@ impl Tool {
             Self::Linter => "clippy is missing: rustup component add clippy".into(),
             Self::Deny => "cargo-deny is missing: cargo install cargo-deny --locked".into(),
             Self::Python => "Python 3 with venv is missing: install python3 and python3-venv".into(),
+            Self::Node => "Node.js with npm is missing: install nodejs and npm".into(),
             Self::Poppler => "poppler is missing: install poppler-utils".into(),
             Self::Java => {
                 format!("Java {JAVA} is missing: install a JDK, {JAVA} or newer, and put it on the path")
@@ -47,6 +49,7 @@ impl Tool {
             Self::Linter => answers(process::cargo(places).args(["clippy", "--version"])),
             Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
             Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
+            Self::Node => answers(Command::new("npm").arg("--version")),
             Self::Poppler => answers(Command::new("pdftotext").arg("-v")),
             Self::Java => java::version().is_some_and(|version| version >= JAVA),
             Self::Maven => maven::program(&places.app_shell()).is_some(),
@@ -84,6 +87,7 @@ mod tests {
             Tool::Linter,
             Tool::Deny,
             Tool::Python,
+            Tool::Node,
             Tool::Poppler,
             Tool::Java,
             Tool::Maven,

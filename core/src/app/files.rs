@@ -8,7 +8,8 @@ use super::{buzz, App, Present};
 use crate::record::{kinds::PAPERS, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::sheet;
+use crate::share::{health_record, sheet, spreadsheet};
+use crate::time::Moment;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 impl App {
@@ -46,12 +47,13 @@ impl App {
 
     /// Asks where a table of the record goes.
     pub(super) fn hand_over_spreadsheet(&mut self, table: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.ask_where(&format!("csv-{table}"), table, "csv", "text/csv", present)
+        let table = table_named(table)?.name();
+        self.ask_where(&format!("csv-{table}"), table, "csv", spreadsheet::CONTENT_TYPE, present)
     }
 
     /// Asks where the health record goes.
     pub(super) fn hand_over_health_record(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.ask_where("health-record", "health-record", "json", "application/fhir+json", present)
+        self.ask_where("health-record", "health-record", "json", health_record::CONTENT_TYPE, present)
     }
 
     fn ask_where(
@@ -69,4 +71,43 @@ impl App {
             content_type: content_type.to_owned(),
         }])
     }
+
+    /// What the person leaves out of whatever is shared.
+    fn left_out(&self) -> Result<LeftOut, Trouble> {
+        Ok(LeftOut::read(&self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default()))
+    }
+
+    /// Writes a table, or with `-schema` behind its name what its columns hold.
+    pub(super) fn take_table_out(&self, name: &str, file: &mut dyn Write) -> Result<(), Trouble> {
+        let left_out = self.left_out()?;
+        match name.strip_suffix("-schema") {
+            Some(name) => {
+                let schema = spreadsheet::schema(table_named(name)?, &left_out, &self.texts);
+                writeln!(file, "{schema:#}").and_then(|()| file.flush()).map_err(|_| full())
+            }
+            None => spreadsheet::write(self.journal()?, table_named(name)?, &left_out, file).map(drop),
+        }
+    }
+
+    /// Writes the record as a health record. `sheet` is the visit sheet that goes with it.
+    pub(super) fn take_health_record_out(
+        &self,
+        sheet: Option<&[u8]>,
+        file: &mut dyn Write,
+        present: Present,
+    ) -> Result<(), Trouble> {
+        let now = Moment::new(present.now, self.view(present)?.zone);
+        health_record::write(self.journal()?, &self.left_out()?, &self.texts, sheet, &now, file).map(drop)
+    }
+}
+
+fn table_named(name: &str) -> Result<spreadsheet::Table, Trouble> {
+    spreadsheet::Table::named(name).ok_or_else(|| {
+        let all: Vec<_> = spreadsheet::Table::ALL.iter().map(|table| table.name()).collect();
+        Trouble::bad("table", "bad-choice").with("words", all.join(", "))
+    })
+}
+
+fn full() -> Trouble {
+    Trouble::new(crate::trouble::Kind::Full, "trouble-cannot-write-file")
 }

@@ -52,7 +52,8 @@ impl App {
     /// Whether a file is a trace and no record: figures in columns, and no JSON.
     pub(super) fn is_trace(&self, file: &mut dyn BufRead) -> bool {
         let Ok(head) = file.fill_buf() else { return false };
-        let text = String::from_utf8_lossy(head);
+        // A file in UTF-16 is the same figures with zeros between.
+        let text = String::from_utf8_lossy(head).replace('\0', "");
         let mut lines = text.trim_start_matches('\u{feff}').lines().map(str::trim).filter(|line| !line.is_empty());
         let Some(first) = lines.next() else { return false };
         if first.starts_with('{') {

@@ -7,7 +7,7 @@ use super::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
 use crate::share::sealed::{self, card::Card};
-use crate::share::{exchange, sheet};
+use crate::share::{exchange, incoming, sheet};
 use crate::trouble::Trouble;
 
 impl App {
@@ -62,9 +62,16 @@ impl App {
             let effects = self.mended(present, |app| app.bring_sealed_in(whole, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
+        let is = incoming::tell(file.fill_buf().unwrap_or_default());
+        if let Some(why) = is.refused() {
+            return Err(why);
+        }
         if !look_around && self.is_trace(file) {
             self.mended(present, |app| app.bring_trace_in(file, present))?;
             return Ok(Update { screen: self.here(clock)?, effects: vec![buzz("bring-in")] });
+        }
+        if is == incoming::FileIs::Text {
+            return Err(Trouble::bad("file", "bad-file-unknown"));
         }
         let report = self.mended(present, |app| match look_around {
             true => exchange::begin_with(app.journal_mut()?, file, present.now),
@@ -88,7 +95,8 @@ impl App {
 
     /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
     /// whole record in the exchange form; `calendar`, the plan as iCalendar; `sheet`,
-    /// `sheet-a4` and `sheet-letter`, the visit sheet as PDF.
+    /// `sheet-a4` and `sheet-letter`, the visit sheet as PDF; `csv-<table>` and
+    /// `csv-<table>-schema`, a table and what its columns hold; `health-record`.
     pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         match key {
@@ -100,13 +108,26 @@ impl App {
                 self.mended(present, |app| app.take_calendar_out(file, present))?;
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
+            "health-record" => {
+                self.mended(present, |app| app.take_health_record_out(None, file, present))?;
+                self.tell("health-record-handed-over", Tone::Quiet);
+            }
+            _ if key.starts_with("csv-") => {
+                let table = key.trim_start_matches("csv-");
+                self.mended(present, |app| app.take_table_out(table, file))?;
+                self.tell("table-handed-over", Tone::Quiet);
+            }
             key if sheet::paper_of(key).is_some() => {
                 self.mended(present, |app| app.take_sheet_out(key, file, present))?;
                 self.tell("sheet-handed-over", Tone::Quiet);
             }
             _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
             _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
-            _ => return Err(Trouble::bad("key", "bad-choice").with("words", "record, calendar, sheet")),
+            _ => {
+                return Err(
+                    Trouble::bad("key", "bad-choice").with("words", "record, calendar, sheet, health-record, csv-…")
+                )
+            }
         }
         Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }

@@ -169,6 +169,21 @@ impl Journal {
         self.act_of_kind(ActKind::Quiet, "quiet", "", now, deed)
     }
 
+    /// What an act would come to: it is done whole, and none of it is kept.
+    pub fn without_keeping<T>(
+        &mut self,
+        now: Instant,
+        deed: impl FnOnce(&mut Writing<'_>) -> Result<T, Trouble>,
+    ) -> Result<T, Trouble> {
+        let device = self.device.clone();
+        let store = self.begin()?;
+        let mut writing = Writing::begin(&store, &device, now)?;
+        let result = deed(&mut writing)?;
+        writing.project()?;
+        store.rollback()?;
+        Ok(result)
+    }
+
     pub(super) fn act_of_kind<T>(
         &mut self,
         kind: ActKind,

@@ -2,8 +2,16 @@
 
 use super::mark::{Does, Mark, Phase};
 use super::{flag, moment, text, Amount, Fields, MARKS};
-use crate::quantity::{Count, Entered, Level, Speed, Vacuum};
+use crate::quantity::{Count, Entered, Level, Score, Speed, Vacuum};
 use crate::time::{Instant, Moment};
+
+/// The fields that hold pain as it was said afterwards, with their side and phase.
+pub const PAINS: &[(&str, Sides, Phase)] = &[
+    ("pain_left_letdown", Sides::Left, Phase::Letdown),
+    ("pain_left_expression", Sides::Left, Phase::Expression),
+    ("pain_right_letdown", Sides::Right, Phase::Letdown),
+    ("pain_right_expression", Sides::Right, Phase::Expression),
+];
 
 /// Which sides took part.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -163,6 +171,44 @@ impl Session {
             }
         }
         now
+    }
+
+    /// What the pump was set to when a phase was over, the last time it was in it; nothing
+    /// where the phase was not marked.
+    pub fn setting_in(&self, phase: Phase) -> Setting {
+        let phases = self.phases();
+        let Some(place) = phases.iter().rposition(|(of, _)| *of == phase) else { return Setting::default() };
+        let over = match (phases.get(place + 1), &self.ended) {
+            (Some((_, next)), _) => next.minus(crate::time::Span::milliseconds(1)),
+            (None, Some(ended)) => ended.instant(),
+            (None, None) => Instant::from_unix_milliseconds(i64::MAX),
+        };
+        self.setting_at(over)
+    }
+
+    /// What was set in each phase, as the fields of a session written down afterwards say it.
+    pub fn settings_as_fields(&self) -> Vec<(&'static str, serde_json::Value)> {
+        let mut found = Vec::new();
+        for (phase, [level, vacuum, cycles]) in [
+            (Phase::Letdown, ["level_letdown", "vacuum_letdown", "cycles_letdown"]),
+            (Phase::Expression, ["level_expression", "vacuum_expression", "cycles_expression"]),
+        ] {
+            let set = self.setting_in(phase);
+            found.extend(set.level.map(|set| (level, serde_json::json!(set.get()))));
+            found.extend(set.vacuum.map(|set| (vacuum, set.to_json())));
+            found.extend(set.cycles.map(|set| (cycles, set.to_json())));
+        }
+        found
+    }
+
+    /// The highest pain that was said of it, while it ran or afterwards.
+    pub fn highest_pain(&self, fields: &Fields) -> Option<Score> {
+        let marked = self.marks.iter().filter_map(|(_, mark)| match mark.does {
+            Does::Pain { score } => score,
+            _ => None,
+        });
+        let afterwards = PAINS.iter().filter_map(|(key, _, _)| super::whole(fields, key)).map(Score::new);
+        marked.chain(afterwards).max()
     }
 
     /// Letdowns marked; none marked is not none had.

@@ -1,4 +1,5 @@
-//! What leaves the record and what comes in: the exchange form, and traces.
+//! What leaves the record and what comes in: the exchange form, tables, a health record,
+//! the calendar, and traces.
 //!
 //! In: a journal. Out: bytes another program or another phone can read. Nothing
 //! is worked out here.
@@ -6,8 +7,11 @@
 pub mod calendar;
 pub mod exchange;
 pub mod family_file;
+pub mod health_record;
+pub mod incoming;
 pub mod parts;
 pub mod plan;
 pub mod sealed;
 pub mod sheet;
+pub mod spreadsheet;
 pub mod trace_file;

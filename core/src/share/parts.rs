@@ -134,6 +134,12 @@ impl LeftOut {
         };
     }
 
+    /// Whether records of a kind go along at all: not those whose time is left out.
+    pub fn lets_any(&self, kind: Kind) -> bool {
+        let first = kind.time_field().or_else(|| kind.fields().first().map(|spec| spec.key));
+        first.is_none_or(|field| self.lets(kind, field))
+    }
+
     /// Whether a field of a record goes along.
     pub fn lets(&self, kind: Kind, field: &str) -> bool {
         SharePart::of(kind, field).is_none_or(|part| !self.has(part))

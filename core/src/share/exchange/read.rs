@@ -58,6 +58,14 @@ pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -
     journal.quiet_act(now, |writing| take_all(writing, file, now))
 }
 
+/// What would come of a file, without taking it.
+///
+/// # Errors
+/// As [`bring_in`].
+pub fn look_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
+    journal.without_keeping(now, |writing| take_all(writing, file, now))
+}
+
 fn take_all(writing: &mut Writing<'_>, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
     let mut taking = Taking { writing, now, levels: BTreeMap::new(), report: Report::default() };
     let mut number = 0;

@@ -1,0 +1,167 @@
+//! What every reader of ours must hold for any bytes at all. The fuzzer in `fuzz` looks
+//! for bytes that break it; `tests/faults` tries those that were kept.
+//!
+//! A new reader is one line in [`READERS`], one function here, and one file of three lines
+//! in `fuzz/fuzz_targets`.
+//!
+//! A function here panics where something does not hold, and for no other reason.
+
+#![allow(clippy::expect_used, clippy::panic, reason = "a fuzzer takes a panic for what it found")]
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use drawwell_core::answer::trace::{findings, Findings};
+use drawwell_core::journal::Journal;
+use drawwell_core::quantity::{
+    AirPressureUnit, AltitudeUnit, LengthUnit, MassUnit, SpeedUnit, TemperatureUnit, Unit, VacuumUnit, VolumeUnit,
+};
+use drawwell_core::record::{check, typed, Kind, Takes};
+use drawwell_core::screen::words_of_trouble;
+use drawwell_core::share::{exchange, incoming, spreadsheet, trace_file};
+use drawwell_core::text::Texts;
+use drawwell_core::time::Instant;
+use drawwell_core::trouble::{Kind as TroubleKind, Trouble};
+
+/// What tries a reader with bytes.
+pub type Reader = fn(&[u8]);
+
+/// A reader, by the name of its fuzz target and of its folder in `fuzz/corpus`.
+pub const READERS: &[(&str, Reader)] =
+    &[("exchange", exchange), ("trace", trace), ("typed", typed_figures), ("cells", cells), ("incoming", begins)];
+
+/// 2026-08-14 in Berlin, at noon.
+const NOW: Instant = Instant::from_unix_milliseconds(1_786_701_600_000);
+
+/// Every field there is, with what it takes.
+static FIELDS: LazyLock<Vec<(&str, Takes)>> =
+    LazyLock::new(|| Kind::ALL.iter().flat_map(|kind| kind.fields()).map(|spec| (spec.key, spec.takes)).collect());
+static UNITS: LazyLock<Vec<&str>> = LazyLock::new(units);
+
+/// A sentence is looked at so often; to put it together takes longer than to read a file.
+const LOOKED_AT: u32 = 50;
+
+thread_local! {
+    static TEXTS: Texts = Texts::new("en");
+    /// How often each sentence was looked at.
+    static SEEN: RefCell<BTreeMap<&'static str, u32>> = const { RefCell::new(BTreeMap::new()) };
+    /// A journal in which nothing is ever kept, with its folder.
+    static JOURNAL: RefCell<(tempfile::TempDir, Journal)> = RefCell::new(journal());
+}
+
+fn journal() -> (tempfile::TempDir, Journal) {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("record.drawwell");
+    let mut journal = Journal::open(&path, "fuzz", NOW).expect("a journal").journal;
+    exchange::begin_with(&mut journal, &mut crate::handed_over::EVERY_KIND.as_bytes(), NOW).expect("a record");
+    (folder, journal)
+}
+
+/// What was refused is refused in words, and is no fault of the program.
+fn said(why: &Trouble) {
+    assert!(!matches!(why.kind, TroubleKind::Fault | TroubleKind::Damaged), "{why}");
+    let seen = SEEN.with_borrow_mut(|seen| {
+        let times = seen.entry(why.key).or_default();
+        *times += 1;
+        *times
+    });
+    if seen > LOOKED_AT {
+        return;
+    }
+    TEXTS.with(|texts| {
+        let (says, does) = words_of_trouble(texts, why);
+        for sentence in [&says, &does] {
+            assert!(!sentence.is_empty() && !sentence.contains('\u{27e8}'), "{why}: {sentence}");
+        }
+    });
+}
+
+/// A file of the exchange form: taken or told line by line, over a record that has every
+/// kind of fact in it.
+pub fn exchange(bytes: &[u8]) {
+    JOURNAL.with_borrow_mut(|(_, journal)| {
+        match exchange::look_in(journal, &mut &*bytes, NOW) {
+            Ok(report) => report.wrong.iter().for_each(|wrong| said(&wrong.why)),
+            Err(why) => said(&why),
+        };
+    });
+}
+
+/// A trace of pressure: read, and its findings kept and read again; or refused.
+pub fn trace(bytes: &[u8]) {
+    match trace_file::read(&mut &*bytes) {
+        Ok(file) => {
+            if let Ok(found) = findings(&file) {
+                let kept = found.to_json();
+                assert!(kept.to_string().len() < 200_000);
+                assert_eq!(Findings::from_json(&kept), Some(found));
+            }
+        }
+        Err(why) => said(&why),
+    }
+}
+
+/// Figures as they are typed, a gauge's among them: the first byte chooses the field, the
+/// second the unit. What is taken is what the field takes, also when it is read again.
+pub fn typed_figures(bytes: &[u8]) {
+    let [field, unit, rest @ ..] = bytes else { return };
+    let text = String::from_utf8_lossy(rest);
+    if let Ok(value) = serde_json::from_slice::<serde_json::Value>(rest) {
+        for (kind, key) in [(Kind::Check, "readings/r"), (Kind::Session, "marks/m")] {
+            if let Err(why) = check::field(kind, key, &value) {
+                said(&why);
+            }
+        }
+    }
+    let Some((key, takes)) = FIELDS.get(usize::from(*field) % FIELDS.len()) else { return };
+    let unit = UNITS.get(usize::from(*unit) % UNITS.len()).copied();
+    match typed::read(key, *takes, &text, unit) {
+        Ok(value) => {
+            takes.check(key, &value).expect("what was taken fits the field");
+            let again = serde_json::from_str(&value.to_string()).expect("JSON");
+            takes.check(key, &again).expect("and does so after it was stored");
+        }
+        Err(why) => said(&why),
+    }
+}
+
+fn units() -> Vec<&'static str> {
+    fn of<U: Unit>() -> impl Iterator<Item = &'static str> {
+        U::ALL.iter().map(|unit| unit.ucum())
+    }
+    of::<VacuumUnit>()
+        .chain(of::<VolumeUnit>())
+        .chain(of::<AirPressureUnit>())
+        .chain(of::<AltitudeUnit>())
+        .chain(of::<LengthUnit>())
+        .chain(of::<MassUnit>())
+        .chain(of::<SpeedUnit>())
+        .chain(of::<TemperatureUnit>())
+        .chain(["cupful"])
+        .collect()
+}
+
+/// Text in the cells of a table: read back as it was but for the apostrophe, and nothing
+/// in it that a spreadsheet would run.
+pub fn cells(bytes: &[u8]) {
+    let text = String::from_utf8_lossy(bytes);
+    let texts: Vec<&str> = text.split('\0').collect();
+    // As in a file of ours: a mark of its encoding first, and a row of names.
+    let file = [b"\xef\xbb\xbftext\r\n".to_vec(), spreadsheet::write_row(&texts)].concat();
+    let mut reader = csv::ReaderBuilder::new().flexible(true).from_reader(&*file);
+    let rows: Vec<csv::StringRecord> = reader.records().collect::<Result<_, _>>().expect("CSV");
+    let [read] = rows.as_slice() else { panic!("one row, and not {}", rows.len()) };
+    assert_eq!(read.len(), texts.len());
+    for (cell, text) in read.iter().zip(&texts) {
+        assert!(cell == *text || cell.strip_prefix('\'') == Some(text), "{cell:?} {text:?}");
+        assert!(!cell.trim_start_matches(' ').starts_with(['=', '+', '-', '@', '\t', '\r', '\n']), "{cell:?}");
+    }
+}
+
+/// The beginning of any file: known, or refused by a name.
+pub fn begins(bytes: &[u8]) {
+    if let Some(why) = incoming::tell(bytes).refused() {
+        said(&why);
+    }
+}
