@@ -128,7 +128,7 @@ impl Desk {
     pub fn open(folder: String, opening: Opening, now: Clock) -> Result<Self, Trouble> {
         let texts = drawwell_core::text::Texts::new(&opening.language);
         let caseload = Caseload::open(PathBuf::from(folder), opening, &now).map_err(|t| Trouble::told(&texts, &t))?;
-        Ok(Self { caseload: Mutex::new(caseload) })
+        Ok(Self { caseload: Mutex::new(caseload.with_press(press::set)) })
     }
 
     /// One call per tap: what was done is on disk when it returns.

@@ -938,6 +938,29 @@ trouble-only-on-a-desk-do = Nothing was changed.
 trouble-cannot-erase = Some of it could not be removed.
 trouble-cannot-erase-do = Close other programs that have it open, and try again.
 
+## Two spans of days
+
+compare-open = Two spans beside each other
+compare-open-detail = Since the last visit, or a week, against as long before
+compare-page = Beside each other
+compare-since-visit = Since the last visit
+compare-span = { $from } to { $until }
+compare-against = against { $span }
+compare-title = Then and now
+compare-no-cause = What differs beside the days is not said to be the cause.
+compare-two = { $now }; before: { $before }
+compare-level = Milk a day
+compare-more = More or less a day
+compare-difference = { $value } (between { $low } and { $high })
+compare-cannot-tell = Can’t tell yet
+compare-needs-days = can’t tell yet, { $days } more complete days
+compare-too-much-missing = can’t tell, too many sessions seem to be missing
+compare-gap = Longest gap
+compare-pain = Highest pain written down
+compare-pain-score = { $score } of 10
+compare-unknown = not known
+compare-nothing = Nothing was collected yet.
+
 ## Visit
 
 visit-subtitle = What your consultant gets, and what comes back
@@ -1003,6 +1026,26 @@ family-file-line = Line { $line } of this record can’t be read.
 family-file-line-do = Ask for the file again. Nothing of it was taken in.
 family-file-of-another = This is another family’s record.
 family-file-of-another-do = It can only be opened in the consultant’s program, or on a phone whose record is still empty.
+open-tables = Tables
+open-tables-detail = For a spreadsheet, one file each
+tables-page = Tables
+tables-intro = Plain CSV, one table a file. What you leave out on the visit sheet is left out here, too.
+table-sessions = Sessions
+table-marks = What was marked in sessions
+table-feeds = Feeds
+table-signs = Temperature and signs
+table-weights = Weights
+table-checks = Checks of pumps
+table-readings = Readings of the checks
+table-fits = Nipples measured
+table-life-events = Changes in life
+table-notes = Notes
+table-questions = Questions
+table-children = Children
+table-pumps = Pumps
+table-parts = Parts that wear
+table-flanges = Flanges
+table-gauges = Gauges
 open-erasing = Erase from this device
 open-erasing-detail = Says first what goes and what remains
 erasing-page = Erase the record

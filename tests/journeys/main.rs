@@ -11,6 +11,7 @@
 mod caseload;
 mod cautions;
 mod comfort;
+mod compare;
 mod day_and_entry;
 mod erasing;
 mod first_screen;

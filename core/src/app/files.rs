@@ -89,15 +89,15 @@ impl App {
         }
     }
 
-    /// Writes the record as a health record. `sheet` is the visit sheet that goes with it.
-    pub(super) fn take_health_record_out(
-        &self,
-        sheet: Option<&[u8]>,
-        file: &mut dyn Write,
-        present: Present,
-    ) -> Result<(), Trouble> {
-        let now = Moment::new(present.now, self.view(present)?.zone);
-        health_record::write(self.journal()?, &self.left_out()?, &self.texts, sheet, &now, file).map(drop)
+    /// Writes the record as a health record, with the visit sheet where there is a press.
+    pub(super) fn take_health_record_out(&self, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
+        let view = self.view(present)?;
+        let now = Moment::new(present.now, view.zone);
+        let page = match self.press {
+            Some(_) => Some(sheet::set(&view, PAPERS.first().copied().unwrap_or_default(), self.press)?),
+            None => None,
+        };
+        health_record::write(self.journal()?, &self.left_out()?, &self.texts, page.as_deref(), &now, file).map(drop)
     }
 }
 

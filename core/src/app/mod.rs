@@ -359,6 +359,7 @@ impl App {
             | Place::Consultant { .. }
             | Place::Plan { .. }
             | Place::Erasing
+            | Place::Tables
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }
@@ -367,6 +368,7 @@ impl App {
             | Place::Report
             | Place::Sheet
             | Place::SupplyFigures { .. }
+            | Place::Compare { .. }
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }

@@ -109,7 +109,7 @@ impl App {
                 self.tell("calendar-handed-over", Tone::Quiet);
             }
             "health-record" => {
-                self.mended(present, |app| app.take_health_record_out(None, file, present))?;
+                self.mended(present, |app| app.take_health_record_out(file, present))?;
                 self.tell("health-record-handed-over", Tone::Quiet);
             }
             _ if key.starts_with("csv-") => {

@@ -49,6 +49,10 @@ impl Caseload {
             let at = as_of(clock, shared.as_ref());
             let shared = self.shared()?;
             let app = App::open_to_read(self.path_of(&family), self.opening.clone(), shared, &at)?;
+            let app = match self.press {
+                Some(press) => app.with_press(press),
+                None => app,
+            };
             self.opened = Some(Opened { id: id.to_owned(), app });
         }
         self.beside = Beside::Family(id.to_owned());

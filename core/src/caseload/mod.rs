@@ -19,6 +19,7 @@ use crate::app::App;
 use crate::record::{Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadScreen, CaseloadUpdate, Clock, Effect, Event, Opening, Place, Screen};
 use crate::screen::{caseload as drawn, View};
+use crate::share::sheet::Press;
 use crate::text::Texts;
 use crate::time::{Instant, Moment, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -57,6 +58,8 @@ pub struct Caseload {
     found: BTreeMap<String, families::Found>,
     /// A sealed file that waits for its passphrase.
     waits: Option<Vec<u8>>,
+    /// What sets the visit sheet, where there is one.
+    press: Option<Press>,
 }
 
 impl Caseload {
@@ -68,7 +71,22 @@ impl Caseload {
         std::fs::create_dir_all(folder.join(families::FOLDER))
             .map_err(|_| Trouble::new(TroubleKind::ReadOnly, "trouble-read-only"))?;
         let desk = App::open_desk(folder.join(DESK), opening.clone(), clock)?;
-        Ok(Self { folder, opening, desk, beside: Beside::Desk, opened: None, found: BTreeMap::new(), waits: None })
+        Ok(Self {
+            folder,
+            opening,
+            desk,
+            beside: Beside::Desk,
+            opened: None,
+            found: BTreeMap::new(),
+            waits: None,
+            press: None,
+        })
+    }
+
+    /// The same, with what sets the visit sheet of a family.
+    #[must_use]
+    pub fn with_press(self, press: Press) -> Self {
+        Self { press: Some(press), ..self }
     }
 
     /// The sentences, to tell trouble in.

@@ -87,7 +87,7 @@ impl View<'_> {
                 "supply",
                 Place::Supply { days: SUPPLY_SPAN },
                 Sign::Supply,
-                matches!(place, Place::Supply { .. } | Place::SupplyFigures { .. }),
+                matches!(place, Place::Supply { .. } | Place::SupplyFigures { .. } | Place::Compare { .. }),
             ),
             tab(
                 "kit",
@@ -108,6 +108,7 @@ impl View<'_> {
                         | Place::Sheet
                         | Place::Plan { .. }
                         | Place::Erasing
+                        | Place::Tables
                         | Place::Consultant { .. }
                         | Place::Sharing
                         | Place::Sealed

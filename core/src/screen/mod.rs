@@ -80,6 +80,8 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Sealed => visit::show_sealed(view),
         Place::Plan { id } => plan::show(view, id),
         Place::Erasing => erasing::show(view),
+        Place::Compare { days } => supply::show_compared(view, *days),
+        Place::Tables => visit::show_tables(view),
         Place::Desk => caseload::show_desk(view),
         Place::OwnCard => caseload::show_card(view),
         Place::CaseFamily { id } => caseload::show_case(view, id),

@@ -35,6 +35,8 @@ pub enum Place {
     Supply { days: u32 },
     /// The figures behind it.
     SupplyFigures { days: u32 },
+    /// So many days beside as many before them: 0 is since the last visit.
+    Compare { days: u32 },
     /// Pumps, parts, flanges and gauges.
     Kit,
     /// One pump: what it pulls, how it wears, what its levels mean.
@@ -59,6 +61,8 @@ pub enum Place {
     Sharing,
     /// Where the passphrase of a file that came is typed.
     Sealed,
+    /// The record as tables, each a file.
+    Tables,
     /// Before the record is erased from this device: what goes, and what remains.
     Erasing,
     /// What a consultant keeps once for all families.

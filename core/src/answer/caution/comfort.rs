@@ -42,6 +42,11 @@ impl SessionPain {
         ends.filter(|(from, to)| to > from).max_by_key(|(from, to)| to.get() - from.get())
     }
 
+    /// The highest score there was.
+    pub fn highest(&self) -> Option<Score> {
+        self.runs.iter().flatten().copied().max()
+    }
+
     /// The highest score at the end of a run.
     fn at_end(&self) -> Option<Score> {
         self.runs.iter().filter_map(|run| run.last().copied()).max()

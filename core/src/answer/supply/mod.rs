@@ -8,6 +8,7 @@
 //! the [`hours`] of a day.
 
 pub mod against;
+pub mod against_before;
 pub mod beside;
 pub mod course;
 pub mod day;

@@ -29,9 +29,24 @@ pub(in crate::screen) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trou
     }
     groups.push(changes(view, &look));
     groups.push(by_day(view, &look)?);
+    groups.insert(0, compare(view));
     groups.push(rules(view));
     groups.retain(|g| !g.rows.is_empty() || !g.add.is_empty());
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("supply-figures-intro"), groups } })
+}
+
+/// The way to two spans beside each other.
+fn compare(view: &View<'_>) -> ListGroup {
+    let words = view.words();
+    let open = Action::new("open-compare", words.say("compare-open"), Event::Go { place: Place::Compare { days: 0 } })
+        .detail(words.say("compare-open-detail"));
+    ListGroup {
+        key: "compare".to_owned(),
+        title: String::new(),
+        rows: Vec::new(),
+        empty: String::new(),
+        add: vec![open],
+    }
 }
 
 fn group(key: &str, title: String, rows: Vec<ListRow>) -> ListGroup {

@@ -75,6 +75,11 @@ pub(super) struct Beginning {
 }
 
 impl Beginning {
+    /// How days are cut.
+    pub(super) fn calendar(&self) -> Calendar {
+        self.calendar
+    }
+
     /// None where nothing was ever collected.
     pub(super) fn of(view: &View<'_>) -> Result<Option<Self>, Trouble> {
         let first = view.journal.first_removal(view.now.plus(Span::milliseconds(1)))?;

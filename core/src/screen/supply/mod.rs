@@ -8,6 +8,7 @@
 mod against;
 mod asks;
 mod changes;
+mod compare;
 mod figures;
 mod head;
 mod hours;
@@ -17,6 +18,7 @@ mod weeks;
 pub(super) use against::group as against;
 pub(super) use asks::{drop, drop_said};
 pub(super) use changes::notes as changes;
+pub(super) use compare::show as show_compared;
 pub(super) use figures::show as show_figures;
 pub(super) use head::said;
 pub(super) use weeks::both as weeks;

@@ -5,10 +5,12 @@ mod consultant;
 mod dates;
 mod questions;
 mod sealing;
+mod tables;
 
 pub(super) use consultant::show as show_consultant;
 pub(super) use sealing::{show as show_sharing, show_sealed};
 pub(crate) use sealing::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
+pub(super) use tables::show as show_tables;
 
 pub(super) use dates::last_before_today;
 pub(super) use questions::open as open_questions;
@@ -57,13 +59,14 @@ fn files(view: &View<'_>) -> ListGroup {
         title: words.say("visit-files"),
         rows: Vec::new(),
         empty: String::new(),
-        add: vec![Action::new(
-            "hand-over-health-record",
-            words.say("hand-over-health-record"),
-            Event::HandOverHealthRecord,
-        )
-        .detail(words.say("hand-over-health-record-detail"))
-        .sign(Sign::Out)],
+        add: vec![
+            Action::new("hand-over-health-record", words.say("hand-over-health-record"), Event::HandOverHealthRecord)
+                .detail(words.say("hand-over-health-record-detail"))
+                .sign(Sign::Out),
+            Action::new("open-tables", words.say("open-tables"), Event::Go { place: Place::Tables })
+                .detail(words.say("open-tables-detail"))
+                .sign(Sign::Out),
+        ],
     }
 }
 
