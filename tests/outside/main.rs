@@ -11,6 +11,7 @@
 
 mod age_tool;
 mod minisign_tool;
+mod plan_file;
 
 use std::process::{Command, Output};
 

@@ -19,7 +19,8 @@ use drawwell_core::quantity::{
 };
 use drawwell_core::record::{check, typed, Kind, Takes};
 use drawwell_core::screen::words_of_trouble;
-use drawwell_core::share::{exchange, incoming, spreadsheet, trace_file};
+use drawwell_core::share::sealed::{self, card::Card, own_keys::OwnKeys, OpenWith};
+use drawwell_core::share::{exchange, family_file, incoming, plan, spreadsheet, trace_file};
 use drawwell_core::text::Texts;
 use drawwell_core::time::Instant;
 use drawwell_core::trouble::{Kind as TroubleKind, Trouble};
@@ -28,8 +29,18 @@ use drawwell_core::trouble::{Kind as TroubleKind, Trouble};
 pub type Reader = fn(&[u8]);
 
 /// A reader, by the name of its fuzz target and of its folder in `fuzz/corpus`.
-pub const READERS: &[(&str, Reader)] =
-    &[("exchange", exchange), ("trace", trace), ("typed", typed_figures), ("cells", cells), ("incoming", begins)];
+pub const READERS: &[(&str, Reader)] = &[
+    ("exchange", exchange),
+    ("trace", trace),
+    ("typed", typed_figures),
+    ("cells", cells),
+    ("incoming", begins),
+    ("family", family),
+    ("sealed", opened),
+    ("plan", plan),
+    ("signed", signed),
+    ("card", card),
+];
 
 /// 2026-08-14 in Berlin, at noon.
 const NOW: Instant = Instant::from_unix_milliseconds(1_786_701_600_000);
@@ -163,5 +174,61 @@ pub fn cells(bytes: &[u8]) {
 pub fn begins(bytes: &[u8]) {
     if let Some(why) = incoming::tell(bytes).refused() {
         said(&why);
+    }
+}
+
+/// A family file: read whole, or refused.
+pub fn family(bytes: &[u8]) {
+    match family_file::read(bytes) {
+        Ok(read) => {
+            assert!(!read.header.family.contains(['/', '\\', ' ']), "it names a file on the desk");
+            assert!(read.changes.iter().all(|change| change.dot.sequence > 0 && !change.subject.is_empty()));
+        }
+        Err(why) => said(&why),
+    }
+}
+
+/// A sealed file, with keys it is not for: none opens.
+pub fn opened(bytes: &[u8]) {
+    thread_local! {
+        static KEYS: OwnKeys = OwnKeys::make().expect("keys");
+    }
+    if let Err(why) = sealed::how(bytes) {
+        said(&why);
+    }
+    let found = KEYS.with(|keys| sealed::open(bytes, &OpenWith::Keys(vec![keys.opens().to_owned()])));
+    said(&found.expect_err("nobody sealed it for these keys"));
+}
+
+/// The text of a plan: every part belongs to it and says what it is about.
+pub fn plan(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    match plan::read(text) {
+        Ok(read) => {
+            assert!(read.parts.len() <= plan::MOST_PARTS);
+            for (id, part) in &read.parts {
+                assert!(id.starts_with(&read.plan.0) && part.contains_key("plan_part"), "{id}");
+                assert!(!part.contains_key("answer"), "only a parent answers");
+            }
+        }
+        Err(why) => said(&why),
+    }
+}
+
+/// A signed text that nobody here signed: always refused.
+pub fn signed(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    thread_local! {
+        static KNOWN: Vec<String> = vec![OwnKeys::make().and_then(|keys| keys.signing_key()).expect("a key")];
+    }
+    KNOWN.with(|known| said(&sealed::signed::verify(text, known).expect_err("nobody signed it")));
+}
+
+/// A card: read, and then the same when it is written and read again.
+pub fn card(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    match Card::read(text) {
+        Ok(card) => assert_eq!(Card::read(&card.write()).as_ref(), Ok(&card)),
+        Err(why) => said(&why),
     }
 }
