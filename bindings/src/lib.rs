@@ -146,6 +146,11 @@ impl Desk {
         self.with(|caseload| caseload.bring_in(&mut BufReader::new(opened(&path)?), &now))
     }
 
+    /// Takes in what a family shared, and leaves open what is open.
+    pub fn take_in(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| caseload.take_in(&mut BufReader::new(opened(&path)?), &now))
+    }
+
     /// Writes what was asked for under a key to a file, whole or not at all.
     pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
         self.with(|caseload| whole_or_not(&path, |file| caseload.take_out(&key, file, &now)))

@@ -1,7 +1,7 @@
 //! A consultant's day: files that come, who needs a look first, a family read, and removed.
 
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{CaseloadScreen, Event, Place, Screen};
+use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -231,4 +231,55 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     desk.opened_again().unwrap();
     let detail = rows(&mut desk)[0].1.clone();
     assert!(!detail.contains("Marl pulls"), "the maker's own range: {detail}");
+}
+
+/// What comes by itself, from a folder that is watched, leaves open what is open.
+#[test]
+fn a_file_that_comes_by_itself_leaves_open_what_is_open() {
+    let mut desk = desk();
+    let card = desk.caseload.own_card().unwrap();
+    let (mut one, mut two) = (family("One"), family("Two"));
+    let files = [shares(&mut one, &card).unwrap(), shares(&mut two, &card).unwrap()];
+    desk.clock = two.clock().clone();
+    desk.bring_in(&files[0]).unwrap();
+    desk.send(Event::Go { place: Place::Kit }).unwrap();
+    let mut takes = |file: &[u8]| {
+        let clock = desk.clock.clone();
+        desk.caseload.take_in(&mut &*file, &clock).unwrap().caseload
+    };
+    let screen = takes(&files[1]);
+    assert!(matches!(screen.beside, Screen::List { .. }), "the kit of the first: {:?}", screen.beside);
+    // The same family anew is what is open, with what is new in it; and a folder holds other things too.
+    one.wait(Span::hours(1)).unwrap();
+    for file in [&shares(&mut one, &card).unwrap()[..], b"a letter"] {
+        let screen = takes(file);
+        let Screen::List { list, .. } = screen.families else { panic!("{:?}", screen.families) };
+        let rows: Vec<(String, bool)> = list
+            .groups
+            .into_iter()
+            .flat_map(|group| group.rows)
+            .map(|row| (row.title, row.open.unwrap().chosen))
+            .collect();
+        assert_eq!(rows.len(), 2);
+        assert!(rows.contains(&("One".to_owned(), true)), "{rows:?}");
+    }
+}
+
+#[test]
+fn the_menu_offers_files_and_a_folder_also_where_a_family_is_open() {
+    let mut desk = desk();
+    let card = desk.caseload.own_card().unwrap();
+    let mut person = family("Pell");
+    let file = shares(&mut person, &card).unwrap();
+    brings(&mut desk, &person, &file);
+    let clock = desk.clock.clone();
+    let mut asks = |event: Event| desk.caseload.update(event, &clock).unwrap();
+    assert!(matches!(asks(Event::PickRecord).effects.as_slice(), [Effect::PickFile { .. }]));
+    assert_eq!(asks(Event::WatchFolder).effects, [Effect::PickFolder]);
+    let menu = asks(Event::FolderIs { name: "Inbox".to_owned() }).caseload.menu;
+    let leave = menu.actions.iter().find(|action| action.event == Event::LeaveFolder).unwrap();
+    assert_eq!(leave.label, "Stop watching “Inbox”");
+    assert_eq!(asks(Event::LeaveFolder).effects, [Effect::LeaveFolder]);
+    let menu = asks(Event::FolderIs { name: String::new() }).caseload.menu;
+    assert!(menu.actions.iter().any(|action| action.event == Event::WatchFolder));
 }

@@ -39,6 +39,7 @@ use stop::Stop;
 
 const HELP: &str = "\
 cargo xtask app [ARGS]        build everything and open the app
+cargo xtask app --caseload      the consultant's window instead
 cargo xtask apk               the package for a phone
 cargo xtask android           what Maven needs to build the Android host by hand
 cargo xtask test              every check there is

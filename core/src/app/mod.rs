@@ -300,6 +300,9 @@ impl App {
             Event::OpenFamily { .. }
             | Event::OpenDesk { .. }
             | Event::RemoveFamily { .. }
+            | Event::WatchFolder
+            | Event::LeaveFolder
+            | Event::FolderIs { .. }
             | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
             Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),

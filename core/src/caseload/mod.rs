@@ -60,6 +60,8 @@ pub struct Caseload {
     waits: Option<Vec<u8>>,
     /// What sets the visit sheet, where there is one.
     press: Option<Press>,
+    /// The name of the folder that the host watches, or empty.
+    watched: String,
 }
 
 impl Caseload {
@@ -80,6 +82,7 @@ impl Caseload {
             found: BTreeMap::new(),
             waits: None,
             press: None,
+            watched: String::new(),
         })
     }
 
@@ -118,6 +121,14 @@ impl Caseload {
                 self.beside = Beside::Desk;
                 self.desk.write_plan(&family, clock)?
             }
+            // The list offers this also where a family is open that is only read.
+            Event::PickRecord => self.desk.update(Event::PickRecord, clock)?.effects,
+            Event::WatchFolder => vec![Effect::PickFolder],
+            Event::LeaveFolder => vec![Effect::LeaveFolder],
+            Event::FolderIs { name } => {
+                self.watched = name;
+                Vec::new()
+            }
             event => self.beside_app().update(event, clock)?.effects,
         };
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects })
@@ -145,7 +156,9 @@ impl Caseload {
         let families = self.list(clock)?;
         let at = self.clock_beside(clock);
         let beside = self.beside_app().here(&at)?;
-        Ok(CaseloadScreen { families, beside })
+        let (now, zone) = present(clock);
+        let menu = drawn::menu(&self.desk.desk_view(now, zone)?, &self.watched);
+        Ok(CaseloadScreen { families, beside, menu })
     }
 
     /// A place of what is open beside the list.
@@ -155,8 +168,7 @@ impl Caseload {
     }
 
     fn list(&self, clock: &Clock) -> Result<Screen, Trouble> {
-        let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
-        let zone = Zone::named(&clock.zone).unwrap_or(Zone::UTC);
+        let (now, zone) = present(clock);
         let view = self.desk.desk_view(now, zone)?;
         let chosen = match &self.beside {
             Beside::Family(id) => Some(id.as_str()),
@@ -201,6 +213,10 @@ impl Caseload {
     pub fn folder(&self) -> &Path {
         &self.folder
     }
+}
+
+fn present(clock: &Clock) -> (Instant, Zone) {
+    (Instant::from_unix_milliseconds(clock.unix_milliseconds), Zone::named(&clock.zone).unwrap_or(Zone::UTC))
 }
 
 /// The present of a record that ends with what was shared last.

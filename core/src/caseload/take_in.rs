@@ -14,6 +14,9 @@ use crate::share::sealed::{self, OpenWith, Sealed};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
+/// Said of a file that is no family's.
+const NOT_ONE: &str = "family-file-not-one";
+
 impl Caseload {
     /// Brings a file in and opens the family it is from: a family file, sealed or plain,
     /// or a record in the exchange form.
@@ -22,6 +25,34 @@ impl Caseload {
     /// Those of [`sealed::open`] and [`family_file::read`], or that nothing of it could be
     /// taken; nothing was changed then.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        let family = self.take(file, clock)?;
+        if let Some(id) = family {
+            self.open_family(&id, clock)?;
+        }
+        Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
+    }
+
+    /// Takes a file in that nobody opened by hand, such as one in a folder that is watched:
+    /// what is open beside the list stays open, and what is being written there goes on. A
+    /// folder holds other things too: a file that is no family's is passed over in silence.
+    ///
+    /// # Errors
+    /// Those of [`Self::bring_in`] but for that one.
+    pub fn take_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        match self.take(file, clock) {
+            Err(why) if why.key == NOT_ONE => {}
+            taken => {
+                taken?;
+            }
+        }
+        if let (Beside::Family(id), None) = (self.beside.clone(), &self.opened) {
+            self.open_family(&id, clock)?;
+        }
+        Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
+    }
+
+    /// The family that a file is from; none where it waits for its passphrase.
+    fn take(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Option<String>, Trouble> {
         let whole = sealed::read_whole(file)?;
         if sealed::is_sealed(&whole) {
             match sealed::how(&whole)? {
@@ -29,17 +60,17 @@ impl Caseload {
                     self.waits = Some(whole);
                     self.beside = Beside::Desk;
                     self.desk.update(Event::Go { place: Place::Sealed }, clock)?;
+                    Ok(None)
                 }
                 Sealed::ForKeys => {
                     let keys = self.desk.own_keys()?;
                     let plain = sealed::open(&whole, &OpenWith::Keys(vec![keys.opens().to_owned()]))?;
-                    self.take_plain(&plain, clock)?;
+                    self.take_plain(&plain, clock).map(Some)
                 }
             }
         } else {
-            self.take_plain(&whole, clock)?;
+            self.take_plain(&whole, clock).map(Some)
         }
-        Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
     }
 
     /// Opens the file that waits for its passphrase.
@@ -50,21 +81,22 @@ impl Caseload {
             return Err(Trouble::bad("passphrase", "bad-passphrase-empty"));
         }
         let plain = sealed::open(file, &OpenWith::Passphrase(typed.to_owned()))?;
-        self.take_plain(&plain, clock)?;
+        let family = self.take_plain(&plain, clock)?;
         self.waits = None;
-        Ok(())
+        self.open_family(&family, clock)
     }
 
-    fn take_plain(&mut self, plain: &[u8], clock: &Clock) -> Result<(), Trouble> {
+    /// The record on the desk of the family that it is from.
+    fn take_plain(&mut self, plain: &[u8], clock: &Clock) -> Result<String, Trouble> {
         match family_file::read(plain) {
             Ok(file) => self.take_family(file, clock),
             // A record in the exchange form says no family of its own: it gets one.
-            Err(why) if why.key == "family-file-not-one" => self.take_record(plain, clock, why),
+            Err(why) if why.key == NOT_ONE => self.take_record(plain, clock, why),
             Err(why) => Err(why),
         }
     }
 
-    fn take_family(&mut self, file: FamilyFile, clock: &Clock) -> Result<(), Trouble> {
+    fn take_family(&mut self, file: FamilyFile, clock: &Clock) -> Result<String, Trouble> {
         let FamilyFile { header, changes } = file;
         let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
         let path = self.path_of(&header.family);
@@ -75,10 +107,10 @@ impl Caseload {
         // An older file after a newer one adds what the newer did not have, and is no news.
         let id = self.case_of(&header.family, Some(&header.sealing_key), &header.made, clock)?;
         self.found.remove(&id);
-        self.open_family(&id, clock)
+        Ok(id)
     }
 
-    fn take_record(&mut self, plain: &[u8], clock: &Clock, why: Trouble) -> Result<(), Trouble> {
+    fn take_record(&mut self, plain: &[u8], clock: &Clock, why: Trouble) -> Result<String, Trouble> {
         let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
         // Two records may come in within one millisecond: neither takes the other's place.
         let mut number = now.unix_milliseconds();
@@ -95,8 +127,7 @@ impl Caseload {
             Ok(report) if report.taken > 0 => {
                 let zone = crate::time::Zone::named(&clock.zone).unwrap_or(crate::time::Zone::UTC);
                 let made = Moment::new(report.latest.unwrap_or(now).min(now), zone);
-                let id = self.case_of(&family, None, &made, clock)?;
-                self.open_family(&id, clock)
+                self.case_of(&family, None, &made, clock)
             }
             other => {
                 super::erase_files(&path)?;

@@ -152,6 +152,12 @@ pub enum Event {
     RemoveFamily { family: String },
     /// Begin a plan for a family.
     WritePlan { family: String },
+    /// Ask for a folder whose new files are brought in.
+    WatchFolder,
+    /// Watch no folder any more.
+    LeaveFolder,
+    /// The host says which folder it watches, by its name; empty where it watches none.
+    FolderIs { name: String },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
     /// Ask for the visit sheet on a paper.
@@ -1132,6 +1138,14 @@ pub struct CaseloadScreen {
     pub families: Screen,
     /// A family, only to be read, or the consultant's own desk.
     pub beside: Screen,
+    pub menu: Menu,
+}
+
+/// What a window offers in its menu.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Menu {
+    pub label: String,
+    pub actions: Vec<Action>,
 }
 
 /// The answer to an event in the consultant's window.
@@ -1214,6 +1228,11 @@ pub enum Effect {
     HandOver { key: String, file_name: String, content_type: String },
     /// Let the person pick a file, then call `bring_in` with it.
     PickFile { key: String, content_types: Vec<String> },
+    /// Let the person pick a folder, watch it, also after the next start, call `take_in`
+    /// with each new file in it once it is whole, and say so with [`Event::FolderIs`].
+    PickFolder,
+    /// Let go of the folder that is watched, and say so with [`Event::FolderIs`].
+    LeaveFolder,
     /// Open a fresh record elsewhere and bring the invented family in.
     OpenLookAround,
     /// Go back to the person's own record.

@@ -4,8 +4,10 @@ mod card;
 mod case;
 mod desk;
 mod list;
+mod menu;
 
 pub(super) use card::show as show_card;
 pub(super) use case::show as show_case;
 pub(super) use desk::show as show_desk;
 pub(crate) use list::{list, Row};
+pub(crate) use menu::menu;

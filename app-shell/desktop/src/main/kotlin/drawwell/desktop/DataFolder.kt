@@ -8,6 +8,14 @@ import java.util.UUID
 class DataFolder(private val folder: File) {
     val record: File get() = folder.resolve("record.drawwell")
 
+    /** Where a consultant's desk keeps its caseload: a folder beside this one, so that neither is taken for the other. */
+    fun caseload() = DataFolder(folder.resolveSibling("${folder.name}-caseload"))
+
+    val path: String get() = folder.path
+
+    /** Where the folder that is watched is kept in mind. */
+    val watched: File get() = folder.resolve("watched")
+
     /** The stable name of this device, made once at random. */
     fun device(): String {
         val file = folder.resolve("device")

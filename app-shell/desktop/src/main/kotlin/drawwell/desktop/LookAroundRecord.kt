@@ -27,7 +27,7 @@ object LookAroundRecord {
         return OpenRecord(core, clock::now)
     }
 
-    private fun bundled(name: String): ByteArray =
+    internal fun bundled(name: String): ByteArray =
         checkNotNull(javaClass.getResourceAsStream("/drawwell/demo/$name")) { "the invented family is not bundled" }
             .use { it.readBytes() }
 }

@@ -17,9 +17,13 @@ data class Options(
     val measure: Boolean = false,
     /** Whether to draw with more contrast, where the desk can't say that it wants it. */
     val contrast: Boolean = false,
+    /** Whether the consultant's window is opened instead of the parent's. */
+    val caseload: Boolean = false,
+    /** The folder of the caseload instead of the usual one. */
+    val caseloadFolder: File? = null,
 ) {
     companion object {
-        private const val KNOWN = "--record, --time, --pictures, --only, --measure, --contrast"
+        private const val KNOWN = "--record, --caseload, --time, --pictures, --only, --measure, --contrast"
 
         fun read(arguments: Array<String>): Options {
             var options = Options()
@@ -28,6 +32,10 @@ data class Options(
             while (left.isNotEmpty()) {
                 options = when (val name = left.removeFirst()) {
                     "--record" -> options.copy(record = File(value(name)))
+                    "--caseload" -> options.copy(
+                        caseload = true,
+                        caseloadFolder = left.firstOrNull()?.takeUnless { it.startsWith("--") }?.let { File(left.removeFirst()) },
+                    )
                     "--time" -> options.copy(time = Moments.read(value(name)))
                     "--pictures" -> options.copy(pictures = File(value(name)))
                     "--only" -> options.copy(only = value(name))

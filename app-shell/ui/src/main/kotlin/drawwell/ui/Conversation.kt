@@ -152,6 +152,8 @@ class Conversation(private val host: Host) {
             is Effect.PickFile -> launch {
                 host.pickFile(effect.contentTypes)?.let(::bringIn)
             }
+            // A folder is watched at a consultant's desk only.
+            is Effect.PickFolder, is Effect.LeaveFolder -> Unit
             is Effect.OpenLookAround -> {
                 lookAround = withContext(host.recordThread) { host.openLookAround() }
                 lookAgain()

@@ -19,6 +19,7 @@ import drawwell.ui.look.Typefaces
 import drawwell.ui.parts.Ground
 import drawwell.ui.parts.Pane
 import drawwell.ui.places.AmountsView
+import drawwell.ui.places.CardView
 import drawwell.ui.places.CheckView
 import drawwell.ui.places.DayView
 import drawwell.ui.places.FindingsView
@@ -53,8 +54,9 @@ fun ScreenView(
     }
 }
 
+/** A screen of any kind, where there is ground and a look already. */
 @Composable
-private fun Placed(screen: Screen, pane: Pane) = when (screen) {
+internal fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Welcome -> WelcomeView(pane, screen.welcome)
     is Screen.Ready -> ReadyView(pane, screen.ready)
     is Screen.Running -> RunningView(pane, screen.running)
@@ -64,6 +66,7 @@ private fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Supply -> SupplyView(pane, screen.supply)
     is Screen.Findings -> FindingsView(pane, screen.findings)
     is Screen.Check -> CheckView(pane, screen.check)
+    is Screen.Card -> CardView(pane, screen.card)
     is Screen.Form -> FormView(pane, screen.form)
     is Screen.List -> ListView(pane, screen.list)
     is Screen.Sheet -> SheetView(pane, screen.sheet)

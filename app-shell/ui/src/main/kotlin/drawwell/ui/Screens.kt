@@ -14,6 +14,7 @@ fun Screen.frame(): Frame = when (this) {
     is Screen.Supply -> frame
     is Screen.Findings -> frame
     is Screen.Check -> frame
+    is Screen.Card -> frame
     is Screen.Form -> frame
     is Screen.List -> frame
     is Screen.Sheet -> frame
@@ -30,6 +31,7 @@ internal fun Screen.sameness(): String = when (this) {
     is Screen.Supply -> "supply"
     is Screen.Findings -> "findings ${frame.title} ${frame.subtitle}"
     is Screen.Check -> "check"
+    is Screen.Card -> "card"
     is Screen.Form -> "form ${form.id}"
     is Screen.List -> "list ${frame.title}"
     is Screen.Sheet -> "sheet"

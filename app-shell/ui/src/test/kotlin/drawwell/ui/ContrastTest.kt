@@ -53,6 +53,8 @@ class ContrastTest {
         stands("${it.name} edge of sleep on the window of sleep", colours.bars.edge, colours.shaft.ground, it.shapes)
         stands("${it.name} edges of the ribbon on the window of sleep", colours.bars.soft, colours.shaft.ground, it.shapes)
         stands("${it.name} length of sleep in its band", colours.bars.ink, colours.bars.ground, it.words)
+        stands("${it.name} code to be scanned", colours.code.ink, colours.code.ground, it.words)
+        assertTrue("${it.name} code is dark on light", colours.code.ink.luminance() < colours.code.ground.luminance())
         // By night the water is told by its line and its texture, not by its fill.
         if (!colours.night) {
             stands("${it.name} water in the shaft", colours.water.ground, colours.shaft.ground, it.shapes)

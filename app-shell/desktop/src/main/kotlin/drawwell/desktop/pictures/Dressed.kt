@@ -1,8 +1,12 @@
 package drawwell.desktop.pictures
 
+import drawwell.surface.CaseloadScreen
 import drawwell.surface.Frame
 import drawwell.surface.Look
 import drawwell.surface.Screen
+
+/** The same window in another look. */
+internal fun CaseloadScreen.dressed(look: Look) = copy(families = families.dressed(look), beside = beside.dressed(look))
 
 /** The same screen in another look. */
 internal fun Screen.dressed(look: Look): Screen {
@@ -17,6 +21,7 @@ internal fun Screen.dressed(look: Look): Screen {
         is Screen.Supply -> copy(frame = frame.dressed())
         is Screen.Findings -> copy(frame = frame.dressed())
         is Screen.Check -> copy(frame = frame.dressed())
+        is Screen.Card -> copy(frame = frame.dressed())
         is Screen.Form -> copy(frame = frame.dressed())
         is Screen.List -> copy(frame = frame.dressed())
         is Screen.Sheet -> copy(frame = frame.dressed())

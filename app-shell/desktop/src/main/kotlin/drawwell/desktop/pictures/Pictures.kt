@@ -6,6 +6,7 @@ import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.surface.Screen
 import drawwell.ui.ScreenView
+import drawwell.ui.caseload.CaseloadView
 import java.io.File
 
 /** Draws every screen of a walk through the app, in every look. */
@@ -14,6 +15,8 @@ class Pictures(private val folder: File) {
 
     /** Those whose name begins with `only`, which is all of them where it is empty. */
     fun take(only: String) {
+        if (only.startsWith(CASELOAD) || CASELOAD.startsWith(only)) desks(only)
+        if (only.startsWith(CASELOAD)) return
         Walk.screens().filterKeys { it.startsWith(only) }.forEach { (name, shown) ->
             take("$name.light", shown, Look(Hand.RIGHT, Palette.LIGHT))
             take("$name.night", shown, Look(Hand.RIGHT, Palette.NIGHT))
@@ -29,6 +32,19 @@ class Pictures(private val folder: File) {
             }
             if (shown.screen.scrolls()) take("$name.light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
         }
+    }
+
+    private fun desks(only: String) = CaseloadWalk.screens().filterKeys { it.startsWith(only) }.forEach { (name, shown) ->
+        desk("$name.light", shown, Palette.LIGHT)
+        desk("$name.night", shown, Palette.NIGHT)
+        desk("$name.large", shown, Palette.LIGHT, LARGE)
+    }
+
+    private fun desk(name: String, shown: ShownAtDesk, palette: Palette, fontScale: Float = 1f) {
+        val image = Rendering.desk(fontScale) {
+            CaseloadView(shown.caseload.dressed(Look(Hand.RIGHT, palette)), typefaces, reducedMotion = true, trouble = shown.trouble) {}
+        }
+        Rendering.write(File(folder, "$name.png"), image)
     }
 
     private fun take(
@@ -53,5 +69,6 @@ class Pictures(private val folder: File) {
 
     private companion object {
         const val LARGE = 2f
+        const val CASELOAD = "caseload"
     }
 }

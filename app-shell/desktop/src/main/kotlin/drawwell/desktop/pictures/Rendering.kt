@@ -14,6 +14,8 @@ internal object Rendering {
     private const val WIDE = 412
     private const val TALL = 892
     private const val WHOLE = 2600
+    private const val DESK_WIDE = 1180
+    private const val DESK_TALL = 860
     private const val DENSITY = 2f
     private const val TURNS = 40
 
@@ -28,9 +30,15 @@ internal object Rendering {
     }
 
     /** `whole` is a screen as long as all there is on it; `scrolled` turns the wheel to the end of what scrolls before the picture is taken. */
-    fun image(fontScale: Float = 1f, scrolled: Boolean = false, whole: Boolean = false, content: @Composable () -> Unit): Image {
-        val wide = (WIDE * DENSITY).toInt()
-        val tall = ((if (whole) WHOLE else TALL) * DENSITY).toInt()
+    fun image(fontScale: Float = 1f, scrolled: Boolean = false, whole: Boolean = false, content: @Composable () -> Unit): Image =
+        image(fontScale, WIDE, if (whole) WHOLE else TALL, scrolled, content)
+
+    /** The consultant's window, at the size that it opens with. */
+    fun desk(fontScale: Float, content: @Composable () -> Unit): Image = image(fontScale, DESK_WIDE, DESK_TALL, scrolled = false, content)
+
+    private fun image(fontScale: Float, across: Int, down: Int, scrolled: Boolean, content: @Composable () -> Unit): Image {
+        val wide = (across * DENSITY).toInt()
+        val tall = (down * DENSITY).toInt()
         val scene = ImageComposeScene(wide, tall, Density(DENSITY, fontScale), content = content)
         try {
             scene.render(0)

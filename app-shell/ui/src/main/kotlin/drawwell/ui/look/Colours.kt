@@ -35,6 +35,10 @@ data class Colours(
     /** The range of the course: water seen through the bars. */
     val ribbon: Color get() = water.ground.copy(alpha = VEIL).compositeOver(bars.ground)
 
+    /** A code to be scanned: dark on light also by night, where the light is an ember's. */
+    val code: Tone
+        get() = if (night) Tone(page.ink, page.ground, page.ground, page.ground) else Tone(sheet.ground, page.ink, page.ink, page.ink)
+
     /** Every tone with its name, for the tests. */
     val tones: Map<String, Tone>
         get() = mapOf(
