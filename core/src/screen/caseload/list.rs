@@ -78,15 +78,23 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
         None => words.say("case-never-shared"),
     });
     let mut list_row = view.told_row(title, said.join("\n"));
-    let sign = if row.reasons.is_empty() { Sign::None } else { Sign::Caution };
     list_row.open = Some(
         Action::new(format!("open-{}", row.id), list_row.title.clone(), Event::OpenFamily { family: row.id.clone() })
             .spoken(list_row.spoken.clone())
-            .sign(sign)
+            .sign(row.reasons.first().map_or(Sign::None, sign_of))
             .chosen(chosen)
             .weight(Weight::Quiet),
     );
     list_row
+}
+
+/// A caution has its sign to itself: a visit that is due is none, and neither is a gap.
+fn sign_of(reason: &Reason) -> Sign {
+    match reason {
+        Reason::CannotBeRead(_) | Reason::Caution(_) | Reason::PumpBelow { .. } => Sign::Caution,
+        Reason::Gap { .. } => Sign::Unknown,
+        Reason::VisitDue(_) => Sign::Visit,
+    }
 }
 
 /// A reason in words.

@@ -6,6 +6,7 @@ import drawwell.surface.Clock
 import java.io.File
 import java.time.Instant
 import java.time.ZoneId
+import java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME
 
 /** Six families that are invented: one with months in its record, five with a few days, each with a story of its own. */
 internal class SomeFamilies(private val folder: File, private val now: Clock) {
@@ -42,7 +43,7 @@ internal class SomeFamilies(private val folder: File, private val now: Clock) {
 
     /** A pump of hospital grade that pulls 170 mmHg at three readings. */
     private fun weakPump(): String {
-        val moment = """{"at":"${Instant.ofEpochMilli(now.unixMilliseconds - 86_400_000).atZone(ZoneId.of(now.zone)).toOffsetDateTime()}","zone":"${now.zone}"}"""
+        val moment = """{"at":"${Instant.ofEpochMilli(now.unixMilliseconds - 86_400_000).atZone(ZoneId.of(now.zone)).format(ISO_OFFSET_DATE_TIME)}","zone":"${now.zone}"}"""
         val reading = """{"at":$moment,"side":"left","vacuum":{"value":170,"unit":"mm[Hg]"}}"""
         return """
             {"fact":"pump","id":"p","name":"Marl","grade":"hospital"}

@@ -12,6 +12,7 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.semantics.isTraversalGroup
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.semantics.testTag
+import androidx.compose.ui.unit.dp
 import drawwell.surface.CaseloadScreen
 import drawwell.surface.Event
 import drawwell.ui.Placed
@@ -19,7 +20,6 @@ import drawwell.ui.Told
 import drawwell.ui.frame
 import drawwell.ui.look.Appearance
 import drawwell.ui.look.LocalColours
-import drawwell.ui.look.Measures
 import drawwell.ui.look.Typefaces
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.Ground
@@ -47,7 +47,7 @@ fun CaseloadView(
                     FamiliesPane(caseload.families, send)
                 }
                 Box(Modifier.weight(1 - list).fillMaxHeight().pane("beside"), Alignment.TopCenter) {
-                    Box(Modifier.widthIn(max = Measures.widest)) {
+                    Box(Modifier.widthIn(max = WIDEST)) {
                         val pane = Pane(caseload.beside.frame(), trouble, dismissTrouble, send)
                         key(caseload.beside.sameness()) { Placed(caseload.beside, pane) }
                     }
@@ -65,3 +65,6 @@ private fun Modifier.pane(name: String) = semantics {
 /** How much of the width the list takes. */
 private const val LIST = 0.34f
 private const val LIST_IN_LARGE_TYPE = 0.42f
+
+/** The widest that what is open becomes: lines any longer are hard to read. */
+private val WIDEST = 820.dp

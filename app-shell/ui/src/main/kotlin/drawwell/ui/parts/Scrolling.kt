@@ -16,7 +16,7 @@ import androidx.compose.ui.geometry.Size
 import androidx.compose.ui.graphics.Brush
 import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.unit.dp
-import drawwell.ui.look.LocalColours
+import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 
 /** What scrolls; it fades where it goes on. */
@@ -29,7 +29,7 @@ internal fun Scrolling(modifier: Modifier, padding: PaddingValues, content: @Com
 @Composable
 internal fun Modifier.scrolling(): Modifier {
     val state = rememberScrollState()
-    val page = LocalColours.current.page.ground
+    val page = LocalTone.current.ground
     return drawWithContent {
         drawContent()
         if (state.canScrollForward) {
