@@ -43,7 +43,7 @@ internal class SomeFamilies(private val folder: File, private val now: Clock) {
 
     /** A pump of hospital grade that pulls 170 mmHg at three readings. */
     private fun weakPump(): String {
-        val moment = """{"at":"${Instant.ofEpochMilli(now.unixMilliseconds - 86_400_000).atZone(ZoneId.of(now.zone)).format(ISO_OFFSET_DATE_TIME)}","zone":"${now.zone}"}"""
+        val moment = """{"at":"${Instant.ofEpochMilli(now.unixMilliseconds - BEFORE).atZone(ZoneId.of(now.zone)).format(ISO_OFFSET_DATE_TIME)}","zone":"${now.zone}"}"""
         val reading = """{"at":$moment,"side":"left","vacuum":{"value":170,"unit":"mm[Hg]"}}"""
         return """
             {"fact":"pump","id":"p","name":"Marl","grade":"hospital"}
@@ -54,6 +54,9 @@ internal class SomeFamilies(private val folder: File, private val now: Clock) {
 
     companion object {
         const val LONG = "Mara Lindqvist"
+
+        /** Four days, in milliseconds: earlier than any of their records begins. */
+        private const val BEFORE = 4 * 86_400_000L
 
         /** The moment of the invented family. */
         fun present(): Clock = Moments.read(LookAroundRecord.bundled("family.clock").decodeToString()).let {
