@@ -96,9 +96,9 @@ fn the_most_urgent_is_said_and_how_many_more() {
     person.press("open-caution").unwrap();
     let Screen::List { list, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
     let rows: Vec<&str> = list.groups[0].rows.iter().map(|r| r.title.as_str()).collect();
-    assert_eq!(rows, ["a sign that cannot wait", "shivering"]);
+    assert_eq!(rows, ["A sign that cannot wait", "Shivering"]);
     person.press("open-shivering").unwrap();
-    assert_eq!(page(&person).caption, "shivering");
+    assert_eq!(page(&person).caption, "Shivering");
 }
 
 #[test]
@@ -148,4 +148,23 @@ fn pain_that_rises_is_told_and_never_with_more_vacuum() {
     let page = page(&person);
     assert!(page.lines[0].starts_with("Turn the vacuum down"));
     assert!(page.sections[0].lines[0].ends_with("pain went from 2 to 5 of 10"), "{}", page.sections[0].lines[0]);
+}
+
+/// What cannot wait stands first and all at once; when it was is right as it stands, so it comes late.
+#[test]
+fn the_form_of_a_sign_begins_with_what_is_only_there_or_not() {
+    let mut person = person();
+    person.press("add-sign").unwrap();
+    let Screen::Form { form, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
+    let groups: Vec<_> = form.groups.iter().map(|group| group.key.as_str()).collect();
+    assert_eq!(groups, ["at-once", "body", "breast", "when", "note"]);
+    let [row] = form.groups[0].rows.as_slice() else { panic!("{:?}", form.groups[0].rows) };
+    assert_eq!(row.options.len(), 7);
+    assert!(row.options.iter().all(|option| !option.chosen));
+    person.press("shivering-yes").unwrap();
+    person.press("fainting-yes").unwrap();
+    let Screen::Form { form, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
+    assert_eq!(form.groups[0].rows[0].value, "Shivering, Fainting");
+    person.press("shivering-yes").unwrap();
+    assert_eq!(person.only("sign").unwrap().get("shivering"), None, "a second tap takes it back");
 }

@@ -131,6 +131,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "erasing-",
         "table-",
         "caution-",
+        "done-",
     ];
     for key in &keys {
         let used =

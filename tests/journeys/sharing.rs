@@ -49,8 +49,8 @@ fn the_card_is_taken_in_once_and_its_words_are_hers() {
     let consultant = person.only("consultant").unwrap();
     assert_eq!(consultant["name"], "Ada Marsh & co. \u{5d0}");
     let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
-    assert_eq!(findings.caption, her.words().join(" "));
-    assert_eq!(findings.caption.split(' ').count(), 8);
+    assert_eq!(findings.figure, her.words().join(" "));
+    assert_eq!(findings.figure.split(' ').count(), 8);
     assert_ne!(card(&OwnKeys::make().unwrap(), "Ada").words(), her.words());
 }
 
@@ -128,7 +128,7 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
     let mut two = Person::at("2026-05-26T04:06:00+02:00", "Europe/Berlin").unwrap();
     two.bring_in(&file).unwrap();
     let Screen::Form { form, .. } = two.screen().unwrap() else { panic!("{:?}", two.screen()) };
-    assert_eq!(form.groups[0].rows[0].kind, FieldKind::Text);
+    assert_eq!(form.groups[0].rows[0].kind, FieldKind::Secret);
     assert!(!two.record().unwrap().contains("Left is back"));
     let open = |typed: &str| Event::Enter {
         id: "open-passphrase".to_owned(),

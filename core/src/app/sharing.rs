@@ -7,6 +7,7 @@ use serde_json::json;
 use super::{buzz, App, Present};
 use crate::record::{text, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
+use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
 use crate::share::sealed::{self, card::Card, own_keys::OwnKeys, OpenWith, SealFor, Sealed};
@@ -61,7 +62,7 @@ impl App {
     /// Asks where the record goes, sealed with a passphrase. It is kept until the file is
     /// written, and nowhere but in memory.
     pub(super) fn share_by_passphrase(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let passphrase = passphrase(typed)?;
+        let passphrase = passphrase(typed, SEAL_PASSPHRASE)?;
         self.passphrase = Some(passphrase);
         self.ask_where_sealed(BY_PASSPHRASE, present)
     }
@@ -86,7 +87,7 @@ impl App {
         let Some(to) = key.strip_prefix(FAMILY) else { return Ok(None) };
         let to = match to {
             BY_PASSPHRASE => SealFor::Passphrase(
-                self.passphrase.take().ok_or_else(|| Trouble::bad("passphrase", "bad-passphrase-empty"))?,
+                self.passphrase.take().ok_or_else(|| Trouble::bad(SEAL_PASSPHRASE, "bad-passphrase-empty"))?,
             ),
             consultant => SealFor::Keys(vec![self.sealing_key_of(consultant)?]),
         };
@@ -171,8 +172,8 @@ impl App {
 
     /// Opens the file that waits for its passphrase.
     pub(super) fn open_sealed(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let passphrase = passphrase(typed)?;
-        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad("passphrase", "sealed-nothing-waits"))?;
+        let passphrase = passphrase(typed, OPEN_PASSPHRASE)?;
+        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad(OPEN_PASSPHRASE, "sealed-nothing-waits"))?;
         let plain = sealed::open(file, &OpenWith::Passphrase(passphrase))?;
         let effects = self.bring_opened_in(&plain, present)?;
         self.waits = None;
@@ -204,10 +205,10 @@ impl App {
     }
 }
 
-fn passphrase(typed: &str) -> Result<String, Trouble> {
+fn passphrase(typed: &str, field: &'static str) -> Result<String, Trouble> {
     let typed = typed.trim();
     if typed.is_empty() {
-        return Err(Trouble::bad("passphrase", "bad-passphrase-empty"));
+        return Err(Trouble::bad(field, "bad-passphrase-empty"));
     }
     Ok(typed.to_owned())
 }

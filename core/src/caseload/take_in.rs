@@ -75,10 +75,10 @@ impl Caseload {
 
     /// Opens the file that waits for its passphrase.
     pub(super) fn open_waiting(&mut self, typed: &str, clock: &Clock) -> Result<(), Trouble> {
-        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad("passphrase", "sealed-nothing-waits"))?;
+        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad("open-passphrase", "sealed-nothing-waits"))?;
         let typed = typed.trim();
         if typed.is_empty() {
-            return Err(Trouble::bad("passphrase", "bad-passphrase-empty"));
+            return Err(Trouble::bad("open-passphrase", "bad-passphrase-empty"));
         }
         let plain = sealed::open(file, &OpenWith::Passphrase(typed.to_owned()))?;
         let family = self.take_plain(&plain, clock)?;

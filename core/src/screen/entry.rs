@@ -3,7 +3,7 @@
 use super::shapes::{
     Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, Notice, Place, Screen, Sign, Tone, Weight,
 };
-use super::{day, field_row, kit, readings, strip, View};
+use super::{day, field_row, kit, readings, sign, strip, View};
 use crate::answer::pump::levels::LevelPull;
 use crate::quantity::Level;
 use crate::record::mark::Does;
@@ -133,6 +133,9 @@ fn groups(
         let rows = readings::rows(view, id, fields);
         groups.push(FieldGroup { key: "readings".to_owned(), title: words.say("check-readings"), rows });
     }
+    if kind == Kind::Sign {
+        groups = sign::arranged(view, id, fields, groups);
+    }
     groups.retain(|g| !g.rows.is_empty());
     Ok(groups)
 }
@@ -244,6 +247,7 @@ fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
                     .spoken(words.with("take-mark-out-spoken", &[("what", what.clone().into())]))
                     .weight(Weight::Quiet),
                 ),
+                done: None,
                 label: what,
                 spoken,
             }

@@ -117,6 +117,7 @@ impl Row<'_, '_> {
             // A choice of settings always says something.
             clear: (self.value.is_some() && (self.kind != Kind::Settings || kind != FieldKind::Choice))
                 .then_some(clear),
+            done: None,
         }
     }
 

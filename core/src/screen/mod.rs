@@ -25,6 +25,7 @@ mod running;
 mod scale;
 pub mod shapes;
 pub mod sheet;
+mod sign;
 mod strip;
 mod supply;
 mod tonight;

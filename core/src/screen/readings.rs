@@ -51,6 +51,7 @@ pub(super) fn rows(view: &View<'_>, id: &str, fields: &Fields) -> Vec<FieldRow> 
                     .spoken(words.with("take-mark-out-spoken", &[("what", label.clone().into())]))
                     .weight(Weight::Quiet),
                 ),
+                done: None,
                 spoken: words.with("field-spoken", &[("field", label.clone().into()), ("value", said.into())]),
                 field,
                 label,

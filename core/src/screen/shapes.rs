@@ -1062,6 +1062,9 @@ pub struct FieldRow {
     pub less: Option<Action>,
     pub more: Option<Action>,
     pub clear: Option<Action>,
+    /// The word with which it is sent, where it is not sent by being left. What was typed is sent as
+    /// [`Event::Enter`], and then let go.
+    pub done: Option<Action>,
     pub spoken: String,
 }
 
@@ -1073,6 +1076,8 @@ pub enum FieldKind {
     Time,
     Text,
     LongText,
+    /// Typed as it is, learned by no keyboard and kept by nothing.
+    Secret,
     /// Told, not asked.
     Fact,
 }

@@ -2,7 +2,7 @@
 
 use super::words::title;
 use crate::answer::caution::Caution;
-use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
+use crate::screen::shapes::{Action, Event, Notice, Place, Tone, Weight};
 use crate::screen::View;
 use crate::trouble::Trouble;
 
@@ -28,9 +28,10 @@ pub(in crate::screen) fn line(view: &View<'_>, place: &Place) -> Result<Option<N
         tone: Tone::Caution,
         spoken: text.clone(),
         text,
-        actions: vec![Action::new("open-caution", words.say("caution-open"), Event::Go { place: to })
-            .sign(Sign::Caution)
-            .weight(Weight::Quiet)],
+        // Its sign stands before the words already.
+        actions: vec![
+            Action::new("open-caution", words.say("caution-open"), Event::Go { place: to }).weight(Weight::Quiet)
+        ],
     }))
 }
 

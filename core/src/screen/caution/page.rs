@@ -1,6 +1,6 @@
 //! What a caution opens to: what to do, what was seen, where that comes from.
 
-use super::words::{because, title};
+use super::words::{because, heading};
 use crate::answer::caution::{Because, Caution};
 use crate::guidance::{CautionSource, Rules, Urgency};
 use crate::record::RULES;
@@ -48,7 +48,7 @@ pub(in crate::screen) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
 /// A row that opens a caution.
 fn row(view: &View<'_>, caution: &Caution) -> ListRow {
     let words = view.words();
-    let mut row = view.told_row(title(view, caution), words.say(&format!("urgency-{}", caution.urgency().name())));
+    let mut row = view.told_row(heading(view, caution), words.say(&format!("urgency-{}", caution.urgency().name())));
     let open = Event::Go { place: Place::Caution { key: caution.key() } };
     row.open = Some(
         Action::new(format!("open-{}", caution.key()), row.title.clone(), open)
@@ -83,7 +83,7 @@ fn over(view: &View<'_>) -> FindingsScreen {
 fn findings(view: &View<'_>, caution: &Caution) -> Result<FindingsScreen, Trouble> {
     let words = view.words();
     let headline = words.say(&format!("urgency-{}", caution.urgency().name()));
-    let caption = title(view, caution);
+    let caption = heading(view, caution);
     let mut lines = vec![words.say(&format!("caution-{}-do", caution.source.key))];
     if caution.urgency() != Urgency::Consultant {
         lines.push(words.say("caution-comes-first"));

@@ -14,6 +14,13 @@ pub(crate) fn title(view: &View<'_>, caution: &Caution) -> String {
     words.with(&format!("caution-{}", caution.source.key), &[("name", name.into())])
 }
 
+/// The same where it stands by itself.
+pub(super) fn heading(view: &View<'_>, caution: &Caution) -> String {
+    let title = title(view, caution);
+    let mut letters = title.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
 fn when(view: &View<'_>, at: Instant) -> String {
     let words = view.words();
     let moment = Moment::new(at, view.zone);

@@ -182,6 +182,7 @@ impl Guide<'_, '_> {
             less: None,
             more: None,
             clear: None,
+            done: None,
             spoken: words.with(
                 "field-spoken",
                 &[("field", label.clone().into()), ("value", words.say("field-says-nothing").into())],

@@ -38,7 +38,8 @@ pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
     })
 }
 
-fn typed_row(view: &View<'_>, id: &str, kind: FieldKind) -> FieldRow {
+/// A field that is sent with a tap: it stands in no record, so leaving it says nothing.
+fn typed_row(view: &View<'_>, id: &str, kind: FieldKind, (sign, weight): (Sign, Weight)) -> FieldRow {
     let words = view.words();
     let label = words.say(&format!("field-{id}"));
     let hint = words.say(&format!("hint-{id}"));
@@ -55,6 +56,16 @@ fn typed_row(view: &View<'_>, id: &str, kind: FieldKind) -> FieldRow {
         less: None,
         more: None,
         clear: None,
+        done: Some(
+            // What it sends is what was typed; the event on it says of which field.
+            Action::new(
+                format!("done-{id}"),
+                words.say(&format!("done-{id}")),
+                Event::Enter { id: id.to_owned(), field: id.to_owned(), typed: String::new() },
+            )
+            .weight(weight)
+            .sign(sign),
+        ),
     }
 }
 
@@ -73,8 +84,8 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         rows: vec![row],
     };
     let groups = vec![
-        group("card", typed_row(view, CARD, FieldKind::LongText)),
-        group("by-passphrase", typed_row(view, SEAL_PASSPHRASE, FieldKind::Text)),
+        group("card", typed_row(view, CARD, FieldKind::LongText, (Sign::In, Weight::Main))),
+        group("by-passphrase", typed_row(view, SEAL_PASSPHRASE, FieldKind::Secret, (Sign::Out, Weight::Plain))),
     ];
     form(view, &Place::Sharing, "sharing-page", groups)
 }
@@ -84,7 +95,7 @@ pub(in crate::screen) fn show_sealed(view: &View<'_>) -> Result<Screen, Trouble>
     let group = FieldGroup {
         key: "sealed".to_owned(),
         title: view.words().say("group-sealed"),
-        rows: vec![typed_row(view, OPEN_PASSPHRASE, FieldKind::Text)],
+        rows: vec![typed_row(view, OPEN_PASSPHRASE, FieldKind::Secret, (Sign::In, Weight::Main))],
     };
     form(view, &Place::Sealed, "sealed-page", vec![group])
 }

@@ -76,7 +76,7 @@ pub fn seal(contents: &[u8], to: &SealFor) -> Result<Vec<u8>, Trouble> {
     let encryptor = match to {
         SealFor::Passphrase(passphrase) => {
             if passphrase.trim().is_empty() {
-                return Err(Trouble::bad("passphrase", "bad-passphrase-empty"));
+                return Err(Trouble::bad("seal-passphrase", "bad-passphrase-empty"));
             }
             age::Encryptor::with_user_passphrase(SecretString::from(passphrase.clone()))
         }
@@ -122,7 +122,7 @@ pub fn open(file: &[u8], with: &OpenWith) -> Result<Vec<u8>, Trouble> {
             opened.map_err(|error| match error {
                 age::DecryptError::NoMatchingKeys
                 | age::DecryptError::DecryptionFailed
-                | age::DecryptError::KeyDecryptionFailed => Trouble::bad("passphrase", "sealed-wrong-passphrase"),
+                | age::DecryptError::KeyDecryptionFailed => Trouble::bad("open-passphrase", "sealed-wrong-passphrase"),
                 other => told(other),
             })?
         }

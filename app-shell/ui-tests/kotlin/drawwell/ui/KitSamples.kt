@@ -167,12 +167,12 @@ object KitSamples {
 
     private fun field(name: String, label: String, value: String) = FieldRow(
         "sample", name, label, FieldKind.NUMBER, value, "mmHg", "such as 262", emptyList(),
-        act("less-$name", "Less", sign = Sign.SOFTER), act("more-$name", "More", sign = Sign.STRONGER), null, "$label, spoken",
+        act("less-$name", "Less", sign = Sign.SOFTER), act("more-$name", "More", sign = Sign.STRONGER), null, null, "$label, spoken",
     )
 
     private fun choice(name: String, label: String, vararg options: String) = FieldRow(
         "sample", name, label, FieldKind.CHOICE, "", "", "", options.mapIndexed { place, it -> act("$name-$place", it, chosen = place == 0) },
-        null, null, null, label,
+        null, null, null, null, label,
     )
 
     private fun ticks(vararg at: Float, label: (Float) -> String) = at.map { Tick(it, label(it)) }

@@ -9,6 +9,7 @@ import androidx.compose.ui.test.onNodeWithTag
 import androidx.compose.ui.test.performScrollTo
 import drawwell.surface.Event
 import drawwell.surface.Place
+import drawwell.surface.Screen
 import org.junit.Assert.assertTrue
 import org.junit.Test
 
@@ -82,6 +83,20 @@ abstract class LargeTypeContract : ShellContract() {
         reachable(stage, "place-now")
         stage.say(Event.Go(Place.Fit))
         reachable(stage, "place-now")
+    }
+
+    @Test
+    fun aSignItsCautionSharingAndErasing() {
+        val stage = begun(2f)
+        stage.say(Event.Add("sign", 0u))
+        stage.say(Event.Enter((stage.screen as Screen.Form).form.id, "shivering", "yes"))
+        reachable(stage, "place-now")
+        stage.say(stage.screen.frame().notices.single { it.key == "caution" }.actions.single().event)
+        reachable(stage, "place-now")
+        listOf(Place.Cautions, Place.Visit, Place.Sharing, Place.Sealed, Place.Erasing).forEach {
+            stage.say(Event.Go(it))
+            reachable(stage, "place-now")
+        }
     }
 
     private fun reachable(stage: Stage, vararg pinned: String) {

@@ -29,17 +29,18 @@ import drawwell.ui.parts.on
 internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit, anew: Any? = null) {
     Column(Modifier.fillMaxWidth().padding(bottom = 6.dp), Arrangement.spacedBy(2.dp)) {
         FieldHead(row, send)
-        when (row.kind) {
+        val done = row.done
+        if (done != null) SentField(row, done, trouble, send) else when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
             FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send, anew) }
-            FieldKind.TEXT, FieldKind.LONG_TEXT -> TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)
+            FieldKind.TEXT, FieldKind.LONG_TEXT, FieldKind.SECRET -> TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)
             FieldKind.FACT -> Words(
                 row.value.ifEmpty { row.hint },
                 LocalLettering.current.body,
                 Modifier.semantics { contentDescription = row.spoken },
             )
         }
-        if (trouble != null) FieldTrouble(trouble)
+        if (trouble != null && done == null) FieldTrouble(trouble)
     }
 }
 

@@ -45,34 +45,56 @@ internal fun TypedField(row: FieldRow, trouble: Told?, send: (Event) -> Unit, mo
     var typed by remember(row.value, anew) { mutableStateOf(row.value) }
     var sent by remember(row.value, anew) { mutableStateOf(row.value) }
     var focused by remember { mutableStateOf(false) }
-    val long = row.kind == FieldKind.LONG_TEXT
-    val tone = LocalColours.current.let { if (trouble != null) it.caution else it.page }
     val leave = {
         if (typed != row.value && (anew == null || typed != sent)) {
             sent = typed
             send(Event.Enter(row.id, row.field, typed))
         }
     }
+    Typing(
+        row,
+        trouble,
+        typed,
+        {
+            typed = it
+            sent = row.value
+        },
+        leave,
+        modifier.onFocusChanged {
+            if (focused && !it.hasFocus) leave()
+            focused = it.hasFocus
+        },
+    )
+}
+
+/** What is typed into, and says so to the voice; of no keyboard's help where it is sent by a tap. */
+@Composable
+internal fun Typing(
+    row: FieldRow,
+    trouble: Told?,
+    typed: String,
+    changed: (String) -> Unit,
+    done: () -> Unit,
+    modifier: Modifier = Modifier,
+) {
+    val long = row.kind == FieldKind.LONG_TEXT
+    val tone = LocalColours.current.let { if (trouble != null) it.caution else it.page }
     Ground(tone, modifier.heightIn(min = Measures.target), Rounded, edged = true) {
         Readable {
             BasicTextField(
                 typed,
-                {
-                    typed = it
-                    sent = row.value
-                },
-                Modifier.fillMaxWidth().testTag("type-${row.field}")
-                    .semantics { contentDescription = row.spoken }
-                    .onFocusChanged {
-                        if (focused && !it.isFocused) leave()
-                        focused = it.isFocused
-                    },
+                changed,
+                Modifier.fillMaxWidth().testTag("type-${row.field}").semantics { contentDescription = row.spoken },
                 textStyle = LocalLettering.current.title.copy(color = tone.ink),
                 cursorBrush = SolidColor(tone.ink),
                 singleLine = !long,
                 minLines = if (long) LONG else 1,
-                keyboardOptions = KeyboardOptions(keyboardType = row.kind.keyboard(), imeAction = if (long) ImeAction.Default else ImeAction.Done),
-                keyboardActions = KeyboardActions(onDone = { leave() }),
+                keyboardOptions = KeyboardOptions(
+                    autoCorrectEnabled = if (row.done == null) null else false,
+                    keyboardType = row.kind.keyboard(),
+                    imeAction = if (long) ImeAction.Default else ImeAction.Done,
+                ),
+                keyboardActions = KeyboardActions(onDone = { done() }),
                 decorationBox = { field -> Decorated(row, typed, field) },
             )
         }
@@ -98,6 +120,8 @@ private fun Decorated(row: FieldRow, typed: String, field: @Composable () -> Uni
 
 private fun FieldKind.keyboard() = when (this) {
     FieldKind.NUMBER -> KeyboardType.Decimal
+    // A keyboard neither learns nor proposes what is typed as a password. It is seen: it is told to somebody by voice.
+    FieldKind.SECRET -> KeyboardType.Password
     else -> KeyboardType.Text
 }
 

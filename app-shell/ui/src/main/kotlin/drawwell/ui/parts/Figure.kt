@@ -9,6 +9,7 @@ import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.text.TextStyle
+import androidx.compose.ui.unit.Density
 import androidx.compose.ui.unit.TextUnit
 import androidx.compose.ui.unit.dp
 import androidx.compose.ui.unit.sp
@@ -25,15 +26,34 @@ internal fun Figure(
 ) {
     val lettering = LocalLettering.current
     val density = LocalDensity.current
-    // Through dp and not by a division: a phone lets large type grow less than small.
-    fun TextUnit.ungrown() = if (density.fontScale <= 1f) this else with(density) { value.dp.toSp() }
-    val style = large.copy(fontSize = large.fontSize.ungrown(), lineHeight = large.lineHeight.ungrown(), letterSpacing = large.letterSpacing.ungrown())
+    val style = large.ungrown(density)
     Column(
         modifier.fillMaxWidth().testTag("figure").semantics(mergeDescendants = true) {
             if (spoken.isNotEmpty()) contentDescription = spoken
         },
     ) {
-        OneLine(figure, style, least = 20.sp.ungrown())
+        OneLine(figure, style, least = 20.sp.ungrown(density))
         Words(caption, lettering.caption, soft = true)
     }
 }
+
+/** Several large words, such as those two people read to each other: they wrap, and grow as far as a long one has room. */
+@Composable
+internal fun LargeWords(words: String, modifier: Modifier = Modifier) {
+    val density = LocalDensity.current
+    val grown = density.fontScale.coerceIn(1f, MOST)
+    val style = LocalLettering.current.amount.ungrown(density)
+    Words(words, style.copy(fontSize = style.fontSize * grown, lineHeight = style.lineHeight * grown), modifier)
+}
+
+/** How far large words grow. */
+private const val MOST = 1.35f
+
+private fun TextStyle.ungrown(density: Density) = copy(
+    fontSize = fontSize.ungrown(density),
+    lineHeight = lineHeight.ungrown(density),
+    letterSpacing = letterSpacing.ungrown(density),
+)
+
+/** Through dp and not by a division: a phone lets large type grow less than small. */
+private fun TextUnit.ungrown(density: Density) = if (density.fontScale <= 1f) this else with(density) { value.dp.toSp() }

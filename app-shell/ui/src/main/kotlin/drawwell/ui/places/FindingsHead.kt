@@ -12,6 +12,7 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.FindingsScreen
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.parts.Figure
+import drawwell.ui.parts.LargeWords
 import drawwell.ui.parts.Words
 
 /** The word of the moment; the figure under it, large where no dial shows it larger, and what it rests on. */
@@ -26,7 +27,12 @@ internal fun FindingsHead(findings: FindingsScreen) {
         Arrangement.spacedBy(2.dp),
     ) {
         Words(findings.headline, lettering.headline)
-        if (findings.figure.isNotEmpty() && findings.dial == null) Figure(findings.figure, "", "", large = lettering.word)
+        if (findings.figure.isNotEmpty() && findings.dial == null) {
+            if (findings.figure.count(' '::equals) > WORDS) LargeWords(findings.figure) else Figure(findings.figure, "", "", large = lettering.word)
+        }
         Words(findings.caption, lettering.caption, soft = true)
     }
 }
+
+/** More blanks than these, and it is no figure with its unit but words. */
+private const val WORDS = 3
