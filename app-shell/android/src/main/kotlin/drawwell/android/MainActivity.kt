@@ -10,6 +10,7 @@ import androidx.activity.compose.setContent
 import androidx.activity.result.contract.ActivityResultContracts
 import androidx.compose.runtime.LaunchedEffect
 import androidx.lifecycle.lifecycleScope
+import drawwell.surface.Event
 import drawwell.surface.Palette
 import drawwell.ui.Shell
 import drawwell.ui.frame
@@ -75,6 +76,7 @@ class MainActivity : ComponentActivity() {
     }
 
     private fun received(intent: Intent) {
+        Received.card(intent)?.let { home.conversation.send(Event.TakeCardIn(it)) }
         Received.from(intent)?.let(::bringIn)
     }
 

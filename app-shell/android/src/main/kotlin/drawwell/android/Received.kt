@@ -23,6 +23,12 @@ internal class Received(private val context: Context) {
     }
 
     companion object {
+        private const val CARD = "drawwell"
+
+        /** The consultant's card that a link holds, as it stands; whether it is one, the core says. */
+        fun card(intent: Intent): String? =
+            intent.dataString?.takeIf { intent.action == Intent.ACTION_VIEW && CARD.equals(intent.data?.scheme, ignoreCase = true) }
+
         /** The file that an intent brings, if it brings one. */
         fun from(intent: Intent): Uri? = when (intent.action) {
             Intent.ACTION_VIEW -> intent.data
