@@ -125,14 +125,12 @@ class ActivityFilesTest {
     }
 
     @Test
-    fun aFileThatLiesAboutItsTypeIsReportedAndAddsNothing() {
+    fun aFileThatLiesAboutItsTypeIsRefusedByItsNameAndAddsNothing() {
         val picture = byteArrayOf(0x89.toByte(), 'P'.code.toByte(), 'N'.code.toByte(), 'G'.code.toByte(), 13, 10, 26, 10, 0, 1, 2)
         oneSession()
         phone.receives(bringing(picture, "application/x-ndjson"))
-        phone.until { phone.screen is Screen.List }
-        val report = app(Place.Report) as Screen.List
-        assertEquals(report.list, (phone.screen as Screen.List).list)
-        assertTrue("nothing is said of it", report.list.groups.any { it.rows.isNotEmpty() } || report.list.intro.isNotEmpty())
+        phone.until { phone.conversation.trouble != null }
+        rule.onNodeWithTag("trouble").assertIsDisplayed()
         assertEquals(1, entries())
     }
 
