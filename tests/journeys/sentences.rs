@@ -143,7 +143,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         let Some(call) = trouble.split([')', ';']).next() else { continue };
         // The field it is about, where it is written out, stands before.
         let literals: Vec<&str> = call.split('"').skip(1).step_by(2).collect();
-        for literal in literals.last().filter(|l| l.contains('-')) {
+        if let Some(literal) = literals.last().filter(|l| l.contains('-')) {
             assert!(texts.has(literal), "{literal}");
             assert!(texts.has(&format!("{literal}-do")), "{literal}-do: every trouble says what to do");
         }
