@@ -172,7 +172,12 @@ fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
     let note = Event::Enter { id: family.clone(), field: "note".into(), typed: "Tired, and doing well.".into() };
     desk.send(note).unwrap();
     desk.send(Event::OpenFamily { family: family.clone() }).unwrap();
-    desk.send(Event::RemoveFamily { family: family.clone() }).unwrap();
+    // Its page says first what goes and what remains, and nothing is gone by then.
+    let screen = desk.send(Event::OpenDesk { place: Place::Removing { id: family.clone() } }).unwrap();
+    let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
+    assert_eq!(findings.sections.iter().map(|s| s.title.as_str()).collect::<Vec<_>>(), ["What goes", "What remains"]);
+    assert_eq!(rows(&mut desk).len(), 2);
+    desk.send(findings.actions[0].event.clone()).unwrap();
     assert_eq!(rows(&mut desk).iter().map(|row| row.0.as_str()).collect::<Vec<_>>(), ["Two"]);
     assert_eq!(files_of(&desk).iter().filter(|name| name.ends_with(".drawwell")).count(), 1);
     assert_eq!(desk.send(Event::OpenFamily { family }).unwrap_err().key, "trouble-no-such-record");

@@ -129,6 +129,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "caseload-",
         "desk-",
         "erasing-",
+        "removing-",
         "table-",
         "caution-",
         "done-",

@@ -7,7 +7,7 @@ use drawwell_core::answer::caution::{pull, standing, Because, Caution, Dealt};
 use drawwell_core::answer::pump::{judge, Limits, Pull};
 use drawwell_core::guidance::{CautionRules, CautionSource, KitRules, Rules, Urgency};
 use drawwell_core::quantity::{Entered, Quantity, Score, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit};
-use drawwell_core::record::{Fields, Kind, Session, Sides};
+use drawwell_core::record::{Fields, Session, Sides};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::gauge_bench::{check_at, gauge, place};
 use serde_json::{json, Value};
@@ -275,5 +275,4 @@ fn the_most_urgent_comes_first() {
     let found = standing(body::cautions(&signs, NOW, &rules()), &[]);
     assert_eq!(found.iter().map(|c| c.source.key.as_str()).collect::<Vec<_>>(), ["emergency", "shivering"]);
     assert!(matches!(found[0].because[0], Because::Sign(_, "fainting", None)));
-    assert_eq!(Kind::CautionDealt.name(), "caution_dealt");
 }

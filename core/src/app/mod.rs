@@ -366,6 +366,7 @@ impl App {
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }
+            | Place::Removing { .. }
             | Place::Sealed
             | Place::Cautions
             | Place::Report

@@ -85,6 +85,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Tables => visit::show_tables(view),
         Place::Desk => caseload::show_desk(view),
         Place::OwnCard => caseload::show_card(view),
+        Place::Removing { id } => caseload::show_removing(view, id),
         Place::CaseFamily { id } => caseload::show_case(view, id),
         Place::Visit => visit::show(view),
         Place::Sheet => sheet::show(view),

@@ -71,6 +71,8 @@ pub enum Place {
     OwnCard,
     /// What she keeps of one family.
     CaseFamily { id: String },
+    /// Before a family is removed from her machine: what goes, and what remains.
+    Removing { id: String },
     /// The visit sheet, before it goes out.
     Sheet,
     /// Children, settings, and the record as a whole.

@@ -33,9 +33,13 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
             .sign(Sign::Supply)
             .weight(Weight::Main),
         Action::new("write-plan", words.say("write-plan"), Event::WritePlan { family: id.to_owned() }).sign(Sign::Add),
-        Action::new("remove-family", words.say("remove-family"), Event::RemoveFamily { family: id.to_owned() })
-            .detail(words.say("remove-family-detail"))
-            .weight(Weight::Careful),
+        Action::new(
+            "remove-family",
+            words.say("remove-family"),
+            Event::Go { place: Place::Removing { id: id.to_owned() } },
+        )
+        .detail(words.say("remove-family-detail"))
+        .weight(Weight::Quiet),
     ];
     Ok(Screen::Form {
         frame,

@@ -3,6 +3,7 @@
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
 use crate::record::{date, moment, text, whole, Fields, Kind, Session, RHYTHM, RULES, SETTINGS};
+use crate::screen::shapes::FieldKind;
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -42,7 +43,12 @@ pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
     for spec in Kind::PlanPart.fields().iter().filter(|s| !s.group.is_empty() && s.key != "plan_part") {
         let Ok(rows) = field_row::rows(view, "", Kind::PlanPart, spec, part) else { continue };
         for row in rows.into_iter().filter(|row| !row.value.is_empty()) {
-            said.push(format!("{} {} {}", row.label, row.value, row.unit).trim_end().to_owned());
+            let value = format!("{} {}", row.value, row.unit).trim_end().to_owned();
+            // A choice says by itself what it is of.
+            said.push(match row.kind {
+                FieldKind::Choice => value,
+                _ => view.words().with("plan-said", &[("what", row.label.into()), ("value", value.into())]),
+            });
         }
     }
     said.join(" \u{b7} ")

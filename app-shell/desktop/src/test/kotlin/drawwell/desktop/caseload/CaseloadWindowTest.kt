@@ -124,6 +124,8 @@ class CaseloadWindowTest {
         stage.say(Event.OpenDesk(Place.CaseFamily(noor)))
         rule.onNodeWithTag("remove-family").performScrollTo()
         stage.tap("remove-family")
+        rule.onNodeWithTag("erase-family").performScrollTo()
+        stage.tap("erase-family")
         assertEquals(listOf("Pell"), stage.names)
         assertTrue(stage.beside is Screen.List)
     }
