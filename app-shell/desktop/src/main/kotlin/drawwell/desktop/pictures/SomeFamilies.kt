@@ -43,12 +43,13 @@ internal class SomeFamilies(private val folder: File, private val now: Clock) {
 
     /** A pump of hospital grade that pulls 170 mmHg at three readings. */
     private fun weakPump(): String {
-        val moment = """{"at":"${Instant.ofEpochMilli(now.unixMilliseconds - BEFORE).atZone(ZoneId.of(now.zone)).format(ISO_OFFSET_DATE_TIME)}","zone":"${now.zone}"}"""
-        val reading = """{"at":$moment,"side":"left","vacuum":{"value":170,"unit":"mm[Hg]"}}"""
+        val at = """"at":"${Instant.ofEpochMilli(now.unixMilliseconds - BEFORE).atZone(ZoneId.of(now.zone)).format(ISO_OFFSET_DATE_TIME)}","zone":"${now.zone}""""
+        // A reading says its moment beside its other members, a fact in one of its own.
+        val reading = """{$at,"side":"left","vacuum":{"value":170,"unit":"mm[Hg]"}}"""
         return """
             {"fact":"pump","id":"p","name":"Marl","grade":"hospital"}
             {"fact":"gauge","id":"g","name":"Bag","span":{"value":450,"unit":"mm[Hg]"},"accuracy_class":"0.1"}
-            {"fact":"check","id":"c","at":$moment,"pump":"p","gauge":"g","readings":{"000":$reading,"001":$reading,"002":$reading}}
+            {"fact":"check","id":"c","at":{$at},"pump":"p","gauge":"g","readings":{"000":$reading,"001":$reading,"002":$reading}}
         """.trimIndent() + "\n"
     }
 
