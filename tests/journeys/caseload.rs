@@ -227,6 +227,17 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     brings(&mut desk, &person, &file);
     let detail = rows(&mut desk)[0].1.clone();
     assert!(detail.contains("Marl pulls"), "below what a hospital grade reaches: {detail}");
+    // Far below it is a caution, and still named as the family names it.
+    let weak = kit.replace("\"value\":240", "\"value\":170").replace("\"id\":\"p\"", "\"id\":\"q\"");
+    let weak = weak.replace("\"pump\":\"p\"", "\"pump\":\"q\"").replace("\"id\":\"c\"", "\"id\":\"d\"");
+    let mut other = family("Noor");
+    other.bring_in(weak.replace("Marl", "Loam").as_bytes()).unwrap();
+    let weak_file = shares(&mut other, &card).unwrap();
+    brings(&mut desk, &other, &weak_file);
+    let first = rows(&mut desk)[0].1.clone();
+    assert!(first.starts_with("For you: Loam pulls far below its range"), "{first}");
+    let case = rows(&mut desk)[0].2.clone();
+    desk.send(Event::RemoveFamily { family: case }).unwrap();
     desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
     let screen = desk.send(Event::Add { kind: "pump".into(), days_back: 0 }).unwrap();
     let Screen::Form { form, .. } = screen.beside else { panic!("{:?}", screen.beside) };

@@ -4,7 +4,7 @@
 use crate::answer::caution::Caution;
 use crate::guidance::Urgency;
 use crate::record::{date, Fields, Kind};
-use crate::screen::{below_its_range, standing_cautions, View};
+use crate::screen::{below_its_range, caution_title, standing_cautions, View};
 use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
 
@@ -19,7 +19,12 @@ pub enum Reason {
     /// The record on this machine can't be read.
     CannotBeRead(&'static str),
     /// A caution stands.
-    Caution(Caution),
+    Caution {
+        /// The caution.
+        caution: Caution,
+        /// What it is about, in the words of the family's record: a pump is named there.
+        title: String,
+    },
     /// A pump pulls below its range.
     PumpBelow {
         /// What it goes by.
@@ -49,7 +54,7 @@ impl Reason {
     /// Where it stands among all reasons.
     pub fn rank(&self) -> Rank {
         Rank(match self {
-            Self::Caution(caution) => match caution.urgency() {
+            Self::Caution { caution, .. } => match caution.urgency() {
                 Urgency::Now => 0,
                 Urgency::Today => 1,
                 Urgency::Consultant => 3,
@@ -66,7 +71,8 @@ impl Reason {
 pub(super) fn of(view: &View<'_>) -> Result<Vec<Reason>, Trouble> {
     let cautions = standing_cautions(view)?;
     let far: Vec<String> = cautions.iter().filter_map(|caution| caution.of.clone()).collect();
-    let mut reasons: Vec<Reason> = cautions.into_iter().map(Reason::Caution).collect();
+    let told = |caution: Caution| Reason::Caution { title: caution_title(view, &caution), caution };
+    let mut reasons: Vec<Reason> = cautions.into_iter().map(told).collect();
     for (id, name) in view.named(Kind::Pump)? {
         if !far.contains(&id) && below_its_range(view, &id)? {
             reasons.push(Reason::PumpBelow { pump: name });

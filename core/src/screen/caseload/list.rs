@@ -3,7 +3,6 @@
 use super::super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
 use crate::caseload::Reason;
-use crate::screen::caution_title;
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;
 
@@ -91,7 +90,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
 /// A caution has its sign to itself: a visit that is due is none, and neither is a gap.
 fn sign_of(reason: &Reason) -> Sign {
     match reason {
-        Reason::CannotBeRead(_) | Reason::Caution(_) | Reason::PumpBelow { .. } => Sign::Caution,
+        Reason::CannotBeRead(_) | Reason::Caution { .. } | Reason::PumpBelow { .. } => Sign::Caution,
         Reason::Gap { .. } => Sign::Unknown,
         Reason::VisitDue(_) => Sign::Visit,
     }
@@ -102,9 +101,9 @@ pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
     let words = view.words();
     match reason {
         Reason::CannotBeRead(_) => words.say("reason-cannot-be-read"),
-        Reason::Caution(caution) => {
+        Reason::Caution { caution, title } => {
             let urgency = words.say(&format!("reason-{}", caution.urgency().name()));
-            words.with("reason-caution", &[("urgency", urgency.into()), ("what", caution_title(view, caution).into())])
+            words.with("reason-caution", &[("urgency", urgency.into()), ("what", title.clone().into())])
         }
         Reason::PumpBelow { pump } => words.with("reason-pump-below", &[("pump", pump.clone().into())]),
         Reason::Gap { since, lasted } => {

@@ -40,7 +40,9 @@ pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
 /// What a part says, on the desk that wrote it: what it would change there is nobody's.
 pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
     let mut said = Vec::new();
-    for spec in Kind::PlanPart.fields().iter().filter(|s| !s.group.is_empty() && s.key != "plan_part") {
+    for spec in
+        Kind::PlanPart.fields().iter().filter(|s| !s.group.is_empty() && !["plan_part", "use_or_try"].contains(&s.key))
+    {
         let Ok(rows) = field_row::rows(view, "", Kind::PlanPart, spec, part) else { continue };
         for row in rows.into_iter().filter(|row| !row.value.is_empty()) {
             let value = format!("{} {}", row.value, row.unit).trim_end().to_owned();
