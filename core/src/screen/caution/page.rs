@@ -107,7 +107,7 @@ fn actions(view: &View<'_>, caution: &Caution) -> Vec<Action> {
     let mut actions =
         vec![Action::new("caution-dealt", words.say("caution-dealt"), Event::CautionDealt { key: caution.key() })
             .detail(words.say("caution-dealt-detail"))
-            .weight(Weight::Main)];
+            .weight(Weight::Plain)];
     let open = |key: &str, place: Place, sign: Sign| {
         Action::new(key, words.say(key), Event::Go { place }).sign(sign).weight(Weight::Quiet)
     };
