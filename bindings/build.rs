@@ -19,10 +19,16 @@ fn keep_docs<'a>(fields: impl Iterator<Item = &'a mut Field>) {
 }
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
-    let source = PathBuf::from(env::var("CARGO_MANIFEST_DIR")?).join("../core/src/screen/shapes.rs");
-    println!("cargo:rerun-if-changed={}", source.display());
+    let folder = PathBuf::from(env::var("CARGO_MANIFEST_DIR")?).join("../core/src/screen/shapes");
+    println!("cargo:rerun-if-changed={}", folder.display());
+    let mut files = fs::read_dir(&folder)?.map(|entry| Ok(entry?.path())).collect::<std::io::Result<Vec<_>>>()?;
+    files.sort();
+    let mut items = Vec::new();
+    for file in files {
+        items.extend(syn::parse_file(&fs::read_to_string(&file)?)?.items);
+    }
     let mut out = String::new();
-    for item in syn::parse_file(&fs::read_to_string(&source)?)?.items {
+    for item in items {
         let tokens = match item {
             Item::Struct(mut it) => {
                 it.attrs = only_docs(&it.attrs);

@@ -5,7 +5,7 @@ use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
-use drawwell_tests::visiting::{shares, Desk};
+use drawwell_tests::visiting::{shares, takes, Desk};
 use drawwell_tests::written::Written;
 
 /// A family that began at its own time, as each has a device of its own in life.
@@ -244,7 +244,6 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     for (field, typed) in [("name", "marl"), ("maximum_vacuum_low", "230"), ("maximum_vacuum_high", "250")] {
         desk.send(Event::Enter { id: form.id.clone(), field: field.into(), typed: typed.into() }).unwrap();
     }
-    desk.opened_again().unwrap();
     let detail = rows(&mut desk)[0].1.clone();
     assert!(!detail.contains("Marl pulls"), "the maker's own range: {detail}");
 }
@@ -279,6 +278,93 @@ fn a_file_that_comes_by_itself_leaves_open_what_is_open() {
         assert_eq!(rows.len(), 2);
         assert!(rows.contains(&("One".to_owned(), true)), "{rows:?}");
     }
+}
+
+/// Both limits of the list are rules of the desk, and no family's.
+#[test]
+fn when_a_family_needs_a_look_is_set_on_the_desk() {
+    let mut desk = desk();
+    let card = desk.caseload.own_card().unwrap();
+    let mut person = family("Pell");
+    let mut written = Written::within(drawwell_core::time::Zone::named("Europe/Berlin").unwrap());
+    written.both("one", person.now().minus(Span::minutes(36 * 60 + 30)), 60.0, 50.0);
+    person.bring_in(&written.file()).unwrap();
+    let file = shares(&mut person, &card).unwrap();
+    brings(&mut desk, &person, &file);
+    let first = |desk: &mut Desk| rows(desk)[0].1.lines().next().unwrap().to_owned();
+    assert!(first(&mut desk).starts_with("Nothing written down since 23 May"), "{}", first(&mut desk));
+    let case = rows(&mut desk)[0].2.clone();
+    desk.send(Event::OpenDesk { place: Place::CaseFamily { id: case.clone() } }).unwrap();
+    desk.send(Event::Enter { id: case, field: "next_visit".into(), typed: "2026-05-28".into() }).unwrap();
+    let screen = desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
+    let Screen::List { list, .. } = screen.beside else { panic!("{:?}", screen.beside) };
+    let rules = list.groups.iter().flat_map(|group| &group.rows).find(|row| row.title == "When a family needs a look");
+    let screen = desk.send(rules.unwrap().open.clone().unwrap().event).unwrap();
+    let Screen::Form { form, .. } = screen.beside else { panic!("{:?}", screen.beside) };
+    let fields: Vec<&str> = form.groups.iter().flat_map(|g| &g.rows).map(|row| row.field.as_str()).collect();
+    assert_eq!(fields, ["look_after_gap", "visit_ahead"], "what a family's record goes by is set there");
+    let mut set = |field: &str, typed: &str| {
+        desk.send(Event::Enter { id: form.id.clone(), field: field.into(), typed: typed.into() })
+            .map(|_| first(&mut desk))
+    };
+    assert!(set("look_after_gap", "37").unwrap().starts_with("As shared"));
+    assert!(set("look_after_gap", "36").unwrap().starts_with("Nothing written down"));
+    assert!(set("look_after_gap", "48").unwrap().starts_with("As shared"));
+    assert_eq!(set("visit_ahead", "3").unwrap(), "Visit on 28 May");
+    assert!(set("visit_ahead", "2").unwrap().starts_with("As shared"));
+    assert_eq!(set("visit_ahead", "15").unwrap_err().key, "bad-range");
+    // And a family's own rules do not ask for them.
+    let screen = person.show(&Place::Entry { id: "rules".into() }).unwrap();
+    let Screen::Form { form, .. } = screen else { panic!("{screen:?}") };
+    assert!(form.groups.iter().all(|group| group.key != "caseload-rules"));
+}
+
+/// A file with a passphrase that comes by itself waits: nobody is asked for words in the
+/// middle of something else.
+#[test]
+fn files_with_a_passphrase_wait_until_they_are_asked_for() {
+    let mut desk = desk();
+    let card = desk.caseload.own_card().unwrap();
+    let (mut open, mut one, mut two) = (family("Open"), family("One"), family("Two"));
+    let file = shares(&mut open, &card).unwrap();
+    brings(&mut desk, &open, &file);
+    desk.send(Event::Go { place: Place::Kit }).unwrap();
+    let mut sealed = |person: &mut Person, words: &str| {
+        person.press("place-visit").unwrap();
+        person.press("open-sharing").unwrap();
+        let id = "seal-passphrase".to_owned();
+        takes(person, Event::Enter { id: id.clone(), field: id, typed: words.to_owned() }).unwrap()
+    };
+    let files = [sealed(&mut one, "heron and barley"), sealed(&mut two, "alder and flint")];
+    let clock = desk.clock.clone();
+    let mut waits = Vec::new();
+    for file in &files {
+        let screen = desk.caseload.take_in(&mut file.as_slice(), &clock).unwrap().caseload;
+        assert!(matches!(screen.beside, Screen::List { .. }), "what is open stays open");
+        let Screen::List { list, .. } = screen.families else { panic!("{:?}", screen.families) };
+        let action = list.groups.iter().flat_map(|group| &group.add).find(|a| a.key == "open-sealed").cloned();
+        waits.push(action.unwrap());
+    }
+    assert_eq!(
+        waits.iter().map(|a| a.label.as_str()).collect::<Vec<_>>(),
+        ["A file waits for its passphrase", "2 files wait for their passphrases"]
+    );
+    desk.send(waits.pop().unwrap().event).unwrap();
+    let mut typed = |desk: &mut Desk, words: &str| {
+        let id = "open-passphrase".to_owned();
+        desk.send(Event::Enter { id: id.clone(), field: id, typed: words.into() })
+    };
+    assert!(typed(&mut desk, "heron and rye").is_err());
+    typed(&mut desk, "heron and barley").unwrap();
+    let mut names: Vec<String> = rows(&mut desk).into_iter().map(|row| row.0).collect();
+    names.sort();
+    assert_eq!(names, ["One", "Open"]);
+    // The other can be left, and is asked for no more.
+    desk.send(Event::OpenDesk { place: Place::Sealed }).unwrap();
+    let screen = desk.send(Event::LeaveSealed).unwrap();
+    let Screen::List { list, .. } = screen.families else { panic!("{:?}", screen.families) };
+    assert!(list.groups.iter().flat_map(|group| &group.add).all(|a| a.key != "open-sealed"));
+    assert_eq!(typed(&mut desk, "alder and flint").unwrap_err().key, "sealed-nothing-waits");
 }
 
 #[test]

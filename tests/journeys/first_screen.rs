@@ -1,6 +1,8 @@
 //! Over an empty record: begin, look around, or bring a record in.
 
-use drawwell_core::screen::shapes::{Effect, Screen};
+use drawwell_core::app::App;
+use drawwell_core::screen::shapes::{Effect, Event, Opening, Screen};
+use drawwell_tests::handed_over::EVERY_KIND;
 use drawwell_tests::person::Person;
 
 fn person() -> Person {
@@ -36,4 +38,30 @@ fn a_record_that_was_brought_in_needs_no_welcome() {
         .unwrap();
     person.press("place-now").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));
+}
+
+/// A file or a consultant's card that comes while somebody looks around is meant for their
+/// own record: the invented one takes none, and says so.
+#[test]
+fn what_comes_while_somebody_looks_around_is_not_put_into_the_invented_record() {
+    let person = person();
+    let folder = tempfile::tempdir().unwrap();
+    let opening = Opening { device: "around".to_owned(), language: "en".to_owned(), look_around: true };
+    let clock = person.clock();
+    let mut app = App::open(folder.path().join("around.drawwell"), opening, clock).unwrap();
+    app.bring_in(&mut EVERY_KIND.as_bytes(), clock).unwrap();
+    let record = |app: &mut App| {
+        let mut file = Vec::new();
+        app.take_out("record", &mut file, clock).unwrap();
+        file
+    };
+    let before = record(&mut app);
+    let card = "drawwell:consultant?name=Ada&seal=x&sign=y";
+    for file in [card.as_bytes(), b"age-encryption.org/v1\n", b"time,pressure\n0,0\n", EVERY_KIND.as_bytes()] {
+        let refused = app.bring_in(&mut &*file, clock).unwrap_err();
+        assert_eq!(refused.key, "trouble-invented", "{}", String::from_utf8_lossy(&file[..12]));
+    }
+    let refused = app.update(Event::TakeCardIn { card: card.to_owned() }, clock).unwrap_err();
+    assert_eq!(refused.key, "trouble-invented");
+    assert!(record(&mut app) == before, "it is as it was");
 }

@@ -74,6 +74,42 @@ fn the_parent_sees_what_each_part_says_and_would_change_and_nothing_holds_before
     person.press("open-plan").unwrap();
 }
 
+/// A consultant need not know what a rule is called within: she chooses it by what it says.
+#[test]
+fn a_rule_is_chosen_from_all_that_a_family_goes_by_and_kept_within_its_bounds() {
+    let (_, mut desk) = acquainted();
+    let family = desk.families().unwrap()[0].2.clone();
+    let screen = desk.send(Event::WritePlan { family }).unwrap();
+    let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
+    let press = |screen: &Screen, key: &str| drawwell_tests::person::offered(screen, key).unwrap();
+    let add = findings.sections.iter().flat_map(|s| &s.actions).find(|a| a.key == "add-part-rule").unwrap();
+    let screen = desk.send(add.event.clone()).unwrap();
+    let Screen::List { list, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let keys: Vec<&str> = list.groups.iter().map(|group| group.key.as_str()).collect();
+    assert!(keys.contains(&"caution-rules") && !keys.contains(&"caseload-rules"), "{keys:?}");
+    let rows: Vec<_> = list.groups.iter().flat_map(|group| &group.rows).collect();
+    let row = rows.iter().find(|row| row.title == "Severe pain begins at").unwrap();
+    assert!(row.detail.starts_with("As shipped: 7") && row.detail.contains("Palos"), "{}", row.detail);
+    let screen = desk.send(row.open.clone().unwrap().event).unwrap();
+    let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let row = |field: &str| form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == field).unwrap().clone();
+    assert_eq!(row("rule").value, "Severe pain begins at");
+    assert!(row("rule_value").hint.starts_with("As shipped: 7"));
+    let enter = |typed: &str| Event::Enter { id: form.id.clone(), field: "rule_value".into(), typed: typed.into() };
+    for beyond in ["0", "11"] {
+        let refused = desk.send(enter(beyond)).unwrap_err();
+        assert_eq!((refused.key, refused.field.as_str()), ("bad-range", "rule_value"));
+    }
+    desk.send(enter("8")).unwrap();
+    // Another rule has another value.
+    let again = press(&screen.beside, "choose-rule");
+    let screen = desk.send(again.event).unwrap();
+    let screen = desk.send(press(&screen.beside, "choose-longest_gap").event).unwrap();
+    let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let value = form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == "rule_value").unwrap();
+    assert_eq!((value.value.as_str(), value.unit.as_str()), ("", "h"));
+}
+
 #[test]
 fn accepting_all_sets_all_and_one_undo_takes_it_back() {
     let (mut person, mut desk) = acquainted();
@@ -260,6 +296,32 @@ fn a_plan_that_says_nothing_or_what_no_phone_could_take_is_not_sent() {
     assert_eq!(refused(&[]).key, "plan-empty");
     let trouble = refused(&[("words", &[("words", "Well.")]), ("aim", &[])]);
     assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-part-empty", "2"));
-    assert_eq!(refused(&[("rule", &[("rule", "milk_a_day"), ("rule_value", "3")])]).key, "plan-rule");
-    assert_eq!(refused(&[("rule", &[("rule", "breast_fever"), ("rule_value", "55")])]).key, "plan-rule");
+    let trouble = refused(&[("rule", &[("rule", "breast_fever")])]);
+    assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-part-empty", "1"));
+    for (rule, key) in [("milk_a_day", "bad-rule"), ("look_after_gap", "bad-rule")] {
+        let trouble = desk.writes_a_plan(&[("rule", &[("rule", rule)])]).unwrap_err();
+        assert_eq!(trouble.key, key, "{rule}");
+    }
+}
+
+/// What a desk does not let out, another program could have signed.
+#[test]
+fn a_plan_that_sets_what_is_no_rule_of_a_family_is_refused_whole() {
+    let read = |rule: &str, value: &str| {
+        let header = r#"{"drawwell":"plan","version":1,"plan":"d-1","family":"a-1","from":"Ada","made":{"at":"2026-05-25T04:06:00+02:00","zone":"Europe/Berlin"}}"#;
+        let plan = r#"{"fact":"plan","id":"plan-d-1","plan_words":"Rest."}"#;
+        let part = format!(
+            r#"{{"fact":"plan_part","id":"plan-d-1-1","plan":"plan-d-1","plan_part":"rule","rule":"{rule}"{value}}}"#
+        );
+        drawwell_core::share::plan::read(&format!("{header}\n{plan}\n{part}\n")).map(|read| read.parts.len())
+    };
+    assert_eq!(read("breast_fever", r#","rule_value":38.3"#), Ok(1));
+    for (rule, value) in [
+        ("milk_a_day", r#","rule_value":3"#),
+        ("look_after_gap", r#","rule_value":36"#),
+        ("breast_fever", r#","rule_value":55"#),
+        ("breast_fever", ""),
+    ] {
+        assert_eq!(read(rule, value).unwrap_err().key, "plan-rule", "{rule} {value}");
+    }
 }

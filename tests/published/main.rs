@@ -20,6 +20,7 @@ mod nist_strd;
 mod reference_libraries;
 mod refill_scipy;
 mod rfc5545_local_time;
+mod rules_at_their_bounds;
 mod rules_of_cautions;
 mod rules_of_kit;
 mod rules_of_supply;

@@ -14,64 +14,6 @@ use drawwell_tests::gauge_bench::{check_at, check_with, gauge, mercury, place};
 use serde_json::json;
 
 const NOW: Instant = Instant::from_unix_milliseconds(1_786_000_000_000);
-const MONTH_HOURS: f64 = 730.5;
-
-fn in_months(span: Span) -> f64 {
-    span.in_minutes() as f64 / 60.0 / MONTH_HOURS
-}
-
-/// A value of a rule as an answer goes by it; none where no answer of Kit does.
-pub(crate) fn held(key: &str, all: &Rules) -> Option<f64> {
-    let (kit, fit) = (KitRules::read(all), FitRules::read(all));
-    Some(match key {
-        "personal_low" => kit.personal.0.canonical(),
-        "personal_high" => kit.personal.1.canonical(),
-        "hospital_low" => kit.hospital.0.canonical(),
-        "hospital_high" => kit.hospital.1.canonical(),
-        "good_low" => kit.good.0.canonical(),
-        "good_high" => kit.good.1.canonical(),
-        "hand_exemption" => kit.hand_exemption.canonical(),
-        "verdict_chance" => kit.verdict_chance.fraction() * 100.0,
-        "set_apart" => kit.set_apart.canonical(),
-        "readings_apart" => kit.readings_apart.canonical(),
-        "likely_kilopascal" => kit.likely_kilopascal.canonical(),
-        "life_from" => in_months(kit.motor_life.0),
-        "life_to" => in_months(kit.motor_life.1),
-        "usual_cycles_low" => kit.usual_cycles.low.canonical(),
-        "usual_cycles_high" => kit.usual_cycles.high.canonical(),
-        "gap_least" => fit.gap_least.canonical(),
-        "gap_most" => fit.gap_most.canonical(),
-        "comes_with_low" => fit.comes_with.0.canonical(),
-        "comes_with_high" => fit.comes_with.1.canonical(),
-        "measure_again" => fit.measure_again.in_minutes() as f64 / 60.0 / 24.0,
-        _ => return None,
-    })
-}
-
-#[test]
-fn a_rule_is_taken_at_its_bounds_and_passed_over_beyond_them() {
-    let mut of_kit = 0;
-    for rule in Rules::shipped() {
-        let with = |value: f64| {
-            let mut rules = Rules::default();
-            rules.set(&rule.key, value);
-            held(&rule.key, &rules)
-        };
-        if with(rule.value).is_none() {
-            continue;
-        }
-        of_kit += 1;
-        let near = |value: f64, held: f64| (with(value).unwrap() - held).abs() < 1e-3;
-        for value in [rule.least, rule.most] {
-            assert!(near(value, value), "{} at {value}", rule.key);
-        }
-        for value in [rule.least - 0.01, rule.most + 0.01, f64::NAN, f64::INFINITY] {
-            assert!(near(value, rule.value), "{} beyond, at {value}", rule.key);
-        }
-    }
-    assert_eq!(of_kit, 20);
-}
-
 fn rules() -> KitRules {
     KitRules::read(&Rules::default())
 }

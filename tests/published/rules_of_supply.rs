@@ -8,47 +8,6 @@ use drawwell_core::guidance::{Rules, SupplyRules};
 use drawwell_core::quantity::{Count, Production, Quantity, Share};
 use drawwell_core::time::{LocalDay, Span};
 
-/// A value of a rule as an answer goes by it.
-fn held(key: &str, rules: &SupplyRules) -> Option<f64> {
-    Some(match key {
-        "complete_day" => rules.complete_day.fraction() * 100.0,
-        "bears_doubt" => rules.bears_doubt.fraction() * 100.0,
-        "least_complete" => rules.least_complete.fraction() * 100.0,
-        "band_a_week" => rules.band_a_week.fraction() * 100.0,
-        "watched_day" => rules.watched_day.fraction() * 100.0,
-        "watch_reference" => rules.watch_reference,
-        "watch_decision" => rules.watch_decision,
-        "fever" => rules.fever.canonical(),
-        "volume_day" => f64::from(rules.volume_day.get()),
-        "volume_reached" => rules.volume_reached.canonical(),
-        "volume_between" => rules.volume_between.canonical(),
-        "need_a_kilogram" => rules.need_a_kilogram.canonical(),
-        "preterm_below" => f64::from(rules.preterm_below_weeks.get()),
-        _ => return None,
-    })
-}
-
-#[test]
-fn a_rule_is_taken_at_its_bounds_and_passed_over_beyond_them() {
-    for rule in Rules::shipped() {
-        let elsewhere = [crate::rules_of_kit::held, crate::rules_of_the_night::held, crate::rules_of_cautions::held];
-        if elsewhere.iter().any(|held| held(&rule.key, &Rules::default()).is_some()) {
-            continue;
-        }
-        let with = |value: f64| {
-            let mut rules = Rules::default();
-            rules.set(&rule.key, value);
-            held(&rule.key, &SupplyRules::read(&rules)).unwrap_or_else(|| panic!("nothing goes by {}", rule.key))
-        };
-        for value in [rule.least, rule.most] {
-            assert!((with(value) - value).abs() < 1e-9, "{} at {value}", rule.key);
-        }
-        for value in [rule.least - 0.01, rule.most + 0.01, f64::NAN, f64::INFINITY] {
-            assert!((with(value) - rule.value).abs() < 1e-9, "{} beyond, at {value}", rule.key);
-        }
-    }
-}
-
 /// Thirty days on a straight line that changes by so many per cent of its
 /// middle each week.
 fn straight(per_cent_a_week: f64, wobble: f64) -> Option<Heading> {

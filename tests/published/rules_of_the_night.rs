@@ -98,41 +98,6 @@ fn the_evidence_differs_and_each_names_its_source() {
     assert!(frame(&Rhythm::default(), None).sessions.is_none(), "no number is taken where none was set or done");
 }
 
-/// A value of a rule as the plan goes by it.
-pub(crate) fn held(key: &str, rules: &Rules) -> Option<f64> {
-    let (night, refill) = (NightRules::read(rules), RefillRules::read(rules));
-    let minutes = |span: Span| span.in_minutes() as f64;
-    Some(match key {
-        "longest_gap" => minutes(night.longest) / 60.0,
-        "longest_gap_early" => minutes(night.longest_early) / 60.0,
-        "early_days" => minutes(night.early) / 1440.0,
-        "least_sessions" => f64::from(night.least_sessions.get()),
-        "asleep_again" => minutes(night.asleep_again),
-        "usual_length" => minutes(night.usual_length),
-        "catches_up" => night.catches_up.fraction() * 100.0,
-        "late_after" => minutes(night.late_after),
-        "highest_rate" => refill.highest_rate.canonical() / 24.0,
-        _ => return None,
-    })
-}
-
-#[test]
-fn each_rule_is_taken_at_its_bounds_and_passed_over_beyond_them() {
-    for rule in Rules::shipped().iter().filter(|rule| held(&rule.key, &Rules::default()).is_some()) {
-        let with = |value: f64| {
-            let mut rules = Rules::default();
-            rules.set(&rule.key, value);
-            held(&rule.key, &rules).unwrap()
-        };
-        for value in [rule.least, rule.most] {
-            assert!((with(value) - value).abs() < 1e-9, "{} at {value}", rule.key);
-        }
-        for value in [rule.least - 0.01, rule.most + 0.01, f64::NAN, f64::INFINITY] {
-            assert!((with(value) - rule.value).abs() < 1e-9, "{} beyond, at {value}", rule.key);
-        }
-    }
-}
-
 #[test]
 fn a_rule_that_was_set_anew_holds() {
     let mut rules = Rules::default();

@@ -3,13 +3,14 @@
 import csv
 import io
 import json
+import zipfile
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
 import pytest
 from conftest import Present
 from drawwell import Event
-from frictionless import Resource, Schema, system
+from frictionless import Package, Resource, Schema, system
 
 TABLES = [
     "sessions", "marks", "feeds", "signs", "weights", "checks", "readings", "fits", "life-events", "notes",
@@ -41,6 +42,30 @@ def wrong_in(file, schema) -> list[str]:
 @pytest.mark.parametrize("table", TABLES)
 def test_a_table_holds_what_its_schema_says(record, present, tmp_path, table):
     assert wrong_in(*write(record, present, tmp_path, table)) == []
+
+
+def test_all_tables_in_one_file_are_the_tables_one_by_one(record, present, tmp_path):
+    record.take_out("csv-all", str(tmp_path / "tables.zip"), present.clock())
+    with zipfile.ZipFile(tmp_path / "tables.zip") as package:
+        names = package.namelist()
+        assert package.testzip() is None
+        assert sorted(names) == sorted([f"{table}.csv" for table in TABLES] + ["datapackage.json"])
+        for table in TABLES:
+            file, _ = write(record, present, tmp_path, table)
+            assert package.read(f"{table}.csv") == file.read_bytes()
+    with system.use_context(trusted=True):
+        report = Package(str(tmp_path / "tables.zip")).validate()
+    assert len(report.tasks) == len(TABLES)
+    assert [error.message for task in report.tasks for error in task.errors] == []
+
+
+def test_what_is_left_out_is_in_no_table_of_the_package(record, present, tmp_path):
+    record.update(Event.LEAVE_OUT(part="questions", out=True), present.clock())
+    record.take_out("csv-all", str(tmp_path / "tables.zip"), present.clock())
+    with zipfile.ZipFile(tmp_path / "tables.zip") as package:
+        assert "questions.csv" not in package.namelist()
+        described = json.loads(package.read("datapackage.json"))
+    assert "questions" not in [resource["name"] for resource in described["resources"]]
 
 
 def test_frictionless_minds_when_a_table_is_wrong(record, present, tmp_path):

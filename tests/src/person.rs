@@ -151,8 +151,7 @@ impl Person {
 
     /// The action of a key on the screen they see.
     pub fn find(&self, key: &str) -> Result<Option<Action>, Trouble> {
-        let value = serde_json::to_value(self.screen()?).map_err(|_| trouble("trouble-fault"))?;
-        Ok(find_action(&value, key))
+        Ok(offered(self.screen()?, key))
     }
 
     /// Everything that can be read on the screen they see.
@@ -215,6 +214,11 @@ impl Person {
 
 fn trouble(key: &'static str) -> Trouble {
     Trouble::bad("", key)
+}
+
+/// The action of a key on a screen.
+pub fn offered(screen: &Screen, key: &str) -> Option<Action> {
+    find_action(&serde_json::to_value(screen).ok()?, key)
 }
 
 fn find_action(value: &Value, key: &str) -> Option<Action> {

@@ -70,7 +70,10 @@ impl Desk {
         let rows = list.groups.into_iter().flat_map(|group| group.rows);
         Ok(rows
             .filter_map(|row| match row.open?.event {
-                Event::OpenFamily { family } => Some((row.title, row.detail, family)),
+                Event::OpenFamily { family } => {
+                    let lines = [row.detail, row.aside].into_iter().filter(|line| !line.is_empty());
+                    Some((row.title, lines.collect::<Vec<_>>().join("\n"), family))
+                }
                 _ => None,
             })
             .collect())
@@ -102,6 +105,16 @@ impl Desk {
     fn opened(&self, screen: &CaseloadScreen) -> Result<String, Trouble> {
         match &screen.beside {
             Screen::Form { form, .. } => Ok(form.id.clone()),
+            // Which rule a part is about is asked first.
+            Screen::List { list, .. } => list
+                .groups
+                .iter()
+                .flat_map(|group| &group.rows)
+                .find_map(|row| match &row.open.as_ref()?.event {
+                    Event::ChooseRule { part, .. } => Some(part.clone()),
+                    _ => None,
+                })
+                .ok_or_else(|| fault(())),
             Screen::Findings { findings, .. } => findings
                 .actions
                 .iter()

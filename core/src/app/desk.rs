@@ -5,8 +5,9 @@ use std::path::PathBuf;
 use serde_json::json;
 
 use super::{buzz, App, Present};
+use crate::guidance::{CaseloadRules, Rules};
 use crate::journal::Writing;
-use crate::record::{text, Fields, Kind, SETTINGS};
+use crate::record::{text, Fields, Kind, RULES, SETTINGS};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place};
 use crate::screen::{Shared, View};
 use crate::share::sealed::card::Card;
@@ -66,6 +67,8 @@ impl App {
         }
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         shared.flange_sizes = settings.get("flange_sizes").cloned();
+        let rules = self.journal()?.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default();
+        shared.rules = CaseloadRules::read(&Rules::read(&rules));
         Ok(shared)
     }
 

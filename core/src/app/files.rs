@@ -47,6 +47,9 @@ impl App {
 
     /// Asks where a table of the record goes.
     pub(super) fn hand_over_spreadsheet(&mut self, table: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if table == spreadsheet::ALL_TABLES {
+            return self.ask_where("csv-all", "tables", "zip", spreadsheet::ALL_CONTENT_TYPE, present);
+        }
         let table = table_named(table)?.name();
         self.ask_where(&format!("csv-{table}"), table, "csv", spreadsheet::CONTENT_TYPE, present)
     }
@@ -77,9 +80,12 @@ impl App {
         Ok(LeftOut::read(&self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default()))
     }
 
-    /// Writes a table, or with `-schema` behind its name what its columns hold.
+    /// Writes a table, or with `-schema` behind its name what its columns hold; or all of them.
     pub(super) fn take_table_out(&self, name: &str, file: &mut dyn Write) -> Result<(), Trouble> {
         let left_out = self.left_out()?;
+        if name == spreadsheet::ALL_TABLES {
+            return spreadsheet::write_all(self.journal()?, &left_out, &self.texts, file).map(drop);
+        }
         match name.strip_suffix("-schema") {
             Some(name) => {
                 let schema = spreadsheet::schema(table_named(name)?, &left_out, &self.texts);

@@ -131,8 +131,10 @@ impl App {
         view.said = &self.said;
         view.report = self.report.as_ref();
         view.alarms = self.alarms;
-        if let desk::For::Reading(shared) = &self.purpose {
-            view.shared = Some(shared);
+        match &self.purpose {
+            desk::For::Own => {}
+            desk::For::Desk => view.desk = true,
+            desk::For::Reading(shared) => view.shared = Some(shared),
         }
         Ok(view)
     }
@@ -141,8 +143,7 @@ impl App {
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
         self.may(&event)?;
         let (present, known_zone) = Present::read(clock);
-        // What was found in the opening stays until it is put away.
-        self.said.retain(|said| said.key == SALVAGED);
+        self.let_go_of_what_was_said();
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
@@ -217,6 +218,12 @@ impl App {
         let opened = Journal::mend(&self.path, &self.opening.device, now)?;
         self.journal = Some(opened.journal);
         opened.salvaged.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-fault"))
+    }
+
+    /// What was said after the last event; what was found in the opening stays until it is
+    /// put away.
+    pub(crate) fn let_go_of_what_was_said(&mut self) {
+        self.said.retain(|said| said.key == SALVAGED);
     }
 
     fn tell(&mut self, key: &'static str, tone: Tone) {
@@ -294,7 +301,10 @@ impl App {
                 self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::HandOverCalendar => self.hand_over_calendar(present),
-            Event::TakeCardIn { card } => self.take_card_in(&card, present),
+            Event::TakeCardIn { card } => {
+                self.not_in_the_invented()?;
+                self.take_card_in(&card, present)
+            }
             Event::ShareWith { consultant } => self.share_with(&consultant, present),
             // These are the caseload's own.
             Event::OpenFamily { .. }
@@ -308,6 +318,12 @@ impl App {
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
             Event::SendPlan { plan } => self.send_plan(&plan, present),
             Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),
+            Event::LeaveSealed => {
+                self.waits = None;
+                self.places.retain(|place| *place != Place::Sealed);
+                Ok(Vec::new())
+            }
+            Event::ChooseRule { part, rule } => self.choose_rule(&part, &rule, present),
             Event::EraseRecord => self.erase(present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
@@ -361,6 +377,7 @@ impl App {
             | Place::Caution { .. }
             | Place::Consultant { .. }
             | Place::Plan { .. }
+            | Place::PlanRules { .. }
             | Place::Erasing
             | Place::Tables
             | Place::Sharing

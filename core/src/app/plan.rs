@@ -195,8 +195,27 @@ impl App {
             w.set(&id, "plan_part", &json!(part))?;
             Ok(id)
         })?;
-        self.go(Place::Entry { id });
+        self.go(Place::Entry { id: id.clone() });
+        if part == "rule" {
+            self.go(Place::PlanRules { part: id });
+        }
         Ok(vec![buzz("add")])
+    }
+
+    /// Says which rule a part of a plan sets anew, and leads back to the part. The value
+    /// of another rule goes with it: it would mean something else.
+    pub(super) fn choose_rule(&mut self, part: &str, rule: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let (kind, fields) = self.journal()?.record(part)?.ok_or_else(missing)?;
+        if kind != Kind::PlanPart {
+            return Err(missing());
+        }
+        if text(&fields, "rule") != Some(rule) {
+            let values = vec![("rule".to_owned(), json!(rule)), ("rule_value".to_owned(), Value::Null)];
+            self.set_fields(part, kind, fields, values, "enter", present)?;
+        }
+        self.places.retain(|place| !matches!(place, Place::PlanRules { .. }));
+        self.go(Place::Entry { id: part.to_owned() });
+        Ok(vec![buzz("enter")])
     }
 }
 

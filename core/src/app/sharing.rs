@@ -110,6 +110,7 @@ impl App {
             made: self.view(present)?.present(),
             sealing_key: keys.sealing_key()?,
             left_out: SharePart::ALL.iter().filter(|p| left_out.has(**p)).map(|p| p.name().to_owned()).collect(),
+            says: self.texts.say("not-a-diagnosis-share"),
         };
         let mut plain = Vec::new();
         family_file::write(self.journal()?, &header, &left_out, &mut plain)?;

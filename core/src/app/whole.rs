@@ -43,21 +43,24 @@ impl App {
     /// Brings a file in and shows what came of it: one of the exchange form, or a
     /// trace of pressure over time.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
+        self.let_go_of_what_was_said();
+        if self.opening.look_around {
+            return self.begin_to_look_around(file, clock);
+        }
         let (present, _) = Present::read(clock);
-        let look_around = self.opening.look_around;
-        if !look_around && is_card(file) {
+        if is_card(file) {
             let mut card = String::new();
             let cannot = |_| Trouble::new(crate::trouble::Kind::Missing, "trouble-cannot-read-file");
             std::io::Read::read_to_string(&mut std::io::Read::take(file, 4096), &mut card).map_err(cannot)?;
             let effects = self.mended(present, |app| app.take_card_in(&card, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
-        if !look_around && is_signed(file) {
+        if is_signed(file) {
             let whole = sealed::read_whole(file)?;
             let effects = self.mended(present, |app| app.bring_opened_in(&whole, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
-        if !look_around && is_sealed(file) {
+        if is_sealed(file) {
             let whole = sealed::read_whole(file)?;
             let effects = self.mended(present, |app| app.bring_sealed_in(whole, present))?;
             return Ok(Update { screen: self.here(clock)?, effects });
@@ -66,26 +69,42 @@ impl App {
         if let Some(why) = is.refused() {
             return Err(why);
         }
-        if !look_around && self.is_trace(file) {
+        if self.is_trace(file) {
             self.mended(present, |app| app.bring_trace_in(file, present))?;
             return Ok(Update { screen: self.here(clock)?, effects: vec![buzz("bring-in")] });
         }
         if is == incoming::FileIs::Text {
             return Err(Trouble::bad("file", "bad-file-unknown"));
         }
-        let report = self.mended(present, |app| match look_around {
-            true => exchange::begin_with(app.journal_mut()?, file, present.now),
-            false => exchange::bring_in(app.journal_mut()?, file, present.now),
-        })?;
+        let report = self.mended(present, |app| exchange::bring_in(app.journal_mut()?, file, present.now))?;
         self.report = Some(report);
-        if !look_around {
-            self.go(Place::Report);
-        }
+        self.go(Place::Report);
         let mut effects = self.session_effects(present)?;
         effects.extend(self.reminder_effects(present)?);
         effects.push(buzz("bring-in"));
         effects.push(Effect::Tend);
         Ok(Update { screen: self.here(clock)?, effects })
+    }
+
+    /// The invented family's record, which begins with a file and takes no other: one that
+    /// comes is meant for the person's own.
+    fn begin_to_look_around(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
+        let (present, _) = Present::read(clock);
+        self.not_in_the_invented()?;
+        let report = self.mended(present, |app| exchange::begin_with(app.journal_mut()?, file, present.now))?;
+        self.report = Some(report);
+        let mut effects = self.session_effects(present)?;
+        effects.extend(self.reminder_effects(present)?);
+        effects.push(Effect::Tend);
+        Ok(Update { screen: self.here(clock)?, effects })
+    }
+
+    /// Refuses what is meant for the person's own record while the invented one is looked at.
+    pub(super) fn not_in_the_invented(&self) -> Result<(), Trouble> {
+        match self.opening.look_around && !self.journal()?.is_empty()? {
+            true => Err(Trouble::bad("file", "trouble-invented")),
+            false => Ok(()),
+        }
     }
 
     /// What came of the last file that was brought in.

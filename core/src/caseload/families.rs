@@ -67,6 +67,10 @@ impl Caseload {
     /// Looks at each family whose record or present has changed since it was looked at.
     pub(super) fn look_at_all(&mut self, clock: &Clock) -> Result<(), Trouble> {
         let kit = self.shared()?;
+        // A range or a rule that was set anew may change every family's reasons.
+        if kit != self.found_with {
+            self.found.clear();
+        }
         let mut ids = Vec::new();
         for id in self.desk.ids_of(Kind::CaseFamily)? {
             let (family, shared) = self.case(&id)?;
@@ -80,6 +84,7 @@ impl Caseload {
             ids.push(id);
         }
         self.found.retain(|id, _| ids.contains(id));
+        self.found_with = kit;
         Ok(())
     }
 
@@ -93,7 +98,7 @@ impl Caseload {
         let zone = Zone::named(&at.zone).unwrap_or(Zone::UTC);
         let mut view = View::new(&journal, self.texts(), now, zone)?;
         view.shared = Some(kit);
-        super::reasons::of(&view)
+        super::reasons::of(&view, &kit.rules)
     }
 
     /// Removes a family from this machine for good: its journal with all copies, and what

@@ -11,14 +11,15 @@ mod own_card;
 mod reasons;
 mod take_in;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, VecDeque};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use crate::app::App;
+use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadScreen, CaseloadUpdate, Clock, Effect, Event, Opening, Place, Screen};
-use crate::screen::{caseload as drawn, View};
+use crate::screen::{caseload as drawn, Shared, View};
 use crate::share::sheet::Press;
 use crate::text::Texts;
 use crate::time::{Instant, Moment, Zone};
@@ -56,8 +57,10 @@ pub struct Caseload {
     opened: Option<Opened>,
     /// What was found of each family, until its record or the day changes.
     found: BTreeMap<String, families::Found>,
-    /// A sealed file that waits for its passphrase.
-    waits: Option<Vec<u8>>,
+    /// What the desk kept for all when that was found.
+    found_with: Shared,
+    /// Sealed files that wait for their passphrase, the next one first.
+    waits: VecDeque<Vec<u8>>,
     /// What sets the visit sheet, where there is one.
     press: Option<Press>,
     /// The name of the folder that the host watches, or empty.
@@ -80,7 +83,8 @@ impl Caseload {
             beside: Beside::Desk,
             opened: None,
             found: BTreeMap::new(),
-            waits: None,
+            found_with: Shared::default(),
+            waits: VecDeque::new(),
             press: None,
             watched: String::new(),
         })
@@ -115,6 +119,11 @@ impl Caseload {
             }
             Event::Enter { id, typed, .. } if id == crate::screen::OPEN_PASSPHRASE => {
                 self.open_waiting(&typed, clock)?;
+                Vec::new()
+            }
+            Event::LeaveSealed => {
+                self.waits.pop_front();
+                self.ask_for_passphrase(clock)?;
                 Vec::new()
             }
             Event::WritePlan { family } => {
@@ -174,7 +183,7 @@ impl Caseload {
             Beside::Family(id) => Some(id.as_str()),
             Beside::Desk => None,
         };
-        drawn::list(&view, &self.in_order(&view)?, chosen)
+        drawn::list(&view, &self.in_order(&view)?, chosen, Count::new(self.waits.len() as u32))
     }
 
     /// Families, those first that need a look first.
@@ -185,7 +194,7 @@ impl Caseload {
             let name = crate::record::text(&fields, NAME_OF_CASE).map(str::to_owned);
             let Some(found) = self.found.get(&row.subject) else { continue };
             let mut reasons = found.reasons.clone();
-            reasons.extend(reasons::visit_due(&fields, view.today()));
+            reasons.extend(reasons::visit_due(&fields, view.today(), &self.found_with.rules));
             reasons.sort_by_key(Reason::rank);
             rows.push(drawn::Row { id: row.subject, name, shared: found.shared.clone(), reasons });
         }

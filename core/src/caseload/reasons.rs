@@ -2,16 +2,11 @@
 //! of the reasons.
 
 use crate::answer::caution::Caution;
-use crate::guidance::Urgency;
+use crate::guidance::{CaseloadRules, Urgency};
 use crate::record::{date, Fields, Kind};
 use crate::screen::{below_its_range, caution_title, standing_cautions, View};
 use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
-
-/// No session for this long, in a record that had some: a gap.
-const GAP: Span = Span::hours(36);
-/// A visit is due this many days before its date.
-const AHEAD_DAYS: i64 = 1;
 
 /// A reason for a look.
 #[derive(Debug, Clone, PartialEq)]
@@ -68,7 +63,7 @@ impl Reason {
 }
 
 /// The reasons within a family's record, as of the view.
-pub(super) fn of(view: &View<'_>) -> Result<Vec<Reason>, Trouble> {
+pub(super) fn of(view: &View<'_>, rules: &CaseloadRules) -> Result<Vec<Reason>, Trouble> {
     let cautions = standing_cautions(view)?;
     let far: Vec<String> = cautions.iter().filter_map(|caution| caution.of.clone()).collect();
     let told = |caution: Caution| Reason::Caution { title: caution_title(view, &caution), caution };
@@ -78,21 +73,22 @@ pub(super) fn of(view: &View<'_>) -> Result<Vec<Reason>, Trouble> {
             reasons.push(Reason::PumpBelow { pump: name });
         }
     }
-    reasons.extend(gap(view)?);
+    reasons.extend(gap(view, rules)?);
     Ok(reasons)
 }
 
-fn gap(view: &View<'_>) -> Result<Option<Reason>, Trouble> {
+/// Nothing written down for long, in a record that had sessions.
+fn gap(view: &View<'_>, rules: &CaseloadRules) -> Result<Option<Reason>, Trouble> {
     let latest = view.journal.latest_sessions(view.now, 1)?;
     let since = latest.first().and_then(|row| row.until.or(row.at));
     Ok(since.and_then(|since| {
         let lasted = view.now.since(since);
-        (lasted >= GAP).then_some(Reason::Gap { since, lasted })
+        (lasted >= rules.look_after_gap).then_some(Reason::Gap { since, lasted })
     }))
 }
 
 /// The next visit, where its day is near or past.
-pub(super) fn visit_due(case: &Fields, today: LocalDay) -> Option<Reason> {
+pub(super) fn visit_due(case: &Fields, today: LocalDay, rules: &CaseloadRules) -> Option<Reason> {
     let due = LocalDay::on(date(case, "next_visit")?);
-    (due.days_since(today) <= AHEAD_DAYS).then_some(Reason::VisitDue(due))
+    (due.days_since(today) <= i64::from(rules.visit_ahead.get())).then_some(Reason::VisitDue(due))
 }

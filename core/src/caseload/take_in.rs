@@ -17,6 +17,14 @@ use crate::trouble::{Kind as TroubleKind, Trouble};
 /// Said of a file that is no family's.
 const NOT_ONE: &str = "family-file-not-one";
 
+/// What came of a file.
+enum Took {
+    /// It is of this family, by its record on the desk.
+    Family(String),
+    /// It is sealed with a passphrase.
+    Waits(Vec<u8>),
+}
+
 impl Caseload {
     /// Brings a file in and opens the family it is from: a family file, sealed or plain,
     /// or a record in the exchange form.
@@ -25,25 +33,30 @@ impl Caseload {
     /// Those of [`sealed::open`] and [`family_file::read`], or that nothing of it could be
     /// taken; nothing was changed then.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
-        let family = self.take(file, clock)?;
-        if let Some(id) = family {
-            self.open_family(&id, clock)?;
+        self.let_go_of_what_was_said();
+        match self.take(file, clock)? {
+            Took::Family(id) => self.open_family(&id, clock)?,
+            Took::Waits(sealed) => {
+                self.waits.push_front(sealed);
+                self.ask_for_passphrase(clock)?;
+            }
         }
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
     }
 
     /// Takes a file in that nobody opened by hand, such as one in a folder that is watched:
     /// what is open beside the list stays open, and what is being written there goes on. A
-    /// folder holds other things too: a file that is no family's is passed over in silence.
+    /// folder holds other things too: a file that is no family's is passed over in silence, and
+    /// one with a passphrase waits until it is asked for.
     ///
     /// # Errors
     /// Those of [`Self::bring_in`] but for that one.
     pub fn take_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         match self.take(file, clock) {
             Err(why) if why.key == NOT_ONE => {}
-            taken => {
-                taken?;
-            }
+            Err(why) => return Err(why),
+            Ok(Took::Family(_)) => {}
+            Ok(Took::Waits(sealed)) => self.waits.push_back(sealed),
         }
         if let (Beside::Family(id), None) = (self.beside.clone(), &self.opened) {
             self.open_family(&id, clock)?;
@@ -51,38 +64,46 @@ impl Caseload {
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
     }
 
-    /// The family that a file is from; none where it waits for its passphrase.
-    fn take(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Option<String>, Trouble> {
+    fn take(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Took, Trouble> {
         let whole = sealed::read_whole(file)?;
-        if sealed::is_sealed(&whole) {
-            match sealed::how(&whole)? {
-                Sealed::WithPassphrase => {
-                    self.waits = Some(whole);
-                    self.beside = Beside::Desk;
-                    self.desk.update(Event::Go { place: Place::Sealed }, clock)?;
-                    Ok(None)
-                }
-                Sealed::ForKeys => {
-                    let keys = self.desk.own_keys()?;
-                    let plain = sealed::open(&whole, &OpenWith::Keys(vec![keys.opens().to_owned()]))?;
-                    self.take_plain(&plain, clock).map(Some)
-                }
+        if !sealed::is_sealed(&whole) {
+            return self.take_plain(&whole, clock).map(Took::Family);
+        }
+        match sealed::how(&whole)? {
+            Sealed::WithPassphrase => Ok(Took::Waits(whole)),
+            Sealed::ForKeys => {
+                let keys = self.desk.own_keys()?;
+                let plain = sealed::open(&whole, &OpenWith::Keys(vec![keys.opens().to_owned()]))?;
+                self.take_plain(&plain, clock).map(Took::Family)
             }
-        } else {
-            self.take_plain(&whole, clock).map(Some)
+        }
+    }
+
+    /// Asks for the passphrase of the next file that waits; leaves that page where none does.
+    pub(super) fn ask_for_passphrase(&mut self, clock: &Clock) -> Result<(), Trouble> {
+        self.beside = Beside::Desk;
+        let place = if self.waits.is_empty() { Place::Desk } else { Place::Sealed };
+        self.desk.update(Event::Go { place }, clock).map(drop)
+    }
+
+    /// What was said of the last file is not said of the next.
+    fn let_go_of_what_was_said(&mut self) {
+        self.desk.let_go_of_what_was_said();
+        if let Some(opened) = &mut self.opened {
+            opened.app.let_go_of_what_was_said();
         }
     }
 
     /// Opens the file that waits for its passphrase.
     pub(super) fn open_waiting(&mut self, typed: &str, clock: &Clock) -> Result<(), Trouble> {
-        let file = self.waits.as_ref().ok_or_else(|| Trouble::bad("open-passphrase", "sealed-nothing-waits"))?;
+        let file = self.waits.front().ok_or_else(|| Trouble::bad("open-passphrase", "sealed-nothing-waits"))?;
         let typed = typed.trim();
         if typed.is_empty() {
             return Err(Trouble::bad("open-passphrase", "bad-passphrase-empty"));
         }
         let plain = sealed::open(file, &OpenWith::Passphrase(typed.to_owned()))?;
         let family = self.take_plain(&plain, clock)?;
-        self.waits = None;
+        self.waits.pop_front();
         self.open_family(&family, clock)
     }
 

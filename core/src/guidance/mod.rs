@@ -4,12 +4,14 @@
 //! rules an answer goes by, typed. Nothing is decided in here. Wording stands
 //! in `core/locales` under `rule-<key>`.
 
+mod caseload;
 mod cautions;
 mod kit;
 mod night;
 mod rule;
 mod supply;
 
+pub use caseload::CaseloadRules;
 pub use cautions::{CautionRules, CautionSource, Urgency};
 pub(crate) use kit::MONTH_HOURS;
 pub use kit::{CycleRange, FitRules, KitRules};

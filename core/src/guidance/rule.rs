@@ -45,7 +45,8 @@ pub struct Rules {
     set: std::collections::BTreeMap<String, f64>,
 }
 
-const TABLES: &[&str] = &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT, CAUTIONS];
+const TABLES: &[&str] =
+    &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT, CAUTIONS, include_str!("caseload.toml")];
 /// The rules of cautions, and where each caution comes from.
 pub(super) const CAUTIONS: &str = include_str!("cautions.toml");
 /// The rules of Tonight, and its evidence.

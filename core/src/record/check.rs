@@ -3,7 +3,7 @@
 use serde_json::Value;
 
 use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
-use super::{ambient, moment, whole, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS};
+use super::{ambient, kinds, moment, text, whole, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS};
 use crate::quantity::{say_decimal, Quantity, Unit};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
@@ -46,6 +46,7 @@ pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: O
         }
         Kind::Check => gauge_check(fields, levels),
         Kind::Rhythm => rhythm(fields),
+        Kind::PlanPart => rule_set_anew(fields),
         _ => Ok(()),
     }
 }
@@ -85,6 +86,16 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
         }
     }
     Ok(())
+}
+
+/// A rule that a part of a plan sets is one of a family's record, within its bounds.
+fn rule_set_anew(part: &Fields) -> Result<(), Trouble> {
+    let Some(key) = text(part, "rule") else { return Ok(()) };
+    let rule = kinds::rule_of_a_family(key).ok_or_else(|| Trouble::bad("rule", "bad-rule"))?;
+    match part.get("rule_value") {
+        Some(value) => rule.takes.check("rule_value", value),
+        None => Ok(()),
+    }
 }
 
 /// A sleep window leaves a day to express in, and the shortest interval fits the longest.

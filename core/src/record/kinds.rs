@@ -318,7 +318,17 @@ const RULES_FIELDS: &[Spec] = &[
     spec("pain_rise", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
     spec("pain_sessions", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
     spec("pump_far_below", Takes::Number { least: 5.0, most: 80.0 }, "caution-rules"),
+    spec("look_after_gap", Takes::Number { least: 6.0, most: 336.0 }, DESK_RULES),
+    spec("visit_ahead", Takes::Number { least: 0.0, most: 14.0 }, DESK_RULES),
 ];
+
+/// Rules of a consultant's desk: no family's record goes by them.
+pub const DESK_RULES: &str = "caseload-rules";
+
+/// A rule that a family's record goes by, and so a plan can set anew.
+pub fn rule_of_a_family(key: &str) -> Option<&'static Spec> {
+    Kind::Rules.field(key).filter(|spec| spec.group != DESK_RULES)
+}
 
 /// What stands in a day.
 pub const FIXED_POINTS: &[&str] = &["shift", "break", "care_time", "feed", "other"];

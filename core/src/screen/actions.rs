@@ -1,6 +1,6 @@
-//! Building actions.
+//! Building actions, and rows that open.
 
-use super::shapes::{Action, Event, Sign, Weight};
+use super::shapes::{Action, Event, ListRow, Sign, Weight};
 
 impl Action {
     /// An ordinary action; what is spoken is its label.
@@ -46,6 +46,27 @@ impl Action {
 
     pub(crate) fn open(mut self, open: bool) -> Self {
         self.open = open;
+        self
+    }
+}
+
+impl ListRow {
+    /// The same row, with what a tap on it does.
+    pub(crate) fn opens(mut self, key: impl Into<String>, event: Event) -> Self {
+        let open = Action::new(key, self.title.clone(), event);
+        self.open = Some(open.spoken(self.spoken.clone()).weight(Weight::Quiet));
+        self
+    }
+
+    /// The same row, with the sign of what it opens.
+    pub(crate) fn sign(mut self, sign: Sign) -> Self {
+        self.open = self.open.map(|open| open.sign(sign));
+        self
+    }
+
+    /// The same row, chosen or not.
+    pub(crate) fn chosen(mut self, chosen: bool) -> Self {
+        self.open = self.open.map(|open| open.chosen(chosen));
         self
     }
 }

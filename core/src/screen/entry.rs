@@ -3,9 +3,10 @@
 use super::shapes::{
     Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, Notice, Place, Screen, Sign, Tone, Weight,
 };
-use super::{day, field_row, kit, readings, sign, strip, View};
+use super::{day, field_row, kit, plan, readings, sign, strip, View};
 use crate::answer::pump::levels::LevelPull;
 use crate::quantity::Level;
+use crate::record::kinds::DESK_RULES;
 use crate::record::mark::Does;
 use crate::record::{flag, moment, text, whole, Fields, Kind, Session, MARKS};
 use crate::time::LocalDay;
@@ -35,6 +36,13 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     }
     frame.back = Some(view.back());
     let session = (kind == Kind::Session).then(|| Session::read(id, &fields));
+    let mut groups = groups(view, id, kind, &fields, session.as_ref())?;
+    let mut actions = Vec::new();
+    if kind == Kind::PlanPart && text(&fields, "plan_part") == Some("rule") {
+        if let Some(group) = groups.iter_mut().find(|group| group.key == "plan-rule") {
+            actions.push(plan::rule_of_part(view, id, &fields, &mut group.rows));
+        }
+    }
     let taken_out = flag(&fields, "taken_out");
     Ok(Screen::Form {
         frame,
@@ -42,8 +50,8 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             id: id.to_owned(),
             strip: session.as_ref().filter(|s| !s.marks.is_empty()).map(|s| strip::draw(view, s, view.now)),
             notices: notices(view, id, kind, taken_out)?,
-            groups: groups(view, id, kind, &fields, session.as_ref())?,
-            actions: way_out(view, id, kind, taken_out),
+            groups,
+            actions: actions.into_iter().chain(way_out(view, id, kind, taken_out)).collect(),
         },
     })
 }
@@ -106,6 +114,7 @@ fn groups(
         if spec.group.is_empty()
             || !fits(spec.key, spec.group, fields, session)
             || (kind == Kind::PlanPart && !of_part(spec.group, fields))
+            || (kind == Kind::Rules && (spec.group == DESK_RULES) != view.desk)
         {
             continue;
         }

@@ -1,6 +1,6 @@
 //! Children, settings, and the record as a whole: out, in, and kept safe.
 
-use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{kit, View};
 use crate::record::{Kind, RULES, SETTINGS};
 use crate::trouble::Trouble;
@@ -30,29 +30,14 @@ fn settings(view: &View<'_>) -> ListGroup {
             ("hand", words.say(&format!("choice-hand-{}", wants.hand)).into()),
         ],
     );
-    let title = words.say("settings");
-    let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
-    let open = Event::Go { place: Place::Entry { id: SETTINGS.to_owned() } };
-    let rules = Event::Go { place: Place::Entry { id: RULES.to_owned() } };
-    let mut rules_row = view.told_row(words.say("rules"), words.say("rules-detail"));
-    rules_row.open = Some(
-        Action::new("open-rules", rules_row.title.clone(), rules)
-            .spoken(rules_row.spoken.clone())
-            .weight(Weight::Quiet),
-    );
+    let open = |id: &str| Event::Go { place: Place::Entry { id: id.to_owned() } };
+    let told = |key: &str, detail: String| view.told_row(words.say(key), detail);
     ListGroup {
         key: "settings".to_owned(),
         title: words.say("group-settings"),
         rows: vec![
-            ListRow {
-                open: Some(
-                    Action::new("open-settings", title.clone(), open).spoken(spoken.clone()).weight(Weight::Quiet),
-                ),
-                title,
-                detail,
-                spoken,
-            },
-            rules_row,
+            told("settings", detail).opens("open-settings", open(SETTINGS)),
+            told("rules", words.say("rules-detail")).opens("open-rules", open(RULES)),
         ],
         empty: String::new(),
         add: Vec::new(),

@@ -269,16 +269,7 @@ impl Row<'_, '_> {
             return self.stepped(self.row(FieldKind::Number, value, String::new()));
         };
         let mut row = self.row(FieldKind::Number, value, words.rule_unit(&rule.unit));
-        let shipped = crate::quantity::say_decimal(rule.value, 3);
-        row.hint = words.with(
-            if rule.from_memory { "rule-shipped-from-memory" } else { "rule-shipped" },
-            &[
-                ("value", shipped.into()),
-                ("unit", words.rule_unit(&rule.unit).into()),
-                ("source", rule.source.as_str().into()),
-                ("year", rule.year.to_string().into()),
-            ],
-        );
+        row.hint = words.as_shipped(rule);
         if row.value.is_empty() {
             row.spoken =
                 words.with("field-spoken", &[("field", row.label.clone().into()), ("value", row.hint.clone().into())]);

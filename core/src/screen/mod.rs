@@ -80,6 +80,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Sharing => visit::show_sharing(view),
         Place::Sealed => visit::show_sealed(view),
         Place::Plan { id } => plan::show(view, id),
+        Place::PlanRules { part } => plan::show_rules(view, part),
         Place::Erasing => erasing::show(view),
         Place::Compare { days } => supply::show_compared(view, *days),
         Place::Tables => visit::show_tables(view),

@@ -10,7 +10,13 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let Some(report) = view.report else { return super::family::show(view) };
     let mut frame = view.frame(&Place::Report, words.say("report-title"), String::new())?;
     frame.back = Some(view.back());
-    let plain = |title: String| ListRow { spoken: title.clone(), title, detail: String::new(), open: None };
+    let plain = |title: String| ListRow {
+        spoken: title.clone(),
+        title,
+        detail: String::new(),
+        aside: String::new(),
+        open: None,
+    };
     let mut taken = vec![plain(words.with("report-taken", &[("count", (report.taken as i64).into())]))];
     if report.unchanged > 0 {
         taken.push(plain(words.with("report-unchanged", &[("count", (report.unchanged as i64).into())])));
@@ -31,7 +37,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
                 let detail = super::words_of_trouble(view.texts, &wrong.why).0;
                 let spoken =
                     words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
-                ListRow { title, detail, spoken, open: None }
+                ListRow { title, detail, aside: String::new(), spoken, open: None }
             })
             .collect();
         let more = report.wrong_count.saturating_sub(report.wrong.len() as u64);

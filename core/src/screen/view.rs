@@ -3,6 +3,7 @@
 use super::frame::Said;
 use super::shapes::ListRow;
 use super::Words;
+use crate::guidance::CaseloadRules;
 use crate::journal::Journal;
 use crate::record::{text, Fields, Kind, Session, Settings, SETTINGS};
 use crate::share::exchange::Report;
@@ -35,6 +36,8 @@ pub struct View<'a> {
     pub shared: Option<&'a Shared>,
     /// The consultant's own card, where it is asked for.
     pub own_card: Option<Card>,
+    /// Whether this is the record of a consultant's desk.
+    pub desk: bool,
 }
 
 /// What a consultant's desk keeps once for all families.
@@ -46,6 +49,8 @@ pub struct Shared {
     pub gauges: Vec<Fields>,
     /// Flange sizes in stock.
     pub flange_sizes: Option<serde_json::Value>,
+    /// When a family needs a look.
+    pub rules: CaseloadRules,
 }
 
 impl Shared {
@@ -98,6 +103,7 @@ impl<'a> View<'a> {
             alarms: AlarmsAre::default(),
             shared: None,
             own_card: None,
+            desk: false,
         })
     }
 
@@ -125,7 +131,7 @@ impl<'a> View<'a> {
     pub(super) fn told_row(&self, title: String, detail: String) -> ListRow {
         let spoken =
             self.words().with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
-        ListRow { title, detail, spoken, open: None }
+        ListRow { title, detail, aside: String::new(), spoken, open: None }
     }
 
     /// A session that is there.

@@ -2,6 +2,7 @@
 
 use chrono::{Datelike, Timelike};
 
+use crate::guidance::Rule;
 use crate::quantity::{
     say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Share, Unit, Vacuum, VacuumUnit,
     Volume, VolumeUnit, Wear, WearUnit,
@@ -255,6 +256,19 @@ impl<'a> Words<'a> {
             "min" => self.say("unit-minutes"),
             _ => self.say(&format!("unit-{name}")),
         }
+    }
+
+    /// What a rule is shipped with, and where that comes from.
+    pub fn as_shipped(&self, rule: &Rule) -> String {
+        self.with(
+            if rule.from_memory { "rule-shipped-from-memory" } else { "rule-shipped" },
+            &[
+                ("value", crate::quantity::say_decimal(rule.value, 3).into()),
+                ("unit", self.rule_unit(&rule.unit).into()),
+                ("source", rule.source.as_str().into()),
+                ("year", rule.year.to_string().into()),
+            ],
+        )
     }
 
     /// An entered quantity with its unit: as typed where it was typed in it.

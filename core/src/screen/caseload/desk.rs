@@ -1,9 +1,9 @@
 //! What the consultant keeps once for all families: gauges, pumps with their makers'
 //! ranges, flanges in stock, her own card.
 
-use super::super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
+use super::super::shapes::{Event, ListGroup, ListRow, ListScreen, Place, Screen};
 use super::super::{kit, View};
-use crate::record::{Kind, SETTINGS};
+use crate::record::{Kind, RULES, SETTINGS};
 use crate::trouble::Trouble;
 
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -11,7 +11,9 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Desk, words.say("desk-title"), words.say("desk-subtitle"))?;
     frame.places = Vec::new();
     let mut groups = vec![own(view), kit::group(view, Kind::Gauge)?, kit::group(view, Kind::Pump)?];
-    groups.push(opens(view, "desk-stock", "desk-settings", Place::Entry { id: SETTINGS.to_owned() }));
+    let mut stock = opens(view, "desk-stock", "desk-settings", Place::Entry { id: SETTINGS.to_owned() });
+    stock.rows.push(row(view, "desk-rules", Place::Entry { id: RULES.to_owned() }));
+    groups.push(stock);
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("desk-intro"), groups } })
 }
 
@@ -20,13 +22,12 @@ fn own(view: &View<'_>) -> ListGroup {
 }
 
 fn opens(view: &View<'_>, group: &str, key: &str, place: Place) -> ListGroup {
+    let rows = vec![row(view, key, place)];
+    ListGroup { key: group.to_owned(), title: view.words().say(group), rows, empty: String::new(), add: Vec::new() }
+}
+
+fn row(view: &View<'_>, key: &str, place: Place) -> ListRow {
     let words = view.words();
-    let mut row = view.told_row(words.say(key), words.say(&format!("{key}-detail")));
-    row.open = Some(
-        Action::new(format!("open-{key}"), row.title.clone(), Event::Go { place })
-            .spoken(row.spoken.clone())
-            .sign(Sign::None)
-            .weight(Weight::Quiet),
-    );
-    ListGroup { key: group.to_owned(), title: words.say(group), rows: vec![row], empty: String::new(), add: Vec::new() }
+    let row = view.told_row(words.say(key), words.say(&format!("{key}-detail")));
+    row.opens(format!("open-{key}"), Event::Go { place })
 }

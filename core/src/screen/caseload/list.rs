@@ -3,6 +3,7 @@
 use super::super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
 use crate::caseload::Reason;
+use crate::quantity::Count;
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;
 
@@ -19,8 +20,8 @@ pub(crate) struct Row {
     pub(crate) reasons: Vec<Reason>,
 }
 
-/// The list as a screen.
-pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>) -> Result<Screen, Trouble> {
+/// The list as a screen; so many sealed files wait for their passphrase.
+pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>, waits: Count) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(
         &Place::Desk,
@@ -43,6 +44,12 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>) -> Resul
         .detail(words.say("caseload-pick-detail"))
         .sign(Sign::In)
         .weight(if rows.is_empty() { Weight::Main } else { Weight::Plain });
+    let sealed = (waits.get() > 0).then(|| {
+        let label = words.with("caseload-waits", &[("count", i64::from(waits.get()).into())]);
+        Action::new("open-sealed", label, Event::OpenDesk { place: Place::Sealed })
+            .detail(words.say("caseload-waits-detail"))
+            .sign(Sign::In)
+    });
     let desk = Action::new("open-desk", words.say("caseload-desk"), Event::OpenDesk { place: Place::Desk })
         .detail(words.say("caseload-desk-detail"))
         .sign(Sign::Kit)
@@ -57,7 +64,7 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>) -> Resul
         title: String::new(),
         rows: Vec::new(),
         empty: if rows.is_empty() { words.say("caseload-none") } else { String::new() },
-        add: notes.into_iter().chain([pick, desk]).collect(),
+        add: sealed.into_iter().chain(notes).chain([pick, desk]).collect(),
     });
     Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
 }
@@ -65,8 +72,8 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>) -> Resul
 fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
     let words = view.words();
     let title = row.name.clone().unwrap_or_else(|| words.say("case-no-name"));
-    let mut said: Vec<String> = row.reasons.iter().map(|reason| told(view, reason)).collect();
-    said.push(match &row.shared {
+    let said: Vec<String> = row.reasons.iter().map(|reason| told(view, reason)).collect();
+    let shared = match &row.shared {
         Some(at) => words.with(
             "case-shared",
             &[
@@ -75,16 +82,13 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
             ],
         ),
         None => words.say("case-never-shared"),
-    });
-    let mut list_row = view.told_row(title, said.join("\n"));
-    list_row.open = Some(
-        Action::new(format!("open-{}", row.id), list_row.title.clone(), Event::OpenFamily { family: row.id.clone() })
-            .spoken(list_row.spoken.clone())
-            .sign(row.reasons.first().map_or(Sign::None, sign_of))
-            .chosen(chosen)
-            .weight(Weight::Quiet),
-    );
-    list_row
+    };
+    let all: Vec<&str> = said.iter().chain([&shared]).map(String::as_str).collect();
+    let mut list_row = view.told_row(title, all.join("\n"));
+    (list_row.detail, list_row.aside) = (said.join("\n"), shared);
+    let open = Event::OpenFamily { family: row.id.clone() };
+    let sign = row.reasons.first().map_or(Sign::None, sign_of);
+    list_row.opens(format!("open-{}", row.id), open).sign(sign).chosen(chosen)
 }
 
 /// A caution has its sign to itself: a visit that is due is none, and neither is a gap.
@@ -113,6 +117,7 @@ pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
         Reason::VisitDue(due) => match due.days_since(view.today()) {
             0 => words.say("reason-visit-today"),
             1 => words.say("reason-visit-tomorrow"),
+            2.. => words.with("reason-visit-on", &[("date", words.short_date(*due).into())]),
             _ => words.with("reason-visit-past", &[("date", words.short_date(*due).into())]),
         },
     }

@@ -48,15 +48,9 @@ pub(in crate::screen) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
 /// A row that opens a caution.
 fn row(view: &View<'_>, caution: &Caution) -> ListRow {
     let words = view.words();
-    let mut row = view.told_row(heading(view, caution), words.say(&format!("urgency-{}", caution.urgency().name())));
     let open = Event::Go { place: Place::Caution { key: caution.key() } };
-    row.open = Some(
-        Action::new(format!("open-{}", caution.key()), row.title.clone(), open)
-            .spoken(row.spoken.clone())
-            .sign(Sign::Caution)
-            .weight(Weight::Quiet),
-    );
-    row
+    let row = view.told_row(heading(view, caution), words.say(&format!("urgency-{}", caution.urgency().name())));
+    row.opens(format!("open-{}", caution.key()), open).sign(Sign::Caution)
 }
 
 fn add_sign(view: &View<'_>) -> Action {

@@ -24,7 +24,7 @@ pub(super) use look::latest_pulls;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
 
-use super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign};
 use super::View;
 use crate::quantity::{Entered, Length, LengthUnit, Quantity, Vacuum, VacuumUnit};
 use crate::record::{text, whole, Fields, Gauge, Kind};
@@ -53,20 +53,9 @@ pub(super) fn group(view: &View<'_>, kind: Kind) -> Result<ListGroup, Trouble> {
             let said = pump::in_short(view, &row.subject)?;
             detail = [detail, said].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
         }
-        let spoken = words.with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
         let id = row.subject.clone();
         let place = if kind == Kind::Pump { Place::Pump { id } } else { Place::Entry { id } };
-        let open = Event::Go { place };
-        rows.push(ListRow {
-            open: Some(
-                Action::new(format!("open-{}", row.subject), title.clone(), open)
-                    .spoken(spoken.clone())
-                    .weight(Weight::Quiet),
-            ),
-            title,
-            detail,
-            spoken,
-        });
+        rows.push(pump::opens(view, format!("open-{}", row.subject), title, detail, place));
     }
     Ok(ListGroup {
         key: name.to_owned(),

@@ -410,9 +410,7 @@ pub(super) fn section(view: &View<'_>, key: &str) -> Section {
 
 /// A row that opens a place.
 pub(super) fn opens(view: &View<'_>, key: String, title: String, detail: String, place: Place) -> ListRow {
-    let row = view.told_row(title.clone(), detail);
-    let open = Action::new(key, title, Event::Go { place }).spoken(row.spoken.clone()).weight(Weight::Quiet);
-    ListRow { open: Some(open), ..row }
+    view.told_row(title, detail).opens(key, Event::Go { place })
 }
 
 /// Checks that are listed, the latest first.

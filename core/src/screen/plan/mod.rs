@@ -3,11 +3,13 @@
 
 mod of_desk;
 mod page;
+mod rules;
 mod says;
 mod waits;
 
 pub(super) use of_desk::show as show_on_desk;
 pub(super) use page::show;
+pub(super) use rules::{of_part as rule_of_part, show as show_rules};
 pub(super) use waits::{group, notice};
 
 use crate::journal::Journal;

@@ -70,14 +70,9 @@ pub(in crate::screen) fn group(view: &View<'_>) -> Result<Option<ListGroup>, Tro
                 0 => words.say("plan-all-answered"),
                 waits => words.with("plan-parts-wait", &[("count", (waits as i64).into())]),
             };
-            let mut row = view.told_row(came.from, format!("{} \u{b7} {waits}", came.day));
             let open = Event::Go { place: Place::Plan { id: came.id.clone() } };
-            row.open = Some(
-                Action::new(format!("open-{}", came.id), row.title.clone(), open)
-                    .spoken(row.spoken.clone())
-                    .weight(Weight::Quiet),
-            );
-            row
+            let row = view.told_row(came.from, format!("{} \u{b7} {waits}", came.day));
+            row.opens(format!("open-{}", came.id), open)
         })
         .collect();
     Ok((!rows.is_empty()).then(|| ListGroup {

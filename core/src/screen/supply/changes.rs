@@ -5,7 +5,7 @@ use crate::answer::supply::beside::{from_days, window, Fact, What};
 use crate::answer::supply::since::Change;
 use crate::quantity::{Entered, Production, Quantity, Temperature};
 use crate::record::{text, Kind};
-use crate::screen::shapes::{Action, ChangeNote, Event, ListRow, Place, Weight};
+use crate::screen::shapes::{ChangeNote, Event, ListRow, Place};
 use crate::screen::View;
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -155,11 +155,9 @@ fn row(view: &View<'_>, fact: Fact) -> Result<ListRow, Trouble> {
             words.with("beside-counts", &[("before", before.get().into()), ("after", after.get().into())]),
         ),
     };
-    let mut told = view.told_row(title.clone(), detail);
-    told.open = fact.record.map(|id| {
-        Action::new(format!("open-{id}"), title, Event::Go { place: Place::Entry { id } })
-            .spoken(told.spoken.clone())
-            .weight(Weight::Quiet)
-    });
-    Ok(told)
+    let told = view.told_row(title, detail);
+    Ok(match fact.record {
+        Some(id) => told.opens(format!("open-{id}"), Event::Go { place: Place::Entry { id } }),
+        None => told,
+    })
 }

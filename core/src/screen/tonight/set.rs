@@ -31,10 +31,7 @@ pub(super) fn how_many(view: &View<'_>, look: &Look) -> ChoiceRow {
 }
 
 fn opens(view: &View<'_>, key: String, title: String, detail: String, id: &str) -> ListRow {
-    let mut row = view.told_row(title, detail);
-    let event = Event::Go { place: Place::Entry { id: id.to_owned() } };
-    row.open = Some(Action::new(key, row.title.clone(), event).spoken(row.spoken.clone()).weight(Weight::Quiet));
-    row
+    view.told_row(title, detail).opens(key, Event::Go { place: Place::Entry { id: id.to_owned() } })
 }
 
 pub(super) fn section(view: &View<'_>, look: &Look) -> Section {

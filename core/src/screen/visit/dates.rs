@@ -1,6 +1,6 @@
 //! The visit that was last, and the one that is to be.
 
-use super::super::shapes::{Action, Event, ListGroup, ListRow, Place, Sign, Weight};
+use super::super::shapes::{Action, Event, ListGroup, ListRow, Place, Sign};
 use super::super::View;
 use crate::journal::Row;
 use crate::record::{moment, text, Kind};
@@ -71,12 +71,6 @@ fn row(view: &View<'_>, visit: &Visit, key: &str) -> ListRow {
     let day = LocalDay::of(&visit.at, view.settings.day_start);
     let when = format!("{}, {}", words.date(day), words.clock(&visit.at));
     let detail = [when, visit.note.clone()].into_iter().filter(|s| !s.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
-    let mut row = view.told_row(words.say(key), detail);
     let open = Event::Go { place: Place::Entry { id: visit.id.clone() } };
-    row.open = Some(
-        Action::new(format!("open-{}", visit.id), row.title.clone(), open)
-            .spoken(row.spoken.clone())
-            .weight(Weight::Quiet),
-    );
-    row
+    view.told_row(words.say(key), detail).opens(format!("open-{}", visit.id), open)
 }

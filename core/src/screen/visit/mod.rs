@@ -72,13 +72,8 @@ fn files(view: &View<'_>) -> ListGroup {
 
 fn family(view: &View<'_>) -> ListGroup {
     let words = view.words();
-    let mut row = view.told_row(words.say("visit-family"), words.say("visit-family-detail"));
-    row.open = Some(
-        Action::new("open-family", row.title.clone(), Event::Go { place: Place::Family })
-            .spoken(row.spoken.clone())
-            .sign(Sign::Family)
-            .weight(Weight::Quiet),
-    );
+    let row = view.told_row(words.say("visit-family"), words.say("visit-family-detail"));
+    let row = row.opens("open-family", Event::Go { place: Place::Family }).sign(Sign::Family);
     ListGroup {
         key: "family".to_owned(),
         title: words.say("place-family"),

@@ -19,13 +19,8 @@ pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     for (id, name) in view.named(Kind::Consultant)? {
-        let mut row = view.told_row(name, words.say("consultant-row"));
-        row.open = Some(
-            Action::new(format!("open-{id}"), row.title.clone(), Event::Go { place: Place::Consultant { id } })
-                .spoken(row.spoken.clone())
-                .weight(Weight::Quiet),
-        );
-        rows.push(row);
+        let row = view.told_row(name, words.say("consultant-row"));
+        rows.push(row.opens(format!("open-{id}"), Event::Go { place: Place::Consultant { id } }));
     }
     Ok(ListGroup {
         key: "share".to_owned(),
@@ -69,10 +64,16 @@ fn typed_row(view: &View<'_>, id: &str, kind: FieldKind, (sign, weight): (Sign, 
     }
 }
 
-fn form(view: &View<'_>, place: &Place, title: &str, groups: Vec<FieldGroup>) -> Result<Screen, Trouble> {
+fn form(
+    view: &View<'_>,
+    place: &Place,
+    title: &str,
+    groups: Vec<FieldGroup>,
+    actions: Vec<Action>,
+) -> Result<Screen, Trouble> {
     let mut frame = view.frame(place, view.words().say(title), String::new())?;
     frame.back = Some(view.back());
-    let form = FormScreen { id: title.to_owned(), strip: None, notices: Vec::new(), groups, actions: Vec::new() };
+    let form = FormScreen { id: title.to_owned(), strip: None, notices: Vec::new(), groups, actions };
     Ok(Screen::Form { frame, form })
 }
 
@@ -87,7 +88,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         group("card", typed_row(view, CARD, FieldKind::LongText, (Sign::In, Weight::Main))),
         group("by-passphrase", typed_row(view, SEAL_PASSPHRASE, FieldKind::Secret, (Sign::Out, Weight::Plain))),
     ];
-    form(view, &Place::Sharing, "sharing-page", groups)
+    form(view, &Place::Sharing, "sharing-page", groups, Vec::new())
 }
 
 /// Where the passphrase of a file that came is typed.
@@ -97,5 +98,8 @@ pub(in crate::screen) fn show_sealed(view: &View<'_>) -> Result<Screen, Trouble>
         title: view.words().say("group-sealed"),
         rows: vec![typed_row(view, OPEN_PASSPHRASE, FieldKind::Secret, (Sign::In, Weight::Main))],
     };
-    form(view, &Place::Sealed, "sealed-page", vec![group])
+    let leave = Action::new("leave-sealed", view.words().say("leave-sealed"), Event::LeaveSealed)
+        .detail(view.words().say("leave-sealed-detail"))
+        .sign(Sign::Skip);
+    form(view, &Place::Sealed, "sealed-page", vec![group], vec![leave])
 }

@@ -1,8 +1,8 @@
 //! The record as tables, each a file for a spreadsheet.
 
-use super::super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign};
+use super::super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
-use crate::share::spreadsheet::Table;
+use crate::share::spreadsheet::{Table, ALL_TABLES};
 use crate::trouble::Trouble;
 
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -14,12 +14,21 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         let event = Event::HandOverSpreadsheet { table: name.to_owned() };
         Action::new(format!("table-{name}"), words.say(&format!("table-{name}")), event).sign(Sign::Out)
     });
-    let group = ListGroup {
-        key: "tables".to_owned(),
-        title: String::new(),
+    let all =
+        Action::new("table-all", words.say("table-all"), Event::HandOverSpreadsheet { table: ALL_TABLES.to_owned() })
+            .detail(words.say("table-all-detail"))
+            .sign(Sign::Out)
+            .weight(Weight::Main);
+    let group = |key: &str, title: String, add: Vec<Action>| ListGroup {
+        key: key.to_owned(),
+        title,
         rows: Vec::new(),
         empty: String::new(),
-        add: tables.collect(),
+        add,
     };
-    Ok(Screen::List { frame, list: ListScreen { intro: words.say("tables-intro"), groups: vec![group] } })
+    let groups = vec![
+        group("all-tables", String::new(), vec![all]),
+        group("tables", words.say("tables-one-by-one"), tables.collect()),
+    ];
+    Ok(Screen::List { frame, list: ListScreen { intro: words.say("tables-intro"), groups } })
 }

@@ -17,6 +17,8 @@ pub struct Header {
     pub sealing_key: String,
     /// The parts that were left out, by name.
     pub left_out: Vec<String>,
+    /// What stands in it for whoever reads it as text.
+    pub says: String,
 }
 
 impl Header {
@@ -28,6 +30,7 @@ impl Header {
             "made": self.made.to_json(),
             "sealing_key": self.sealing_key,
             "left_out": self.left_out,
+            "says": self.says,
         })
     }
 
@@ -58,6 +61,7 @@ impl Header {
             made: value.get("made").and_then(|made| Moment::from_json(made).ok()).ok_or_else(bad)?,
             sealing_key: text("sealing_key")?,
             left_out: left_out.iter().filter_map(Value::as_str).map(str::to_owned).collect(),
+            says: value.get("says").and_then(Value::as_str).unwrap_or_default().to_owned(),
         })
     }
 }

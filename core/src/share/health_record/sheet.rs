@@ -19,6 +19,7 @@ pub(super) fn document(makes: &Makes<'_>, pdf: &[u8], now: &Moment) -> (String, 
         "subject": makes.parent(),
         "date": now.to_rfc3339(),
         "author": [makes.parent()],
+        "description": makes.texts().say("not-a-diagnosis-share"),
         "content": [{ "attachment": {
             "contentType": "application/pdf",
             "data": STANDARD.encode(pdf),

@@ -4,8 +4,7 @@ use serde_json::Value;
 
 use super::write::subject_of;
 use super::{MOST_PARTS, VERSION};
-use crate::guidance::Rules;
-use crate::record::{date, text, Fields, Kind};
+use crate::record::{date, kinds::rule_of_a_family, text, Fields, Kind};
 use crate::share::exchange::read_line;
 use crate::time::{LocalDay, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -84,7 +83,7 @@ fn checked(fields: Fields, number: u64, subject: &str) -> Result<Fields, Trouble
 /// The rule that a part sets anew, with its value; none where there is none of that name or
 /// the value lies beyond its bounds.
 fn rule(fields: &Fields) -> Option<(&str, f64)> {
-    let rule = Rules::named(text(fields, "rule")?)?;
-    let value = fields.get("rule_value")?.as_f64()?;
-    (rule.least..=rule.most).contains(&value).then_some((rule.key.as_str(), value))
+    let rule = rule_of_a_family(text(fields, "rule")?)?;
+    let value = fields.get("rule_value").filter(|value| rule.takes.check(rule.key, value).is_ok())?;
+    Some((rule.key, value.as_f64()?))
 }

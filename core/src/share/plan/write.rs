@@ -62,7 +62,8 @@ pub fn write(
     for (number, part) in (1..).zip(parts) {
         let mut part = says(part);
         // What it is about, and at least one thing about it.
-        if part.len() < 2 || !part.contains_key("plan_part") {
+        let rule_without_value = text(&part, "plan_part") == Some("rule") && !part.contains_key("rule_value");
+        if part.len() < 2 || !part.contains_key("plan_part") || rule_without_value {
             return Err(Trouble::bad("plan_part", "plan-part-empty").with("number", number.to_string()));
         }
         part.insert("plan".to_owned(), json!(subject));

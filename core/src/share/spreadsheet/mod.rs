@@ -5,19 +5,25 @@
 //! column's name ends in its unit, and figures stand in that unit whatever the person
 //! reads. What is unknown is an empty cell, never 0, and the cell beside it says why.
 //! Text that a spreadsheet could take for a formula gets an apostrophe in front.
-//! `docs/files.md` lists every column. Read [`table`] first, then [`column`].
+//! [`write_all`] puts all of them into one file. `docs/files.md` lists every column. Read [`table`] first, then [`column`].
 
 mod cell;
 mod column;
+mod package;
 mod schema;
 mod table;
 mod write;
 
+pub use package::write_all;
 pub use schema::schema;
 pub use table::Table;
 pub use write::{write, write_row};
 
 /// Content type of a table.
 pub const CONTENT_TYPE: &str = "text/csv";
+/// Name under which all tables are asked for at once.
+pub const ALL_TABLES: &str = "all";
+/// Content type of all tables in one file.
+pub const ALL_CONTENT_TYPE: &str = "application/zip";
 /// Content type of a Table Schema (Frictionless Table Schema 1.0).
 pub const SCHEMA_CONTENT_TYPE: &str = "application/json";

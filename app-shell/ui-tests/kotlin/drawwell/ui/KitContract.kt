@@ -148,7 +148,7 @@ abstract class KitContract : ShellContract() {
         rule.onNodeWithTag("type-reading").performTextInput("262")
         repeat(2) { rule.onNodeWithTag("type-reading").performImeAction() }
         assertEquals(listOf<Event>(Event.Enter("sample", "reading", "262")), said.toList())
-        shown = (shown as Screen.Check).let { it.copy(check = it.check.copy(readings = it.check.readings.copy(rows = it.check.readings.rows + ListRow("262 mmHg", "", "", null)))) }
+        shown = (shown as Screen.Check).let { it.copy(check = it.check.copy(readings = it.check.readings.copy(rows = it.check.readings.rows + ListRow("262 mmHg", "", "", "", null)))) }
         rule.waitForIdle()
         rule.onNodeWithTag("type-reading").assert(SemanticsMatcher.expectValue(SemanticsProperties.EditableText, AnnotatedString("")))
         rule.onNodeWithTag("type-reading").performTextInput("262")

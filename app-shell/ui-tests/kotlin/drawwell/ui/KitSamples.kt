@@ -163,7 +163,7 @@ object KitSamples {
     private fun ask(key: String, text: String, vararg answers: String) =
         Notice(key, Tone.ASKS, text, "$text, spoken", answers.mapIndexed { place, it -> act("$key-$place", it, Weight.QUIET) })
 
-    private fun row(title: String, detail: String) = ListRow(title, detail, "$title, $detail", act("open-$title", title))
+    private fun row(title: String, detail: String) = ListRow(title, detail, "", "$title, $detail", act("open-$title", title))
 
     private fun field(name: String, label: String, value: String) = FieldRow(
         "sample", name, label, FieldKind.NUMBER, value, "mmHg", "such as 262", emptyList(),

@@ -104,5 +104,5 @@ object TonightSamples {
 
     private fun figure(key: String, title: String, figure: String, detail: String) = NightFigure(key, title, figure, detail, "$title: $figure, $detail")
 
-    private fun row(title: String, detail: String) = ListRow(title, detail, "$title, $detail", act("open-$title", title))
+    private fun row(title: String, detail: String) = ListRow(title, detail, "", "$title, $detail", act("open-$title", title))
 }

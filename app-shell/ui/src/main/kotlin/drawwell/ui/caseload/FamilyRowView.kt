@@ -31,10 +31,8 @@ internal fun FamilyRowView(row: ListRow, focus: Modifier, send: (Event) -> Unit)
         Row(Modifier.fillMaxWidth().padding(horizontal = 14.dp, vertical = 12.dp), Arrangement.spacedBy(10.dp)) {
             Column(Modifier.weight(1f), Arrangement.spacedBy(5.dp)) {
                 Words(row.title, lettering.action)
-                val lines = row.detail.lines()
-                // The last is when it was shared: it is always there, and the calmest.
-                lines.dropLast(1).forEach { Words(it, lettering.label) }
-                Words(lines.last(), lettering.label, soft = true)
+                if (row.detail.isNotEmpty()) row.detail.lines().forEach { Words(it, lettering.label) }
+                if (row.aside.isNotEmpty()) Words(row.aside, lettering.label, soft = true)
             }
             if (opens.sign != Sign.NONE) SignPicture(opens.sign, size = 22.dp)
         }

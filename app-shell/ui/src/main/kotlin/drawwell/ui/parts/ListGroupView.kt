@@ -52,6 +52,7 @@ internal fun ListRowView(row: ListRow, send: (Event) -> Unit) {
             Column(Modifier.weight(1f)) {
                 Words(row.title, lettering.action)
                 Words(row.detail, lettering.label, soft = true)
+                if (row.aside.isNotEmpty()) Words(row.aside, lettering.label, soft = true)
             }
             if (opens != null) SignPicture(opens.sign.takeIf { it != Sign.NONE } ?: Sign.LATER, size = 20.dp)
         }

@@ -1,0 +1,161 @@
+//! What a person did.
+
+use serde::{Deserialize, Serialize};
+
+use super::Place;
+
+/// What a person did.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum Event {
+    /// Show a place.
+    Go { place: Place },
+    /// Go back to where this place was opened from.
+    Back,
+    /// The window came to the front: look at the record again.
+    Wake,
+    /// Close the line at the top of the screen.
+    Dismiss { notice: String },
+    /// Start a session as it is set up.
+    Start,
+    /// Choose how the next session is done: field and value of the set-up.
+    SetUp { field: String, value: String },
+    /// Mark something in the running session.
+    Mark { deed: Deed },
+    /// Say how much it hurt: 0 to 10, for the pain mark named.
+    Pain { mark: String, score: u32 },
+    /// End the running session.
+    Finish,
+    /// End a session at a moment that was asked for.
+    FinishAt { session: String, unix_milliseconds: i64 },
+    /// The session goes on: do not ask again for a while.
+    StillRunning { session: String },
+    /// Draw the water line of a column to a height between 0 and 1.
+    DrawAmount { session: String, part: Part, height: f32 },
+    /// Raise or lower an amount by a fine step: +1 or -1.
+    StepAmount { session: String, part: Part, steps: i32 },
+    /// Say that an amount is not known.
+    AmountUnknown { session: String, part: Part },
+    /// Leave the amounts that are still missing for later.
+    AmountsLater { session: String },
+    /// The amounts are as they should be.
+    AmountsDone { session: String },
+    /// Measure both sides in one container, or each in its own.
+    MeasureTogether { session: String, together: bool },
+    /// No session was missed in the gap before this one.
+    GapIsWhole { session: String },
+    /// The amounts of this session are right as they stand.
+    AmountIsRight { session: String },
+    /// Write down a session that was missed, at about this time.
+    AddMissed { unix_milliseconds: i64 },
+    /// Move a session that is planned by so many steps of the plan.
+    MovePlanned { unix_milliseconds: i64, steps: i32 },
+    /// Leave a session that is planned out.
+    SkipPlanned { unix_milliseconds: i64 },
+    /// Remind of a session that is planned again in a while.
+    SnoozePlanned { unix_milliseconds: i64 },
+    /// Ask for the plan as a calendar file.
+    HandOverCalendar,
+    /// Take in a consultant's card: the line that her QR code holds.
+    TakeCardIn { card: String },
+    /// Ask for the record, sealed for a consultant.
+    ShareWith { consultant: String },
+    /// Accept a part of a plan, or leave it.
+    PlanAnswer { part: String, accept: bool },
+    /// Accept every part of a plan that was not answered.
+    PlanAcceptAll { plan: String },
+    /// Ask where a plan goes that was written on this desk.
+    SendPlan { plan: String },
+    /// Add a part to a plan that is being written.
+    AddPlanPart { plan: String, part: String },
+    /// Leave a sealed file that waits for its passphrase.
+    LeaveSealed,
+    /// The rule that a part of a plan sets anew.
+    ChooseRule { part: String, rule: String },
+    /// Erase the record from this device for good.
+    EraseRecord,
+    /// Open a family of the caseload beside the list.
+    OpenFamily { family: String },
+    /// Open a place of the consultant's own desk beside the list.
+    OpenDesk { place: Place },
+    /// Remove a family from this machine for good.
+    RemoveFamily { family: String },
+    /// Begin a plan for a family.
+    WritePlan { family: String },
+    /// Ask for a folder whose new files are brought in.
+    WatchFolder,
+    /// Watch no folder any more.
+    LeaveFolder,
+    /// The host says which folder it watches, by its name; empty where it watches none.
+    FolderIs { name: String },
+    /// Leave a part out of whatever is shared, or take it in again.
+    LeaveOut { part: String, out: bool },
+    /// Ask for the visit sheet on a paper.
+    HandOverSheet { paper: String },
+    /// Ask for a table of the record.
+    HandOverSpreadsheet { table: String },
+    /// Ask for the record as a health record.
+    HandOverHealthRecord,
+    /// The host says how it can call: on the minute, and so that it is seen.
+    AlarmsAre { exact: bool, shown: bool },
+    /// A caution was dealt with.
+    CautionDealt { key: String },
+    /// Begin a check of a pump with a gauge.
+    BeginCheck { pump: String },
+    /// Choose at which level and side the gauge is read next.
+    ReadAt { check: String, level: Option<u32>, side: String },
+    /// The readings of a check are right as they stand.
+    ReadingsAreRight { check: String },
+    /// The figures of a check or a trace were meant in another unit.
+    MeantIn { id: String, unit: String },
+    /// Write down a trace of a pump.
+    BeginTrace { pump: String },
+    /// Ask for the file of a trace.
+    PickTrace { trace: String },
+    /// Write down something new: the kind of record, on a day.
+    Add { kind: String, days_back: u32 },
+    /// Give a field the value that was typed or chosen.
+    Enter { id: String, field: String, typed: String },
+    /// Move a field by so many of its own steps.
+    Step { id: String, field: String, steps: i32 },
+    /// Make a field say nothing again.
+    Clear { id: String, field: String },
+    /// Take a record out.
+    TakeOut { id: String },
+    /// Bring a record back that was taken out.
+    BringBack { id: String },
+    /// Take back the last act.
+    Undo,
+    /// Do again what was taken back.
+    Redo,
+    /// Ask for the whole record as a file.
+    HandOverRecord,
+    /// Ask for a file to bring in.
+    PickRecord,
+    /// Look around with the invented family.
+    LookAround,
+    /// Leave the invented family.
+    LeaveLookAround,
+}
+
+/// What a thumb can mark while a session runs.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub enum Deed {
+    LetdownPhase,
+    ExpressionPhase,
+    Rest,
+    Letdown,
+    Stronger,
+    Softer,
+    Faster,
+    Slower,
+    Hurts,
+    TurnedDown,
+}
+
+/// Which column or container an amount belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Part {
+    Left,
+    Right,
+    Together,
+}

@@ -1,0 +1,53 @@
+//! What crosses to the shell: plain data, ready to draw.
+//!
+//! Every text is already in the person's language and units. Every picture is
+//! given in unit coordinates: 0 is left or bottom, 1 is right or top. The
+//! build script of `bindings` reads every file of this folder and hands each
+//! declaration to UniFFI, so a shape is written once, here.
+
+// A field is named so that it tells itself; the doc comments say only what a name cannot.
+// A screen crosses once a tap and is built in place: its size costs nothing there.
+#![allow(missing_docs, clippy::large_enum_variant)]
+
+mod action;
+mod call;
+mod card;
+mod caseload;
+mod check;
+mod day;
+mod event;
+mod findings;
+mod form;
+mod frame;
+mod list;
+mod pictures;
+mod place;
+mod session;
+mod sheet;
+mod supply;
+mod tonight;
+
+pub use action::{Action, Sign, Weight};
+pub use call::{Clock, Effect, Opening, Screen, Update};
+pub use card::{CardScreen, Matrix};
+pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
+pub use check::CheckScreen;
+pub use day::{DayBar, DayPicture, DayScreen, EntryRow, SideTotal};
+pub use event::{Deed, Event, Part};
+pub use findings::{FindingsScreen, Section};
+pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};
+pub use frame::{Frame, Hand, Look, Notice, Palette, Tone};
+pub use list::{ListGroup, ListRow, ListScreen};
+pub use pictures::{
+    DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch,
+};
+pub use place::Place;
+pub use session::{
+    AmountColumn, AmountsScreen, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, ReadyScreen, RunningScreen,
+    StepPoint, Strip, Tick, WelcomeScreen,
+};
+pub use sheet::{SheetPart, SheetRow, SheetScreen, SheetSection};
+pub use supply::{
+    BreakMark, ChangeNote, HourBar, HoursPicture, ProductionBar, RibbonPoint, SideCourse, SupplyScreen, WeeksPicture,
+};
+pub use tonight::{NightFigure, NightPicture, NightStretch, Peg, PegState, StretchKind, TonightScreen};

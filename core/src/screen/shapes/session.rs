@@ -1,0 +1,174 @@
+//! Before, in and after a session.
+
+use serde::{Deserialize, Serialize};
+
+use super::{Action, Part};
+
+/// The first screen over an empty record.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct WelcomeScreen {
+    pub headline: String,
+    pub lines: Vec<String>,
+    pub actions: Vec<Action>,
+}
+
+/// Before a session: how long each side has rested, and what to start.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ReadyScreen {
+    /// The figure of the moment, such as `3 h 10`.
+    pub figure: String,
+    /// What the figure is, such as `since the last session`.
+    pub caption: String,
+    pub columns: Vec<Column>,
+    /// Rows of choices: method, sides, pump, flange.
+    pub set_up: Vec<ChoiceRow>,
+    pub start: Action,
+    /// Other things to write down from here.
+    pub add: Vec<Action>,
+    pub spoken: String,
+}
+
+/// One side's column of water.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Column {
+    pub part: Part,
+    pub label: String,
+    /// What is written on it, such as `3 h 10` or `60 mL`.
+    pub text: String,
+    /// Height of the water line, 0 to 1; none where it is not known.
+    pub height: Option<f32>,
+    /// A second, fainter line, such as what it was last time.
+    pub ghost: Option<f32>,
+    pub spoken: String,
+}
+
+/// A row of choices under one label.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ChoiceRow {
+    pub key: String,
+    pub label: String,
+    pub options: Vec<Action>,
+}
+
+/// While a session runs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct RunningScreen {
+    /// Elapsed time, such as `12:34`.
+    pub figure: String,
+    /// The phase it is in, and how long.
+    pub caption: String,
+    pub strip: Strip,
+    /// Pairs of less and more about a value between them.
+    pub dials: Vec<Dial>,
+    /// Letdown, phase, rest, it hurts.
+    pub marks: Vec<Action>,
+    /// After `it hurts`: how much, and whether it was turned down.
+    pub pain: Option<ChoiceRow>,
+    pub finish: Action,
+    pub spoken: String,
+}
+
+/// A value with less on one side and more on the other.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Dial {
+    pub key: String,
+    pub label: String,
+    pub value: String,
+    pub spoken: String,
+    pub less: Action,
+    pub more: Action,
+}
+
+/// A session as it ran, along a line of time from 0 to 1.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Strip {
+    pub bands: Vec<Band>,
+    /// Letdowns that were seen or felt.
+    pub notches: Vec<Notch>,
+    /// The setting as a step line: from each point on, this height.
+    pub vacuum: Vec<StepPoint>,
+    pub cycles: Vec<StepPoint>,
+    pub pains: Vec<PainMark>,
+    pub ticks: Vec<Tick>,
+    pub spoken: String,
+}
+
+/// A phase within a strip.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Band {
+    pub from: f32,
+    pub to: f32,
+    pub phase: Phase,
+    pub label: String,
+}
+
+/// The phases of a session.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Phase {
+    /// Not said.
+    Unsaid,
+    Letdown,
+    Expression,
+    Rest,
+}
+
+/// A letdown within a strip.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Notch {
+    pub at: f32,
+    pub label: String,
+}
+
+/// A point of a step line.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct StepPoint {
+    pub at: f32,
+    pub height: f32,
+    pub label: String,
+}
+
+/// Pain within a strip; the height is the score out of ten, none if unsaid.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct PainMark {
+    pub at: f32,
+    pub height: Option<f32>,
+    /// Whether the setting was turned down for it.
+    pub turned_down: bool,
+    pub label: String,
+}
+
+/// A label along a line of time.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Tick {
+    pub at: f32,
+    pub label: String,
+}
+
+/// After a session: what came.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct AmountsScreen {
+    pub session: String,
+    pub headline: String,
+    pub caption: String,
+    pub strip: Strip,
+    pub columns: Vec<AmountColumn>,
+    /// Labels along the height of the columns.
+    pub scale: Vec<Tick>,
+    /// Each side, or together.
+    pub together: ChoiceRow,
+    pub done: Action,
+    pub later: Action,
+    pub spoken: String,
+}
+
+/// A column whose water line the thumb draws up.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct AmountColumn {
+    pub column: Column,
+    /// What the column reads at each height it can stand at, from the ground
+    /// up, so that the thumb sees the amount while it still draws.
+    pub readings: Vec<Tick>,
+    pub less: Action,
+    pub more: Action,
+    pub unknown: Action,
+}
