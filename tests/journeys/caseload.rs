@@ -329,7 +329,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
     let file = shares(&mut open, &card).unwrap();
     brings(&mut desk, &open, &file);
     desk.send(Event::Go { place: Place::Kit }).unwrap();
-    let mut sealed = |person: &mut Person, words: &str| {
+    let sealed = |person: &mut Person, words: &str| {
         person.press("place-visit").unwrap();
         person.press("open-sharing").unwrap();
         let id = "seal-passphrase".to_owned();
@@ -350,7 +350,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
         ["A file waits for its passphrase", "2 files wait for their passphrases"]
     );
     desk.send(waits.pop().unwrap().event).unwrap();
-    let mut typed = |desk: &mut Desk, words: &str| {
+    let typed = |desk: &mut Desk, words: &str| {
         let id = "open-passphrase".to_owned();
         desk.send(Event::Enter { id: id.clone(), field: id, typed: words.into() })
     };

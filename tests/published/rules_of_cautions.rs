@@ -6,7 +6,7 @@ use drawwell_core::answer::caution::comfort::{self, SessionPain};
 use drawwell_core::answer::caution::{pull, standing, Because, Caution, Dealt};
 use drawwell_core::answer::pump::{judge, Limits, Pull};
 use drawwell_core::guidance::{CautionRules, CautionSource, KitRules, Rules, Urgency};
-use drawwell_core::quantity::{Entered, Quantity, Score, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit};
+use drawwell_core::quantity::{Entered, Score, Temperature, TemperatureUnit, Unit, Vacuum, VacuumUnit};
 use drawwell_core::record::{Fields, Session, Sides};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::gauge_bench::{check_at, gauge, place};

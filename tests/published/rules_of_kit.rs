@@ -9,7 +9,7 @@ use drawwell_core::answer::pump::{judge, Grade, Limits, Pull, Verdict, Whose};
 use drawwell_core::guidance::{FitRules, KitRules, Rules};
 use drawwell_core::quantity::{Entered, Length, Quantity, Vacuum, VacuumUnit};
 use drawwell_core::record::{Fields, Reading, Sides};
-use drawwell_core::time::{Instant, Moment, Span, Zone};
+use drawwell_core::time::{Instant, Moment, Zone};
 use drawwell_tests::gauge_bench::{check_at, check_with, gauge, mercury, place};
 use serde_json::json;
 

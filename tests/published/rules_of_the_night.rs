@@ -1,9 +1,9 @@
 //! Rules of the night on both of their sides, each with its source.
 
 use drawwell_core::answer::night::{nights_that_were, Frame, Habit, NightThatWas, Origin, Stretch};
-use drawwell_core::guidance::{Evidence, NightRules, RefillRules, Rules};
+use drawwell_core::guidance::{Evidence, NightRules, Rules};
 use drawwell_core::journal::Journal;
-use drawwell_core::quantity::{Count, Quantity};
+use drawwell_core::quantity::Count;
 use drawwell_core::record::{Kind, Rhythm};
 use drawwell_core::screen::shapes::{Event, Place};
 use drawwell_core::time::{Instant, Moment, Span, Zone};

@@ -79,6 +79,15 @@ pub(super) fn gauge_of(view: &View<'_>, check: &GaugeCheck) -> Result<Option<Gau
     }))
 }
 
+/// How far back checks are looked at.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Back {
+    /// The latest so many.
+    Checks(u32),
+    /// To the latest that was read at the highest level.
+    HighestLevel,
+}
+
 /// The latest checks of a pump by an instant that hold a reading, in order of time;
 /// `levels` is what its dial has.
 fn checks_of(
@@ -86,14 +95,24 @@ fn checks_of(
     pump: &str,
     levels: Option<Level>,
     by: Instant,
-    most: u32,
+    back: Back,
 ) -> Result<Vec<Looked>, Trouble> {
+    let most = match back {
+        Back::Checks(most) => most,
+        Back::HighestLevel => NOW,
+    };
     let mut found = Vec::new();
     for row in view.journal.naming(Kind::Check, "pump", pump, by, most)? {
         let (_, fields) = view.record(&row.subject)?;
         let check = GaugeCheck::read(&row.subject, &fields);
-        if !check.readings.is_empty() {
-            found.push(Looked::at(view, check, levels)?);
+        if check.readings.is_empty() {
+            continue;
+        }
+        let looked = Looked::at(view, check, levels)?;
+        let pulled = !looked.pulls.is_empty();
+        found.push(looked);
+        if pulled && back == Back::HighestLevel {
+            break;
         }
     }
     found.reverse();
@@ -107,6 +126,15 @@ impl PumpLook {
 
     /// As [`Self::over`], but no more than so many checks.
     pub(super) fn over_latest(view: &View<'_>, pump: &str, most: u32) -> Result<Self, Trouble> {
+        Self::looking(view, pump, Back::Checks(most))
+    }
+
+    /// As [`Self::over`], but no further back than what it pulls now.
+    pub(super) fn at_present(view: &View<'_>, pump: &str) -> Result<Self, Trouble> {
+        Self::looking(view, pump, Back::HighestLevel)
+    }
+
+    fn looking(view: &View<'_>, pump: &str, back: Back) -> Result<Self, Trouble> {
         let (_, mut fields) = view.record(pump)?;
         if let Some(shared) = view.shared {
             shared.complete(Kind::Pump, &mut fields);
@@ -118,7 +146,7 @@ impl PumpLook {
             grade: limits::grade(&fields),
             levels,
             limits: Limits::of(&fields, &rules),
-            checks: checks_of(view, pump, levels, view.now.plus(LEEWAY), most)?,
+            checks: checks_of(view, pump, levels, view.now.plus(LEEWAY), back)?,
             fields,
             rules,
         })
@@ -172,7 +200,7 @@ pub(in crate::screen) fn latest_pulls(
     view: &View<'_>,
     pump: &str,
 ) -> Result<Vec<(Instant, Limits, Pull, Judged)>, Trouble> {
-    let look = PumpLook::over_latest(view, pump, NOW)?;
+    let look = PumpLook::at_present(view, pump)?;
     let Some(latest) = look.latest().filter(|latest| look.doubts(latest).is_empty()) else { return Ok(Vec::new()) };
     let Some(at) = latest.check.at.as_ref().map(crate::time::Moment::instant) else { return Ok(Vec::new()) };
     let mut found: Vec<_> = look
