@@ -1499,8 +1499,8 @@ figures-day-left-out = Left out: { $made }, { $observed } % observed; { $clock }
 figures-rules = Rules
 rules = Rules it goes by
 rules-detail = each with its source; your consultant may change them
-rule-shipped = As shipped: { $value } { $unit }. { $source }, { $year }.
-rule-shipped-from-memory = As shipped: { $value } { $unit }. { $source }, { $year }, from memory.
+rule-shipped = As shipped: { $value }. { $source }, { $year }.
+rule-shipped-from-memory = As shipped: { $value }. { $source }, { $year }, from memory.
 date-short = { $day } { $month }
 
 ## Kit: pumps and gauges

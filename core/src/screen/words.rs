@@ -246,6 +246,15 @@ impl<'a> Words<'a> {
         self.with("date-short", &[("day", day.date().day().to_string().into()), ("month", month.into())])
     }
 
+    /// What a rule is set to, with its unit.
+    pub fn rule_value(&self, rule: &Rule, value: f64) -> String {
+        let figure = crate::quantity::say_decimal(value, 3);
+        match self.rule_unit(&rule.unit) {
+            unit if unit.is_empty() => figure,
+            unit => self.with("quantity", &[("figure", figure.into()), ("unit", unit.into())]),
+        }
+    }
+
     /// The unit of a rule as it is written.
     pub fn rule_unit(&self, ucum: &str) -> String {
         let name: String = ucum.chars().filter(char::is_ascii_alphanumeric).collect();
@@ -263,8 +272,7 @@ impl<'a> Words<'a> {
         self.with(
             if rule.from_memory { "rule-shipped-from-memory" } else { "rule-shipped" },
             &[
-                ("value", crate::quantity::say_decimal(rule.value, 3).into()),
-                ("unit", self.rule_unit(&rule.unit).into()),
+                ("value", self.rule_value(rule, rule.value).into()),
                 ("source", rule.source.as_str().into()),
                 ("year", rule.year.to_string().into()),
             ],

@@ -30,7 +30,9 @@ pub(in crate::screen) fn show_all(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Cautions, words.say("cautions-page"), String::new())?;
     frame.back = Some(view.back());
-    Ok(Screen::List { frame, list: ListScreen { intro: words.say("cautions-intro"), groups: vec![group(view)?] } })
+    // The page has the group's title on top.
+    let group = ListGroup { title: String::new(), ..group(view)? };
+    Ok(Screen::List { frame, list: ListScreen { intro: words.say("cautions-intro"), groups: vec![group] } })
 }
 
 /// The cautions that stand, as rows that open.
@@ -151,8 +153,7 @@ fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> 
         .filter_map(|key| Some((key, Rules::named(key)?)))
         .map(|(key, rule)| {
             let title = words.say(&format!("field-{}", key.replace('_', "-")));
-            let value = crate::quantity::say_decimal(rules.set_to(key).unwrap_or(rule.value), 2);
-            let value = format!("{value} {}", words.rule_unit(&rule.unit)).trim_end().to_owned();
+            let value = words.rule_value(rule, rules.set_to(key).unwrap_or(rule.value));
             let detail = words.with(
                 if rules.set_to(key).is_some() { "caution-rule-set" } else { "caution-rule" },
                 &[

@@ -125,9 +125,7 @@ fn rule(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let Some(rule) = text(part, "rule").and_then(Rules::named) else { return Ok(Vec::new()) };
     let Some(after) = part.get("rule_value").and_then(serde_json::Value::as_f64) else { return Ok(Vec::new()) };
     let before = Rules::read(&view.record(RULES)?.1).set_to(&rule.key).unwrap_or(rule.value);
-    let said = |value: f64| {
-        format!("{} {}", crate::quantity::say_decimal(value, 2), words.rule_unit(&rule.unit)).trim_end().to_owned()
-    };
+    let said = |value: f64| words.rule_value(rule, value);
     Ok(vec![changes(view, label(view, &rule.key), Some(said(before)), said(after))])
 }
 

@@ -3,7 +3,6 @@
 
 use super::section::{row, section};
 use crate::guidance::{Rule, Rules};
-use crate::quantity::say_decimal;
 use crate::screen::shapes::SheetSection;
 use crate::screen::View;
 
@@ -47,12 +46,7 @@ fn source(view: &View<'_>, rules: &Rules, rule: &Rule) -> String {
 
 fn said(view: &View<'_>, rules: &Rules, rule: &Rule) -> String {
     let words = view.words();
-    let value = say_decimal(rules.set_to(&rule.key).unwrap_or(rule.value), 1);
-    let unit = words.rule_unit(&rule.unit);
-    let value = match unit.is_empty() {
-        true => value,
-        false => words.with("quantity", &[("figure", value.into()), ("unit", unit.into())]),
-    };
+    let value = words.rule_value(rule, rules.set_to(&rule.key).unwrap_or(rule.value));
     let rule = words.say(&format!("field-{}", rule.key.replace('_', "-")));
     words.with("sheet-rule", &[("rule", rule.into()), ("value", value.into())])
 }

@@ -99,6 +99,21 @@ abstract class LargeTypeContract : ShellContract() {
         }
     }
 
+    @Test
+    fun aCautionStandsWhereItIsSeenAtOnce() {
+        val stage = begun(2f)
+        val pump = SomeKit.pump(stage)
+        stage.say(Event.Add("sign", 0u))
+        stage.say(Event.Enter((stage.screen as Screen.Form).form.id, "shivering", "yes"))
+        listOf(Event.Go(Place.Tonight), Event.BeginCheck(pump), Event.Go(Place.Now), Event.Start).forEach {
+            stage.say(it)
+            seen(stage, "caution")
+        }
+        stage.host.pass(600)
+        stage.tap("finish")
+        seen(stage, "caution")
+    }
+
     private fun reachable(stage: Stage, vararg pinned: String) {
         pinned.forEach { seen(stage, it) }
         val keys = rule.onAllNodes(clickable).fetchSemanticsNodes().mapNotNull { it.tag() }

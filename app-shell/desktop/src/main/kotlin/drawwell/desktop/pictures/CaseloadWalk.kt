@@ -80,9 +80,23 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
             does(Event.OpenDesk(Place.Plan(plan)))
         }
         keep("plan", desk.here(now))
+        rules(writing, plan)
     }
 
-    private fun passphrase() = keep("passphrase", does(Event.OpenDesk(Place.Sealed)))
+    private fun rules(writing: Screen.Findings, plan: String) {
+        val rules = does(writing.findings.sections.flatMap { it.actions }.single { it.key == "add-part-rule" }.event)
+        keep("plan-rules", rules)
+        does((rules.beside as Screen.List).list.groups.flatMap { it.rows }.first { it.open != null }.open!!.event)
+        keep("plan-rule", desk.here(now))
+        does(Event.OpenDesk(Place.Plan(plan)))
+    }
+
+    /** Two files that only a passphrase opens. */
+    private fun passphrase() {
+        listOf("Rosa", "Wim").map { SomeFamilies(folder, now).sealed(it) }.forEach { desk.bringIn(it.path, now) }
+        keep("passphrase", desk.here(now))
+        keep("waiting", does(Event.OpenDesk(Place.Desk)))
+    }
 
     companion object {
         fun screens(): Map<String, ShownAtDesk> {

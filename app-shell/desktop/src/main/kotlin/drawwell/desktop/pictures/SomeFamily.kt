@@ -59,7 +59,13 @@ internal class SomeFamily(private val folder: File, val name: String, private va
     /** The record, sealed for the consultant whose card this is. */
     fun shares(card: String): File {
         val consultant = does(Event.TakeCardIn(card)) as Screen.Findings
-        val asked = consultant.findings.actions.single { it.key == "share-with" }.event
+        return out(consultant.findings.actions.single { it.key == "share-with" }.event)
+    }
+
+    /** The record, sealed with a passphrase. */
+    fun seals(passphrase: String): File = out(Event.Enter("seal-passphrase", "seal-passphrase", passphrase))
+
+    private fun out(asked: Event): File {
         val goes = core.update(asked, now()).effects.filterIsInstance<Effect.HandOver>().single()
         val file = folder.resolve(goes.fileName)
         core.takeOut(goes.key, file.path, now())

@@ -33,6 +33,7 @@ internal class VisitWalk(
         val page = go(Place.Sharing)
         keep("visit-sharing", page)
         refused("visit-sharing-trouble", page, Event.Enter("card", "card", card.dropLast(9)))
+        keep("tables", go(Place.Tables))
         keep("visit-consultant", does(Event.Enter("card", "card", card)))
     }
 
@@ -50,8 +51,6 @@ internal class VisitWalk(
         does(second.actions.last().event)
         keep("visit-plan-answered", does(plan.findings.sections.last().actions.first().event))
     }
-
-
 
     private fun passphrase(folder: File) {
         go(Place.Sharing)

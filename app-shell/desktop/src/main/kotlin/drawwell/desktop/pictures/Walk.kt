@@ -146,8 +146,8 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.AmountsLater((does(Event.Finish) as Screen.Amounts).amounts.session))
         keep("tonight-empty", does(Event.Go(Place.Tonight)))
         short()
-        VisitWalk(core, ::now) { name, screen, told -> seen[name] = Shown(screen, told) }.through(folder)
         trace(folder.resolve("trace.csv"))
+        VisitWalk(core, ::now) { name, screen, told -> seen[name] = Shown(screen, told) }.through(folder)
     }
 
     /** Four days, for which little can be told. */

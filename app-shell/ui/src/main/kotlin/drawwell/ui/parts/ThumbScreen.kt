@@ -12,6 +12,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
+import drawwell.surface.Tone
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 
@@ -48,11 +49,14 @@ internal fun ThumbScreen(
             notices.take(pinnedNotices).forEach {
                 NoticeView(it, pane.send, Modifier.padding(horizontal = Measures.margin).padding(bottom = 2.dp))
             }
+            // Where all flows, a caution stands on top: below the picture nobody would see it.
+            val (cautions, others) = notices.drop(pinnedNotices).partition { flows && it.tone == Tone.CAUTION }
             BoxWithConstraints(Modifier.weight(1f)) {
                 val room = if (flows) PICTURE * 2 else maxHeight - EDGE * 2
                 Scrolling(Modifier.fillMaxSize(), PaddingValues(Measures.margin, EDGE)) {
+                    cautions.forEach { NoticeView(it, pane.send) }
                     if (flows) reading(flowing)
-                    notices.drop(pinnedNotices).forEach { NoticeView(it, pane.send) }
+                    others.forEach { NoticeView(it, pane.send) }
                     controls(room)
                 }
             }
