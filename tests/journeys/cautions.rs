@@ -150,6 +150,29 @@ fn pain_that_rises_is_told_and_never_with_more_vacuum() {
     assert!(page.sections[0].lines[0].ends_with("pain went from 2 to 5 of 10"), "{}", page.sections[0].lines[0]);
 }
 
+/// Ten sessions a day for three days lie between; those said nothing of pain.
+#[test]
+fn pain_is_not_forgotten_behind_sessions_without_any() {
+    let mut person = person();
+    person.press("start").unwrap();
+    for score in [2, 5] {
+        person.press("mark-hurts").unwrap();
+        person.press(&format!("pain-{score}")).unwrap();
+    }
+    person.press("finish").unwrap();
+    person.press("amounts-later").unwrap();
+    for _ in 0..29 {
+        person.wait(Span::minutes(138)).unwrap();
+        person.press("start").unwrap();
+        person.press("mark-letdown").unwrap();
+        person.press("finish").unwrap();
+        person.press("amounts-later").unwrap();
+    }
+    assert!(line(&mut person, Place::Kit).is_some_and(|line| line.text.contains("pain that rises")));
+    person.wait(Span::hours(6)).unwrap();
+    assert_eq!(line(&mut person, Place::Kit), None, "72 hours are over");
+}
+
 /// What cannot wait stands first and all at once; when it was is right as it stands, so it comes late.
 #[test]
 fn the_form_of_a_sign_begins_with_what_is_only_there_or_not() {

@@ -9,8 +9,8 @@ use crate::screen::{kit, supply, View};
 use crate::time::Span;
 use crate::trouble::Trouble;
 
-/// Sessions that are looked at for pain, the latest.
-const SESSIONS: u32 = 24;
+/// Sessions that are looked at for pain, the latest: three days of sixteen.
+const SESSIONS: u32 = 48;
 
 /// What stands now, the most urgent first.
 pub(crate) fn standing(view: &View<'_>) -> Result<Vec<Caution>, Trouble> {
@@ -35,14 +35,10 @@ fn signs(view: &View<'_>, rules: &CautionRules) -> Result<Vec<BodySign>, Trouble
 }
 
 fn pains(view: &View<'_>, rules: &CautionRules) -> Result<Vec<SessionPain>, Trouble> {
-    let since = view.now.minus(rules.signs_hold);
     let mut found = Vec::new();
-    for row in view.journal.latest_sessions(view.now, SESSIONS)? {
-        if row.at.is_some_and(|at| at >= since) && !row.running {
-            found.extend(SessionPain::read(&row.subject, &view.record(&row.subject)?.1));
-        }
+    for row in view.journal.sessions_with_pain(view.now.minus(rules.signs_hold), view.now, SESSIONS)? {
+        found.extend(SessionPain::read(&row.subject, &view.record(&row.subject)?.1));
     }
-    found.reverse();
     Ok(found)
 }
 
