@@ -1,7 +1,7 @@
 //! A plan that comes back: whose it is, what it would change, accepted whole or in parts,
 //! and every reason for which one is refused.
 
-use drawwell_core::screen::shapes::{Event, FindingsScreen, Place, Screen};
+use drawwell_core::screen::shapes::{Event, FindingsScreen, ListRow, Place, Screen};
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -110,6 +110,73 @@ fn a_rule_is_chosen_from_all_that_a_family_goes_by_and_kept_within_its_bounds() 
     assert_eq!((value.value.as_str(), value.unit.as_str()), ("", "h"));
 }
 
+fn part_on_desk(page: &Screen, title: &str) -> ListRow {
+    let Screen::Findings { findings, .. } = page else { panic!("{page:?}") };
+    findings.sections.iter().flat_map(|s| &s.rows).find(|row| row.title == title).unwrap().clone()
+}
+
+/// Before she sends it she sees what it would change in that family's record.
+#[test]
+fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
+    let mut person = person();
+    let enter = |id: &str, field: &str, typed: &str| Event::Enter {
+        id: id.to_owned(),
+        field: field.to_owned(),
+        typed: typed.to_owned(),
+    };
+    person.send(enter("rhythm", "sessions_a_day", "7")).unwrap();
+    person.send(enter("rules", "breast_fever", "38.1")).unwrap();
+    person.send(Event::Add { kind: "pump".to_owned(), days_back: 0 }).unwrap();
+    let Screen::Form { form, .. } = person.screen().unwrap().clone() else { panic!("a form") };
+    person.send(enter(&form.id, "name", "Heron")).unwrap();
+    person.press("place-now").unwrap();
+    person.press("start").unwrap();
+    person.press("mark-stronger").unwrap();
+    person.press("finish").unwrap();
+    let mut desk = Desk::beside(&person).unwrap();
+    let card = desk.caseload.own_card().unwrap();
+    desk.bring_in(&shares(&mut person, &card).unwrap()).unwrap();
+
+    let plan = desk.writes_a_plan(PLAN).unwrap();
+    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    assert_eq!(
+        part_on_desk(&page, "How often, and sleep").detail,
+        "Sessions a day: 7 now, 6 then \u{b7} Longest gap: 8 h"
+    );
+    let rule = part_on_desk(&page, "A rule set anew");
+    assert_eq!(rule.detail, "Fever with signs at the breast: 38.1 °C now, 38.3 °C then");
+    let setting = part_on_desk(&page, "A setting to try");
+    assert_eq!(setting.detail, "Heron \u{b7} level 7 \u{b7} stronger than the record shows was used last");
+
+    // Its pumps are offered by name, and its rules as they stand there.
+    let screen = desk.send(setting.open.unwrap().event).unwrap();
+    let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let name = form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == "pump_name").unwrap();
+    assert_eq!(name.options.iter().map(|o| (o.label.as_str(), o.chosen)).collect::<Vec<_>>(), [("Heron", true)]);
+    desk.send(name.options[0].event.clone()).unwrap();
+    let screen = desk.send(rule.open.unwrap().event).unwrap();
+    let another = drawwell_tests::person::offered(&screen.beside, "choose-rule").unwrap();
+    let screen = desk.send(another.event).unwrap();
+    let Screen::List { list, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let rows: Vec<_> = list.groups.iter().flat_map(|group| &group.rows).collect();
+    let fever = rows.iter().find(|row| row.title == "Fever with signs at the breast").unwrap();
+    assert!(fever.detail.starts_with("Now 38.1 °C in this family’s record. As shipped: 38.5 °C. "), "{}", fever.detail);
+    assert!(rows.iter().find(|row| row.title == "Severe pain begins at").unwrap().detail.starts_with("As shipped: 7"));
+}
+
+/// What she wrote is there also where that family's record can't be read.
+#[test]
+fn a_plan_can_be_written_for_a_family_whose_record_is_damaged() {
+    let (_, mut desk) = acquainted();
+    let plan = desk.writes_a_plan(PLAN).unwrap();
+    desk.opened_again().unwrap();
+    for file in std::fs::read_dir(desk.folder().join("families")).unwrap() {
+        std::fs::write(file.unwrap().path(), b"no journal").unwrap();
+    }
+    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    assert!(part_on_desk(&page, "How often, and sleep").detail.contains("Sessions a day: 6"));
+}
+
 #[test]
 fn accepting_all_sets_all_and_one_undo_takes_it_back() {
     let (mut person, mut desk) = acquainted();
@@ -144,6 +211,30 @@ fn parts_are_accepted_and_left_by_themselves() {
     let accept = key(&person, "A rule set anew", 0);
     person.press(&accept).unwrap();
     assert_eq!(fact(&mut person, "rules")[0]["breast_fever"], 38.3);
+}
+
+/// What was answered is among what changed; her own words are not told back to her.
+#[test]
+fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
+    let (mut person, mut desk) = acquainted();
+    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    let parts = page(&person).sections;
+    let press = |title: &str, key: &str| {
+        let section = parts.iter().find(|section| section.title == title).unwrap();
+        section.actions.iter().find(|action| action.key.starts_with(key)).unwrap().event.clone()
+    };
+    person.send(press("How often, and sleep", "plan-accept")).unwrap();
+    person.send(press("An aim", "plan-leave")).unwrap();
+    let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("a sheet") };
+    let changes = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "changes").unwrap();
+    let told: Vec<_> = changes.rows.iter().map(|row| (row.label.as_str(), row.note.as_str())).collect();
+    assert_eq!(
+        told,
+        [
+            ("From your plan: How often, and sleep", "Accepted. Sessions a day: 6 \u{b7} Longest gap: 8:00"),
+            ("From your plan: An aim", "Left as it was. Aim for a day, set with your consultant: 600 mL"),
+        ]
+    );
 }
 
 #[test]

@@ -77,6 +77,20 @@ impl App {
         self.view(Present { now, zone })
     }
 
+    /// The family that the plan at a place is written for, by what it calls itself.
+    pub(crate) fn plan_is_for(&self, place: &Place) -> Result<Option<String>, Trouble> {
+        let said = |id: &str, field: &str| {
+            let fields = self.journal()?.record(id)?.map(|(_, fields)| fields).unwrap_or_default();
+            Ok::<_, Trouble>(text(&fields, field).map(str::to_owned))
+        };
+        let plan = match place {
+            Place::Plan { id } => Some(id.clone()),
+            Place::Entry { id } | Place::PlanRules { part: id } => said(id, "plan")?,
+            _ => None,
+        };
+        plan.map_or(Ok(None), |plan| said(&plan, "plan_for"))
+    }
+
     /// A record of the desk.
     pub(crate) fn record(&self, id: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
         self.journal()?.record(id)

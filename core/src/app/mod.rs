@@ -160,6 +160,16 @@ impl App {
 
     /// A place as it stands.
     pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
+        self.show_for(None, place, clock)
+    }
+
+    /// The same on a desk, for the family that a plan is written for.
+    pub(crate) fn show_for(
+        &mut self,
+        family: Option<&View<'_>>,
+        place: &Place,
+        clock: &Clock,
+    ) -> Result<Screen, Trouble> {
         let (present, _) = Present::read(clock);
         let card = match (&self.purpose, place) {
             (desk::For::Desk, Place::OwnCard) => Some(self.own_card()?),
@@ -168,6 +178,7 @@ impl App {
         let screen = self.mended(present, |app| {
             let mut view = app.view(present)?;
             view.own_card = card;
+            view.family = family;
             screen::show(&view, place)
         })?;
         Ok(match self.purpose {
@@ -179,9 +190,14 @@ impl App {
 
     /// The place the person is in. One that is gone gives way to the one before.
     pub fn here(&mut self, clock: &Clock) -> Result<Screen, Trouble> {
+        self.here_for(None, clock)
+    }
+
+    /// The same on a desk, for the family that a plan is written for.
+    pub(crate) fn here_for(&mut self, family: Option<&View<'_>>, clock: &Clock) -> Result<Screen, Trouble> {
         loop {
-            let place = self.places.last().cloned().unwrap_or(self.first_place());
-            match self.show(&place, clock) {
+            let place = self.place();
+            match self.show_for(family, &place, clock) {
                 Err(trouble) if trouble.key == "trouble-no-such-record" && self.places.len() > 1 => {
                     self.places.pop();
                 }
@@ -194,6 +210,11 @@ impl App {
                 shown => return shown,
             }
         }
+    }
+
+    /// Where the person is.
+    pub(crate) fn place(&self) -> Place {
+        self.places.last().cloned().unwrap_or(self.first_place())
     }
 
     /// Runs something; where the file turns out to be damaged it is set aside,

@@ -44,6 +44,13 @@ impl Caseload {
 
     /// Opens a family beside the list.
     pub(super) fn open_family(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
+        self.open_to_read(id, clock)?;
+        self.beside = Beside::Family(id.to_owned());
+        Ok(())
+    }
+
+    /// Opens a family's journal, unless it is the one that is open.
+    fn open_to_read(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
         let (family, shared) = self.case(id)?;
         if self.opened.as_ref().is_none_or(|opened| opened.id != id) {
             let at = as_of(clock, shared.as_ref());
@@ -55,8 +62,21 @@ impl Caseload {
             };
             self.opened = Some(Opened { id: id.to_owned(), app });
         }
-        self.beside = Beside::Family(id.to_owned());
         Ok(())
+    }
+
+    /// Opens the family that the plan at a place of the desk is written for, where its
+    /// record can be read; gives the clock as it stood when that was shared.
+    pub(super) fn open_family_of_plan(&mut self, place: &Place, clock: &Clock) -> Result<Option<Clock>, Trouble> {
+        let Some(wanted) = self.desk.plan_is_for(place)? else { return Ok(None) };
+        for id in self.desk.ids_of(Kind::CaseFamily)? {
+            let (family, shared) = self.case(&id)?;
+            if family == wanted {
+                // A plan can be written also where the record is damaged.
+                return Ok(self.open_to_read(&id, clock).ok().map(|()| as_of(clock, shared.as_ref())));
+            }
+        }
+        Ok(None)
     }
 
     /// What the desk keeps once for all families.

@@ -163,8 +163,7 @@ impl Caseload {
     pub fn here(&mut self, clock: &Clock) -> Result<CaseloadScreen, Trouble> {
         self.look_at_all(clock)?;
         let families = self.list(clock)?;
-        let at = self.clock_beside(clock);
-        let beside = self.beside_app().here(&at)?;
+        let beside = self.show_beside(None, clock)?;
         let (now, zone) = present(clock);
         let menu = drawn::menu(&self.desk.desk_view(now, zone)?, &self.watched);
         Ok(CaseloadScreen { families, beside, menu })
@@ -172,8 +171,35 @@ impl Caseload {
 
     /// A place of what is open beside the list.
     pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
-        let at = self.clock_beside(clock);
-        self.beside_app().show(place, &at)
+        self.show_beside(Some(place), clock)
+    }
+
+    /// A place of what is open beside the list, or where it stands. A plan is shown for the
+    /// family that it is written for.
+    fn show_beside(&mut self, place: Option<&Place>, clock: &Clock) -> Result<Screen, Trouble> {
+        if let Beside::Family(_) = self.beside {
+            let at = self.clock_beside(clock);
+            return match place {
+                Some(place) => self.beside_app().show(place, &at),
+                None => self.beside_app().here(&at),
+            };
+        }
+        let planned = self.open_family_of_plan(place.unwrap_or(&self.desk.place()), clock)?;
+        let mut family = match (planned, &self.opened) {
+            (Some(at), Some(opened)) => {
+                let (now, zone) = present(&at);
+                opened.app.desk_view(now, zone).ok()
+            }
+            _ => None,
+        };
+        if let Some(family) = &mut family {
+            let (now, zone) = present(clock);
+            family.settings = family.settings.clone().said_as(&self.desk.desk_view(now, zone)?.settings);
+        }
+        match place {
+            Some(place) => self.desk.show_for(family.as_ref(), place, clock),
+            None => self.desk.here_for(family.as_ref(), clock),
+        }
     }
 
     fn list(&self, clock: &Clock) -> Result<Screen, Trouble> {

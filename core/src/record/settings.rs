@@ -38,6 +38,19 @@ pub struct Settings {
 }
 
 impl Settings {
+    /// The same, said in the units and hours of another's.
+    #[must_use]
+    pub fn said_as(self, other: &Self) -> Self {
+        Self {
+            twelve_hours: other.twelve_hours,
+            volume: other.volume,
+            vacuum: other.vacuum,
+            temperature: other.temperature,
+            mass: other.mass,
+            ..self
+        }
+    }
+
     /// Reads the settings record.
     pub fn read(fields: &Fields) -> Self {
         fn unit<U: Unit>(fields: &Fields, key: &str, otherwise: U) -> U {

@@ -122,6 +122,11 @@ fn groups(
         if let (Some(session), true) = (session, spec.key.starts_with("level_")) {
             say_levels(view, session, fields, spec.key, &mut rows)?;
         }
+        if kind == Kind::PlanPart && spec.key == plan::PUMP_NAME {
+            for row in &mut rows {
+                row.options = plan::pumps_of_family(view, id, fields)?;
+            }
+        }
         match groups.iter_mut().find(|g| g.key == spec.group) {
             Some(group) => group.rows.extend(rows),
             None => groups.push(FieldGroup {

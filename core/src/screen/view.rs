@@ -38,6 +38,8 @@ pub struct View<'a> {
     pub own_card: Option<Card>,
     /// Whether this is the record of a consultant's desk.
     pub desk: bool,
+    /// On the desk, the record that a plan is written for, as it was shared last.
+    pub family: Option<&'a View<'a>>,
 }
 
 /// What a consultant's desk keeps once for all families.
@@ -104,6 +106,7 @@ impl<'a> View<'a> {
             shared: None,
             own_card: None,
             desk: false,
+            family: None,
         })
     }
 

@@ -3,13 +3,16 @@
 
 mod of_desk;
 mod page;
+mod pumps;
 mod rules;
 mod says;
 mod waits;
 
 pub(super) use of_desk::show as show_on_desk;
 pub(super) use page::show;
+pub(super) use pumps::{offered as pumps_of_family, FIELD as PUMP_NAME};
 pub(super) use rules::{of_part as rule_of_part, show as show_rules};
+pub(super) use says::{in_itself as said_in_part, title as title_of_part};
 pub(super) use waits::{group, notice};
 
 use crate::journal::Journal;

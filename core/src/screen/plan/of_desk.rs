@@ -65,7 +65,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
 }
 
 fn row(view: &View<'_>, id: &str, part: &Fields) -> Result<ListRow, Trouble> {
-    let said = says::on_desk(view, part);
+    let said = says::on_desk(view, part)?;
     let detail = if said.is_empty() { view.words().say("plan-part-nothing") } else { said };
     let open = Event::Go { place: Place::Entry { id: id.to_owned() } };
     Ok(view.told_row(says::title(view, part), detail).opens(format!("open-{id}"), open))

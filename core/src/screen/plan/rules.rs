@@ -2,7 +2,7 @@
 //! shipped and where it comes from.
 
 use crate::guidance::{Rule, Rules};
-use crate::record::{kinds::rule_of_a_family, text, Fields, Kind};
+use crate::record::{kinds::rule_of_a_family, text, Fields, Kind, RULES};
 use crate::screen::shapes::{
     Action, Event, FieldKind, FieldRow, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight,
 };
@@ -39,8 +39,20 @@ pub(in crate::screen) fn show(view: &View<'_>, part: &str) -> Result<Screen, Tro
 
 fn row(view: &View<'_>, part: &str, rule: &Rule, chosen: bool) -> ListRow {
     let choose = Event::ChooseRule { part: part.to_owned(), rule: rule.key.clone() };
-    let row = view.told_row(name(view, rule), view.words().as_shipped(rule));
+    let row = view.told_row(name(view, rule), as_it_stands(view, rule));
     row.opens(format!("choose-{}", rule.key), choose).chosen(chosen)
+}
+
+/// What a rule is shipped with, and before it what the family's record has instead.
+fn as_it_stands(view: &View<'_>, rule: &Rule) -> String {
+    let words = view.words();
+    let shipped = words.as_shipped(rule);
+    let rules = view.family.and_then(|family| family.record(RULES).ok());
+    match rules.and_then(|(_, fields)| Rules::read(&fields).set_to(&rule.key)) {
+        Some(set) => words
+            .with("plan-rules-stands", &[("value", words.rule_value(rule, set).into()), ("shipped", shipped.into())]),
+        None => shipped,
+    }
 }
 
 /// What a rule is called.
@@ -63,7 +75,7 @@ pub(in crate::screen) fn of_part(view: &View<'_>, id: &str, part: &Fields, rows:
             }
             ("rule_value", Some(rule)) => {
                 row.unit = words.rule_unit(&rule.unit);
-                row.hint = words.as_shipped(rule);
+                row.hint = as_it_stands(view, rule);
             }
             _ => continue,
         }

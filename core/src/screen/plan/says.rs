@@ -12,7 +12,7 @@ use crate::trouble::Trouble;
 const SPANS: &[&str] = &["longest_interval", "shortest_interval", "sleep_stretch"];
 
 /// What a part is about.
-pub(super) fn title(view: &View<'_>, part: &Fields) -> String {
+pub(in crate::screen) fn title(view: &View<'_>, part: &Fields) -> String {
     let words = view.words();
     let about = text(part, "plan_part").unwrap_or("words");
     if about == "setting" {
@@ -37,8 +37,19 @@ pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
     Ok(lines)
 }
 
-/// What a part says, on the desk that wrote it: what it would change there is nobody's.
-pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
+/// What a part says, on the desk that wrote it, and what it would change in the record of
+/// the family; what it would change on the desk is nobody's.
+pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
+    let mut said = match view.family {
+        Some(family) => lines(family, part)?,
+        None => in_itself(view, part),
+    };
+    said.retain(|line| !line.is_empty());
+    Ok(said.join(" \u{b7} "))
+}
+
+/// What a part says, where it can't be told what it would change or no longer matters.
+pub(in crate::screen) fn in_itself(view: &View<'_>, part: &Fields) -> Vec<String> {
     let mut said = Vec::new();
     for spec in
         Kind::PlanPart.fields().iter().filter(|s| !s.group.is_empty() && !["plan_part", "use_or_try"].contains(&s.key))
@@ -53,7 +64,7 @@ pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
             });
         }
     }
-    said.join(" \u{b7} ")
+    said
 }
 
 /// Old and new of one thing, or that nothing changes.
@@ -143,7 +154,8 @@ fn setting(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     said.extend(lasts.map(|lasts| words.with("plan-lasts", &[("span", words.span(lasts).into())])));
     let mut lines = vec![said.join(" \u{b7} ")];
     if higher_than_last(view, part)? {
-        lines.push(words.say("plan-higher"));
+        // Who reads a family's record is not the one who used it.
+        lines.push(words.say(if view.shared.is_some() { "plan-higher-there" } else { "plan-higher" }));
     }
     Ok(lines)
 }

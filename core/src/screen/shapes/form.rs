@@ -36,7 +36,8 @@ pub struct FieldRow {
     pub unit: String,
     /// Said where nothing stands in it, or what may be typed.
     pub hint: String,
-    /// For choices: one may be chosen, or several where it says so.
+    /// For choices: one may be chosen, or several where it says so. For text: what may be
+    /// taken instead of typed.
     pub options: Vec<Action>,
     pub less: Option<Action>,
     pub more: Option<Action>,

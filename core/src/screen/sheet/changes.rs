@@ -1,4 +1,4 @@
-//! What changed within the span: supply, life, kit, and the plan.
+//! What changed within the span: supply, life, kit, what was answered to plans, and the schedule.
 
 use super::section::{of_rows, row};
 use super::span::Stretch;
@@ -27,6 +27,7 @@ pub(super) fn told(
     }
     rows.extend(life(view, span, notes)?);
     rows.extend(kit(view, span)?);
+    rows.extend(super::answers::rows(view, span)?);
     rows.extend(plan(view, span)?);
     Ok(of_rows(view, "changes", rows))
 }
@@ -67,7 +68,7 @@ fn kit(view: &View<'_>, span: Stretch) -> Result<Vec<SheetRow>, Trouble> {
     Ok(found.into_iter().skip(skip).map(|(_, row)| row).collect())
 }
 
-/// How often the plan was changed by hand.
+/// How often the schedule was changed by hand.
 fn plan(view: &View<'_>, span: Stretch) -> Result<Option<SheetRow>, Trouble> {
     let words = view.words();
     let since = span.from.begins(view.zone, view.settings.day_start);

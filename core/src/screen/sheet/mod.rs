@@ -7,6 +7,7 @@
 //! [`sources`]. What the program has no answer to is absent. [`preview`] is the screen;
 //! [`crate::share::sheet`] writes what is not left out for the page.
 
+mod answers;
 mod body;
 mod cautions;
 mod changes;

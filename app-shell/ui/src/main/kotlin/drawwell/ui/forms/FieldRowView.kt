@@ -33,7 +33,10 @@ internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit, 
         if (done != null) SentField(row, done, trouble, send) else when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
             FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send, anew) }
-            FieldKind.TEXT, FieldKind.LONG_TEXT, FieldKind.SECRET -> TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)
+            FieldKind.TEXT, FieldKind.LONG_TEXT, FieldKind.SECRET -> {
+                if (row.options.isNotEmpty()) ChoiceChips(row.options, send, Modifier.fillMaxWidth().padding(bottom = 6.dp))
+                TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)
+            }
             FieldKind.FACT -> Words(
                 row.value.ifEmpty { row.hint },
                 LocalLettering.current.body,
