@@ -859,6 +859,8 @@ plan-parts-wait = { $count ->
 }
 plans-title = Plans
 plan-writing = A plan you are writing
+plan-writing-for = A plan for { $name }
+plan-part-for = For { $name }
 plan-writing-detail = It is signed with your key and sealed for this family. What it changes, the parent sees and accepts or leaves.
 plan-not-sent = Not sent yet
 plan-sent = Sent { $date }, { $time }

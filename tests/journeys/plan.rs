@@ -124,6 +124,7 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
         field: field.to_owned(),
         typed: typed.to_owned(),
     };
+    person.send(enter("settings", "sheet_name", "Juniper")).unwrap();
     person.send(enter("rhythm", "sessions_a_day", "7")).unwrap();
     person.send(enter("rules", "breast_fever", "38.1")).unwrap();
     person.send(Event::Add { kind: "pump".to_owned(), days_back: 0 }).unwrap();
@@ -139,6 +140,8 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
 
     let plan = desk.writes_a_plan(PLAN).unwrap();
     let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    let Screen::Findings { findings, .. } = &page else { panic!("{page:?}") };
+    assert_eq!(findings.headline, "A plan for Juniper");
     assert_eq!(
         part_on_desk(&page, "How often, and sleep").detail,
         "Sessions a day: 7 now, 6 then \u{b7} Longest gap: 8 h"
@@ -150,6 +153,7 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
 
     // Its pumps are offered by name, and its rules as they stand there.
     let screen = desk.send(setting.open.unwrap().event).unwrap();
+    assert_eq!(screen.beside.frame().subtitle, "For Juniper");
     let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
     let name = form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == "pump_name").unwrap();
     assert_eq!(name.options.iter().map(|o| (o.label.as_str(), o.chosen)).collect::<Vec<_>>(), [("Heron", true)]);

@@ -22,6 +22,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             "entry-when",
             &[("date", words.date(LocalDay::of(at, view.settings.day_start)).into()), ("time", words.clock(at).into())],
         ),
+        None if kind == Kind::PlanPart => plan::part_is_for(view, &fields)?,
         None => String::new(),
     };
     let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;

@@ -1,7 +1,7 @@
 //! A plan as the consultant writes it: her words, its parts, and how it is sent.
 
 use super::{parts_of_plan, says};
-use crate::record::{kinds::PLAN_PARTS, moment, Fields, Kind};
+use crate::record::{kinds::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{Action, Event, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
@@ -45,7 +45,10 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
     Ok(Screen::Findings {
         frame,
         findings: FindingsScreen {
-            headline: words.say("plan-writing"),
+            headline: match whose(view, plan)? {
+                Some(name) => words.with("plan-writing-for", &[("name", name.into())]),
+                None => words.say("plan-writing"),
+            },
             figure: String::new(),
             spoken: caption.clone(),
             caption,
@@ -62,6 +65,25 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
             ],
         },
     })
+}
+
+/// What the family that a plan is written for is called on the desk.
+fn whose(view: &View<'_>, plan: &Fields) -> Result<Option<String>, Trouble> {
+    for row in view.journal.of_kind(Kind::CaseFamily)? {
+        let (_, case) = view.record(&row.subject)?;
+        if text(&case, "family") == text(plan, "plan_for") {
+            return Ok(text(&case, NAME_OF_CASE).filter(|name| !name.trim().is_empty()).map(str::to_owned));
+        }
+    }
+    Ok(None)
+}
+
+/// The family that a part's plan is written for, said under its title; nothing where that
+/// is not known.
+pub(in crate::screen) fn said_for(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
+    let Some(plan) = text(part, "plan").filter(|_| view.desk) else { return Ok(String::new()) };
+    let name = whose(view, &view.record(plan)?.1)?;
+    Ok(name.map(|name| view.words().with("plan-part-for", &[("name", name.into())])).unwrap_or_default())
 }
 
 fn row(view: &View<'_>, id: &str, part: &Fields) -> Result<ListRow, Trouble> {

@@ -16,7 +16,7 @@ pub(in crate::screen) fn show(view: &View<'_>, part: &str) -> Result<Screen, Tro
         return Err(Trouble::new(TroubleKind::Missing, "trouble-no-such-record"));
     }
     let place = Place::PlanRules { part: part.to_owned() };
-    let mut frame = view.frame(&place, words.say("plan-rules-title"), String::new())?;
+    let mut frame = view.frame(&place, words.say("plan-rules-title"), super::part_is_for(view, &fields)?)?;
     frame.back = Some(view.back());
     let mut groups: Vec<ListGroup> = Vec::new();
     for spec in Kind::Rules.fields() {

@@ -4,6 +4,7 @@ import drawwell.surface.CaseloadScreen
 import drawwell.surface.Clock
 import drawwell.surface.Desk
 import drawwell.surface.Event
+import drawwell.surface.FormScreen
 import drawwell.surface.Opening
 import drawwell.surface.Place
 import drawwell.surface.Screen
@@ -73,14 +74,23 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
         does(Event.Enter(words.id, words.field, "You keep your supply well. Let us try a little more sleep and see whether it holds."))
         val plan = words.id
         keep("plan-empty", desk.here(now))
-        writing.findings.sections.flatMap { it.actions }.take(2).forEach { add ->
-            val part = (does(add.event).beside as? Screen.Form)?.form
-            part?.groups?.flatMap { it.rows }?.firstNotNullOfOrNull { row -> row.options.firstOrNull() }?.let { does(it.event) }
+        part(writing, "setting") { form ->
+            does(form.groups.flatMap { it.rows }.first { it.field == "pump_name" }.options.first().event)
+            does(Event.Enter(form.id, "level", "4"))
+            does(Event.Enter(form.id, "use_or_try", "try"))
             keep("plan-part", desk.here(now))
-            does(Event.OpenDesk(Place.Plan(plan)))
         }
-        keep("plan", desk.here(now))
+        part(writing, "rhythm") { form ->
+            does(Event.Enter(form.id, "sessions_a_day", "6"))
+            does(Event.Enter(form.id, "sleep_stretch", "7:00"))
+        }
+        keep("plan", does(Event.OpenDesk(Place.Plan(plan))))
         rules(writing, plan)
+    }
+
+    private fun part(plan: Screen.Findings, about: String, fills: (FormScreen) -> Unit) {
+        val add = plan.findings.sections.flatMap { it.actions }.single { it.key == "add-part-$about" }
+        fills((does(add.event).beside as Screen.Form).form)
     }
 
     private fun rules(writing: Screen.Findings, plan: String) {
