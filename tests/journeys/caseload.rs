@@ -3,7 +3,7 @@
 use drawwell_core::record::Kind;
 use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen};
 use drawwell_core::share::sealed::card::Card;
-use drawwell_core::time::Span;
+use drawwell_core::time::{Moment, Span};
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{shares, takes, Desk};
 use drawwell_tests::written::Written;
@@ -142,6 +142,23 @@ fn a_record_in_the_exchange_form_makes_a_family_and_other_files_are_refused_and_
     }
     assert_eq!(files_of(&desk), files);
     assert_eq!(rows(&mut desk).len(), 1);
+}
+
+/// Such a record says no moment at which it was shared: it is as of what was written down last,
+/// by the clock where that was, and not of a visit that was still to come.
+#[test]
+fn a_record_in_the_exchange_form_is_as_of_what_was_written_down_last() {
+    let mut desk = desk();
+    let record = Person::of_the_invented_family().unwrap().record().unwrap();
+    assert!(record.contains(r#""fact":"visit","id":"visit-2026-08-17""#), "a visit three days ahead");
+    desk.clock.unix_milliseconds =
+        Moment::from_parts("2026-11-26T12:00:00Z", "UTC").unwrap().instant().unix_milliseconds();
+    desk.clock.zone = "America/New_York".to_owned();
+    let screen = desk.bring_in(record.as_bytes()).unwrap();
+    let said = rows(&mut desk)[0].1.clone();
+    let told = screen.beside.frame().notices.iter().find(|n| n.text.starts_with("As it was shared")).unwrap();
+    assert_eq!(told.text, "As it was shared Friday 14 August, 09:59. Only to be read.");
+    assert_eq!(said, "As shared 14 August, 09:59");
 }
 
 #[test]

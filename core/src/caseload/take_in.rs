@@ -147,7 +147,8 @@ impl Caseload {
         match report {
             Ok(report) if report.taken > 0 => {
                 let zone = crate::time::Zone::named(&clock.zone).unwrap_or(crate::time::Zone::UTC);
-                let made = Moment::new(report.latest.unwrap_or(now).min(now), zone);
+                let latest = report.latest.filter(|at| at.instant() <= now);
+                let made = latest.unwrap_or_else(|| Moment::new(now, zone));
                 self.case_of(&family, None, &made, clock)
             }
             other => {

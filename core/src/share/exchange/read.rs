@@ -8,8 +8,8 @@ use serde_json::Value;
 use super::line::{self, Line};
 use super::VERSION;
 use crate::journal::{Journal, Writing};
-use crate::record::{check, text, whole, Kind};
-use crate::time::Instant;
+use crate::record::{check, moment, text, whole, Fields, Kind};
+use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// How many wrong lines are told one by one; the rest are counted.
@@ -38,8 +38,9 @@ pub struct Report {
     pub wrong: Vec<WrongLine>,
     /// How many lines were not taken in all.
     pub wrong_count: u64,
-    /// The latest moment any record tells of.
-    pub latest: Option<Instant>,
+    /// The latest moment that was written down, in the zone it was written in; a visit may lie
+    /// ahead and is none.
+    pub latest: Option<Moment>,
 }
 
 /// Brings a file in, as one act that can be taken back. A record that is known
@@ -152,8 +153,10 @@ impl Taking<'_, '_> {
             _ => None,
         };
         check::whole_record(kind, whole_record, Some(self.now), levels)?;
-        if let Some(at) = kind.time_field().and_then(|key| crate::record::moment(whole_record, key)) {
-            self.report.latest = self.report.latest.max(Some(at.instant()));
+        if let Some(at) = tells_of(kind, whole_record) {
+            if self.report.latest.as_ref().is_none_or(|latest| latest.instant() < at.instant()) {
+                self.report.latest = Some(at);
+            }
         }
         if kind == Kind::Pump {
             self.levels.remove(&id);
@@ -188,7 +191,17 @@ impl Taking<'_, '_> {
     }
 }
 
-fn text_of_pump(fields: &crate::record::Fields) -> Option<&str> {
+/// When what a record tells of was over.
+fn tells_of(kind: Kind, fields: &Fields) -> Option<Moment> {
+    let at = kind.time_field().and_then(|key| moment(fields, key));
+    match kind {
+        Kind::Visit => None,
+        Kind::Session => moment(fields, "ended").or(at),
+        _ => at,
+    }
+}
+
+fn text_of_pump(fields: &Fields) -> Option<&str> {
     text(fields, "pump")
 }
 
