@@ -866,6 +866,7 @@ plan-not-sent = Not sent yet
 plan-sent = Sent { $date }, { $time }
 plan-words = Words
 plan-parts = Parts
+plan-stands-now = { $value } now
 plan-said = { $what }: { $value }
 plan-part-nothing = Says nothing yet
 plan-rules-title = Which rule

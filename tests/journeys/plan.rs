@@ -142,10 +142,19 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
     let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
     let Screen::Findings { findings, .. } = &page else { panic!("{page:?}") };
     assert_eq!(findings.headline, "A plan for Juniper");
+    let Screen::List { list, .. } = desk.caseload.here(&desk.clock).unwrap().families else { panic!("a list") };
+    let row = list.groups.iter().flat_map(|group| &group.rows).next().unwrap();
+    assert!(row.open.as_ref().unwrap().chosen, "and the list shows whose it is");
     assert_eq!(
         part_on_desk(&page, "How often, and sleep").detail,
         "Sessions a day: 7 now, 6 then \u{b7} Longest gap: 8 h"
     );
+    let screen = desk.send(part_on_desk(&page, "How often, and sleep").open.unwrap().event).unwrap();
+    let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
+    let hint =
+        |field: &str| form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == field).unwrap().hint.clone();
+    assert_eq!(hint("sessions_a_day"), "7 now");
+    assert!(!hint("shortest_interval").contains("now"), "nothing is set there yet");
     let rule = part_on_desk(&page, "A rule set anew");
     assert_eq!(rule.detail, "Fever with signs at the breast: 38.1 °C now, 38.3 °C then");
     let setting = part_on_desk(&page, "A setting to try");

@@ -65,18 +65,29 @@ impl Caseload {
         Ok(())
     }
 
-    /// Opens the family that the plan at a place of the desk is written for, where its
-    /// record can be read; gives the clock as it stood when that was shared.
-    pub(super) fn open_family_of_plan(&mut self, place: &Place, clock: &Clock) -> Result<Option<Clock>, Trouble> {
+    /// The family that a place of the desk is about, by its record on the desk: what is kept
+    /// of it, or a plan that is written for it.
+    pub(super) fn family_at(&self, place: &Place) -> Result<Option<String>, Trouble> {
+        if let Place::CaseFamily { id } = place {
+            return Ok(Some(id.clone()));
+        }
         let Some(wanted) = self.desk.plan_is_for(place)? else { return Ok(None) };
         for id in self.desk.ids_of(Kind::CaseFamily)? {
-            let (family, shared) = self.case(&id)?;
-            if family == wanted {
-                // A plan can be written also where the record is damaged.
-                return Ok(self.open_to_read(&id, clock).ok().map(|()| as_of(clock, shared.as_ref())));
+            if self.case(&id)?.0 == wanted {
+                return Ok(Some(id));
             }
         }
         Ok(None)
+    }
+
+    /// Opens the family that a place of the desk is about, where its record can be read;
+    /// gives the clock as it stood when that was shared.
+    pub(super) fn open_family_at(&mut self, place: &Place, clock: &Clock) -> Result<Option<Clock>, Trouble> {
+        let Some(id) = self.family_at(place)? else { return Ok(None) };
+        // What is kept of a family that was removed is gone, too.
+        let Ok((_, shared)) = self.case(&id) else { return Ok(None) };
+        // A plan can be written also where the record is damaged.
+        Ok(self.open_to_read(&id, clock).ok().map(|()| as_of(clock, shared.as_ref())))
     }
 
     /// What the desk keeps once for all families.

@@ -184,7 +184,7 @@ impl Caseload {
                 None => self.beside_app().here(&at),
             };
         }
-        let planned = self.open_family_of_plan(place.unwrap_or(&self.desk.place()), clock)?;
+        let planned = self.open_family_at(place.unwrap_or(&self.desk.place()), clock)?;
         let mut family = match (planned, &self.opened) {
             (Some(at), Some(opened)) => {
                 let (now, zone) = present(&at);
@@ -205,10 +205,11 @@ impl Caseload {
     fn list(&self, clock: &Clock) -> Result<Screen, Trouble> {
         let (now, zone) = present(clock);
         let view = self.desk.desk_view(now, zone)?;
-        let chosen = match &self.beside {
-            Beside::Family(id) => Some(id.as_str()),
-            Beside::Desk => None,
+        let (family, of_desk) = match &self.beside {
+            Beside::Family(id) => (Some(id.clone()), false),
+            Beside::Desk => (self.family_at(&self.desk.place())?, true),
         };
+        let chosen = drawn::Chosen { family: family.as_deref(), of_desk };
         drawn::list(&view, &self.in_order(&view)?, chosen, Count::new(self.waits.len() as u32))
     }
 

@@ -123,8 +123,9 @@ fn groups(
         if let (Some(session), true) = (session, spec.key.starts_with("level_")) {
             say_levels(view, session, fields, spec.key, &mut rows)?;
         }
-        if kind == Kind::PlanPart && spec.key == plan::PUMP_NAME {
-            for row in &mut rows {
+        if kind == Kind::PlanPart {
+            plan::say_what_stands(view, spec.key, &mut rows)?;
+            for row in rows.iter_mut().filter(|row| row.field == plan::PUMP_NAME) {
                 row.options = plan::pumps_of_family(view, id, fields)?;
             }
         }

@@ -20,8 +20,17 @@ pub(crate) struct Row {
     pub(crate) reasons: Vec<Reason>,
 }
 
+/// Whose is what stands beside the list.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Chosen<'a> {
+    /// The family, by its record on the desk; none where it is about no family.
+    pub(crate) family: Option<&'a str>,
+    /// Whether it is the desk's own: what the consultant keeps of that family.
+    pub(crate) of_desk: bool,
+}
+
 /// The list as a screen; so many sealed files wait for their passphrase.
-pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>, waits: Count) -> Result<Screen, Trouble> {
+pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Count) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(
         &Place::Desk,
@@ -35,7 +44,7 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>, waits: C
     let group = |key: &str, rows: &[&Row]| ListGroup {
         key: key.to_owned(),
         title: if rows.is_empty() { String::new() } else { words.say(&format!("caseload-{key}")) },
-        rows: rows.iter().map(|row| drawn(view, row, chosen == Some(row.id.as_str()))).collect(),
+        rows: rows.iter().map(|row| drawn(view, row, chosen.family == Some(row.id.as_str()))).collect(),
         empty: String::new(),
         add: Vec::new(),
     };
@@ -53,11 +62,12 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Option<&str>, waits: C
     let desk = Action::new("open-desk", words.say("caseload-desk"), Event::OpenDesk { place: Place::Desk })
         .detail(words.say("caseload-desk-detail"))
         .sign(Sign::Kit)
-        .chosen(chosen.is_none());
-    let notes = chosen.map(|id| {
+        .chosen(chosen.family.is_none());
+    let notes = chosen.family.map(|id| {
         let place = Place::CaseFamily { id: id.to_owned() };
         Action::new("open-case", words.say("case-notes"), Event::OpenDesk { place })
             .detail(words.say("case-notes-detail"))
+            .chosen(chosen.of_desk)
     });
     groups.push(ListGroup {
         key: "desk".to_owned(),

@@ -10,6 +10,6 @@ mod removing;
 pub(super) use card::show as show_card;
 pub(super) use case::show as show_case;
 pub(super) use desk::show as show_desk;
-pub(crate) use list::{list, Row};
+pub(crate) use list::{list, Chosen, Row};
 pub(crate) use menu::menu;
 pub(super) use removing::show as show_removing;

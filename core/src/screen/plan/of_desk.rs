@@ -2,7 +2,7 @@
 
 use super::{parts_of_plan, says};
 use crate::record::{kinds::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
-use crate::screen::shapes::{Action, Event, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
+use crate::screen::shapes::{Action, Event, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -84,6 +84,18 @@ pub(in crate::screen) fn said_for(view: &View<'_>, part: &Fields) -> Result<Stri
     let Some(plan) = text(part, "plan").filter(|_| view.desk) else { return Ok(String::new()) };
     let name = whose(view, &view.record(plan)?.1)?;
     Ok(name.map(|name| view.words().with("plan-part-for", &[("name", name.into())])).unwrap_or_default())
+}
+
+/// Says in a part's form what stands now in the family's record.
+pub(in crate::screen) fn say_what_stands(view: &View<'_>, field: &str, rows: &mut [FieldRow]) -> Result<(), Trouble> {
+    let Some(family) = view.family else { return Ok(()) };
+    let Some(now) = says::stands(family, field)? else { return Ok(()) };
+    for row in rows {
+        let said = view.words().with("plan-stands-now", &[("value", now.as_str().into())]);
+        row.hint =
+            [said.as_str(), &row.hint].into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
+    }
+    Ok(())
 }
 
 fn row(view: &View<'_>, id: &str, part: &Fields) -> Result<ListRow, Trouble> {

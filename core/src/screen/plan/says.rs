@@ -1,5 +1,6 @@
 //! What a part of a plan says, and what it would change now.
 
+use crate::app::OF_RHYTHM;
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
 use crate::record::{date, moment, text, whole, Fields, Kind, Session, RHYTHM, RULES, SETTINGS};
@@ -8,6 +9,8 @@ use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
+/// The field of the volume a day that is aimed for.
+const AIM: &str = "aim";
 /// Fields of the rhythm that are said as a length of time.
 const SPANS: &[&str] = &["longest_interval", "shortest_interval", "sleep_stretch"];
 
@@ -26,8 +29,8 @@ pub(in crate::screen) fn title(view: &View<'_>, part: &Fields) -> String {
 pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let mut lines = match text(part, "plan_part") {
         Some("setting") => setting(view, part)?,
-        Some("rhythm") => rhythm(view, part)?,
-        Some("aim") => aim(view, part)?,
+        Some("rhythm") => each(view, part, OF_RHYTHM)?,
+        Some("aim") => each(view, part, &[AIM])?,
         Some("check") => check(view, part),
         Some("visit") => visit(view, part),
         Some("rule") => rule(view, part)?,
@@ -83,25 +86,32 @@ fn label(view: &View<'_>, field: &str) -> String {
     view.words().say(&format!("field-{}", field.replace('_', "-")))
 }
 
-fn rhythm(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
-    let now = view.record(RHYTHM)?.1;
-    let said = |fields: &Fields, field: &str| {
-        let value = whole(fields, field)?;
-        Some(match SPANS.contains(&field) {
-            true => view.words().span(crate::time::Span::minutes(i64::from(value))),
-            false => value.to_string(),
-        })
-    };
-    let of = crate::app::OF_RHYTHM.iter();
-    Ok(of.filter_map(|field| Some(changes(view, label(view, field), said(&now, field), said(part, field)?))).collect())
+/// What a field of the rhythm says, or the aim; nothing where it says nothing or is another.
+fn said_of(view: &View<'_>, fields: &Fields, field: &str) -> Option<String> {
+    if field == AIM {
+        let aim = fields.get(field).and_then(Entered::<Volume>::from_json)?;
+        return Some(view.words().volume(aim.quantity()));
+    }
+    let value = whole(fields, field).filter(|_| OF_RHYTHM.contains(&field))?;
+    Some(match SPANS.contains(&field) {
+        true => view.words().span(crate::time::Span::minutes(i64::from(value))),
+        false => value.to_string(),
+    })
 }
 
-fn aim(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
-    let said = |fields: &Fields| {
-        fields.get("aim").and_then(Entered::<Volume>::from_json).map(|e| view.words().volume(e.quantity()))
-    };
-    let before = said(&view.record(SETTINGS)?.1);
-    Ok(said(part).map(|after| changes(view, label(view, "aim"), before, after)).into_iter().collect())
+/// What stands now where a part would set a field.
+pub(in crate::screen) fn stands(view: &View<'_>, field: &str) -> Result<Option<String>, Trouble> {
+    let there = view.record(if field == AIM { SETTINGS } else { RHYTHM })?.1;
+    Ok(said_of(view, &there, field))
+}
+
+fn each(view: &View<'_>, part: &Fields, fields: &[&str]) -> Result<Vec<String>, Trouble> {
+    let mut lines = Vec::new();
+    for field in fields {
+        let Some(after) = said_of(view, part, field) else { continue };
+        lines.push(changes(view, label(view, field), stands(view, field)?, after));
+    }
+    Ok(lines)
 }
 
 fn check(view: &View<'_>, part: &Fields) -> Vec<String> {

@@ -81,6 +81,7 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
             keep("plan-part", desk.here(now))
         }
         part(writing, "rhythm") { form ->
+            keep("plan-rhythm", desk.here(now))
             does(Event.Enter(form.id, "sessions_a_day", "6"))
             does(Event.Enter(form.id, "sleep_stretch", "7:00"))
         }
