@@ -20,6 +20,16 @@ fn page(person: &Person) -> FindingsScreen {
     findings.clone()
 }
 
+/// Begins a session in which pain rises.
+fn begins_and_hurts(person: &mut Person) {
+    person.press("start").unwrap();
+    for score in [2, 5] {
+        person.press("mark-hurts").unwrap();
+        person.press(&format!("pain-{score}")).unwrap();
+        person.wait(Span::minutes(3)).unwrap();
+    }
+}
+
 /// From the first screen, two taps put a sign on disk.
 fn shivers(person: &mut Person) {
     person.send(Event::Go { place: Place::Now }).unwrap();
@@ -132,12 +142,7 @@ fn a_limit_that_was_set_anew_is_the_one_that_counts() {
 #[test]
 fn pain_that_rises_is_told_and_never_with_more_vacuum() {
     let mut person = person();
-    person.press("start").unwrap();
-    for score in [2, 5] {
-        person.press("mark-hurts").unwrap();
-        person.press(&format!("pain-{score}")).unwrap();
-        person.wait(Span::minutes(3)).unwrap();
-    }
+    begins_and_hurts(&mut person);
     assert_eq!(line(&mut person, Place::Kit), None, "not while it runs");
     person.press("finish").unwrap();
     assert_eq!(
@@ -154,11 +159,7 @@ fn pain_that_rises_is_told_and_never_with_more_vacuum() {
 #[test]
 fn pain_is_not_forgotten_behind_sessions_without_any() {
     let mut person = person();
-    person.press("start").unwrap();
-    for score in [2, 5] {
-        person.press("mark-hurts").unwrap();
-        person.press(&format!("pain-{score}")).unwrap();
-    }
+    begins_and_hurts(&mut person);
     person.press("finish").unwrap();
     person.press("amounts-later").unwrap();
     for _ in 0..29 {

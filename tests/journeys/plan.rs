@@ -190,6 +190,40 @@ fn a_plan_can_be_written_for_a_family_whose_record_is_damaged() {
     assert!(part_on_desk(&page, "How often, and sleep").detail.contains("Sessions a day: 6"));
 }
 
+/// A family's record that goes bad while it is open is no fault of the desk's own, which stays as it is.
+#[test]
+fn a_family_that_goes_bad_while_a_plan_is_written_leaves_the_desk_as_it_is() {
+    let mut person = Person::of_the_invented_family().unwrap();
+    let mut desk = Desk::beside(&person).unwrap();
+    desk.bring_in(person.record().unwrap().as_bytes()).unwrap();
+    let plan = desk.writes_a_plan(PLAN).unwrap();
+    desk.opened_again().unwrap();
+    let family = desk.families().unwrap()[0].2.clone();
+    desk.send(Event::OpenFamily { family }).unwrap();
+    let files = std::fs::read_dir(desk.folder().join("families")).unwrap().map(|file| file.unwrap().path());
+    let record = files.into_iter().find(|path| path.extension().is_some_and(|ending| ending == "drawwell")).unwrap();
+    // What was read of it already is let go of once somebody else wrote.
+    let other = rusqlite::Connection::open(&record).unwrap();
+    other.execute("UPDATE clock SET stamp = stamp + 1", []).unwrap();
+    // Pages that only a plan asks for, under the open record.
+    let mut bytes = std::fs::read(&record).unwrap();
+    let mut spoiled = 0;
+    for page in bytes.chunks_exact_mut(4096).skip(1) {
+        let holds = |text: &[u8]| page.windows(text.len()).any(|part| part == text);
+        if page[0] == 0x0a && holds(b"rhythm") && !holds(b"settings") {
+            page.fill(0xa5);
+            spoiled += 1;
+        }
+    }
+    assert!(spoiled > 0, "no page to spoil");
+    std::fs::write(&record, bytes).unwrap();
+    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    assert_eq!(part_on_desk(&page, "How often, and sleep").detail, "Sessions a day: 6 \u{b7} Longest gap: 8:00");
+    let beside = std::fs::read_dir(desk.folder()).unwrap().map(|file| file.unwrap().file_name());
+    let set_aside: Vec<_> = beside.filter(|name| name.to_string_lossy().contains("damaged")).collect();
+    assert!(set_aside.is_empty(), "{set_aside:?}");
+}
+
 #[test]
 fn accepting_all_sets_all_and_one_undo_takes_it_back() {
     let (mut person, mut desk) = acquainted();
@@ -226,7 +260,7 @@ fn parts_are_accepted_and_left_by_themselves() {
     assert_eq!(fact(&mut person, "rules")[0]["breast_fever"], 38.3);
 }
 
-/// What was answered is among what changed; her own words are not told back to her.
+/// What was answered is among what changed; a consultant's own words are not told back.
 #[test]
 fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
     let (mut person, mut desk) = acquainted();
@@ -244,8 +278,8 @@ fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
     assert_eq!(
         told,
         [
-            ("From your plan: How often, and sleep", "Accepted. Sessions a day: 6 \u{b7} Longest gap: 8:00"),
-            ("From your plan: An aim", "Left as it was. Aim for a day, set with your consultant: 600 mL"),
+            ("Consultant’s plan: How often, and sleep", "Accepted. Sessions a day: 6 \u{b7} Longest gap: 8:00"),
+            ("Consultant’s plan: An aim", "Left as it was. Aim for a day, set with your consultant: 600 mL"),
         ]
     );
 }

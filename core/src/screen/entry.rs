@@ -124,9 +124,9 @@ fn groups(
             say_levels(view, session, fields, spec.key, &mut rows)?;
         }
         if kind == Kind::PlanPart {
-            plan::say_what_stands(view, spec.key, &mut rows)?;
+            plan::say_what_stands(view, spec.key, &mut rows);
             for row in rows.iter_mut().filter(|row| row.field == plan::PUMP_NAME) {
-                row.options = plan::pumps_of_family(view, id, fields)?;
+                row.options = plan::pumps_of_family(view, id, fields);
             }
         }
         match groups.iter_mut().find(|g| g.key == spec.group) {

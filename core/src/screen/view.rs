@@ -39,7 +39,7 @@ pub struct View<'a> {
     /// Whether this is the record of a consultant's desk.
     pub desk: bool,
     /// On the desk, the record that a plan is written for, as it was shared last.
-    pub family: Option<&'a View<'a>>,
+    pub(crate) family: Option<&'a View<'a>>,
 }
 
 /// What a consultant's desk keeps once for all families.
@@ -108,6 +108,12 @@ impl<'a> View<'a> {
             desk: false,
             family: None,
         })
+    }
+
+    /// What is found in the record that a plan is written for. Where that record is damaged
+    /// nothing is: it is no trouble of this one, which would be mended for it.
+    pub(in crate::screen) fn in_family<T>(&self, look: impl FnOnce(&View<'_>) -> Result<T, Trouble>) -> Option<T> {
+        self.family.and_then(|family| look(family).ok())
     }
 
     /// The words of this view.

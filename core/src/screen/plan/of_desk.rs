@@ -27,7 +27,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
     for spec in Kind::Plan.fields().iter().filter(|spec| ["plan_words", "good_until"].contains(&spec.key)) {
         fields.extend(field_row::rows(view, id, Kind::Plan, spec, plan)?);
     }
-    let rows = parts.iter().map(|(part, said)| row(view, part, said)).collect::<Result<Vec<_>, _>>()?;
+    let rows = parts.iter().map(|(part, said)| row(view, part, said)).collect();
     let add = PLAN_PARTS.iter().map(|part| {
         let label = words.say(&format!("choice-plan-part-{part}"));
         let event = Event::AddPlanPart { plan: id.to_owned(), part: (*part).to_owned() };
@@ -87,20 +87,18 @@ pub(in crate::screen) fn said_for(view: &View<'_>, part: &Fields) -> Result<Stri
 }
 
 /// Says in a part's form what stands now in the family's record.
-pub(in crate::screen) fn say_what_stands(view: &View<'_>, field: &str, rows: &mut [FieldRow]) -> Result<(), Trouble> {
-    let Some(family) = view.family else { return Ok(()) };
-    let Some(now) = says::stands(family, field)? else { return Ok(()) };
+pub(in crate::screen) fn say_what_stands(view: &View<'_>, field: &str, rows: &mut [FieldRow]) {
+    let Some(now) = view.in_family(|family| says::stands(family, field)).flatten() else { return };
     for row in rows {
         let said = view.words().with("plan-stands-now", &[("value", now.as_str().into())]);
         row.hint =
             [said.as_str(), &row.hint].into_iter().filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
     }
-    Ok(())
 }
 
-fn row(view: &View<'_>, id: &str, part: &Fields) -> Result<ListRow, Trouble> {
-    let said = says::on_desk(view, part)?;
+fn row(view: &View<'_>, id: &str, part: &Fields) -> ListRow {
+    let said = says::on_desk(view, part);
     let detail = if said.is_empty() { view.words().say("plan-part-nothing") } else { said };
     let open = Event::Go { place: Place::Entry { id: id.to_owned() } };
-    Ok(view.told_row(says::title(view, part), detail).opens(format!("open-{id}"), open))
+    view.told_row(says::title(view, part), detail).opens(format!("open-{id}"), open)
 }

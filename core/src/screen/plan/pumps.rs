@@ -9,8 +9,11 @@ use crate::trouble::Trouble;
 pub(in crate::screen) const FIELD: &str = "pump_name";
 
 /// The pumps of the family's record, each to be named by a tap; none where it can't be read.
-pub(in crate::screen) fn offered(view: &View<'_>, id: &str, part: &Fields) -> Result<Vec<Action>, Trouble> {
-    let Some(family) = view.family else { return Ok(Vec::new()) };
+pub(in crate::screen) fn offered(view: &View<'_>, id: &str, part: &Fields) -> Vec<Action> {
+    view.in_family(|family| of_family(family, id, part)).unwrap_or_default()
+}
+
+fn of_family(family: &View<'_>, id: &str, part: &Fields) -> Result<Vec<Action>, Trouble> {
     let mut found = Vec::new();
     for row in family.journal.of_kind(Kind::Pump)? {
         let (_, fields) = family.record(&row.subject)?;

@@ -47,7 +47,7 @@ fn row(view: &View<'_>, part: &str, rule: &Rule, chosen: bool) -> ListRow {
 fn as_it_stands(view: &View<'_>, rule: &Rule) -> String {
     let words = view.words();
     let shipped = words.as_shipped(rule);
-    let rules = view.family.and_then(|family| family.record(RULES).ok());
+    let rules = view.in_family(|family| family.record(RULES));
     match rules.and_then(|(_, fields)| Rules::read(&fields).set_to(&rule.key)) {
         Some(set) => words
             .with("plan-rules-stands", &[("value", words.rule_value(rule, set).into()), ("shipped", shipped.into())]),

@@ -42,13 +42,10 @@ pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
 
 /// What a part says, on the desk that wrote it, and what it would change in the record of
 /// the family; what it would change on the desk is nobody's.
-pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
-    let mut said = match view.family {
-        Some(family) => lines(family, part)?,
-        None => in_itself(view, part),
-    };
+pub(super) fn on_desk(view: &View<'_>, part: &Fields) -> String {
+    let mut said = view.in_family(|family| lines(family, part)).unwrap_or_else(|| in_itself(view, part));
     said.retain(|line| !line.is_empty());
-    Ok(said.join(" \u{b7} "))
+    said.join(" \u{b7} ")
 }
 
 /// What a part says, where it can't be told what it would change or no longer matters.

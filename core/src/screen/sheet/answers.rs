@@ -12,8 +12,8 @@ use crate::trouble::Trouble;
 /// Answers that are told, the latest.
 const TOLD: usize = 8;
 
-/// Each part that was accepted or left, by when, with what it says. Her words in a plan ask
-/// for no answer and are not told back to her.
+/// Each part that was accepted or left, by when, with what it says. A consultant's words in
+/// a plan ask for no answer and are not told back.
 pub(super) fn rows(view: &View<'_>, span: Stretch) -> Result<Vec<SheetRow>, Trouble> {
     let words = view.words();
     let mut found = Vec::new();
