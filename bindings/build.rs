@@ -6,15 +6,20 @@
 use std::{env, fs, path::PathBuf};
 
 use quote::quote;
-use syn::{Attribute, Field, Item};
+use syn::{parse_quote, Attribute, Field, Item};
 
 fn only_docs(attributes: &[Attribute]) -> Vec<Attribute> {
     attributes.iter().filter(|a| a.path().is_ident("doc")).cloned().collect()
 }
 
+/// What serde may find left out, a host may leave out too.
 fn keep_docs<'a>(fields: impl Iterator<Item = &'a mut Field>) {
     for field in fields {
+        let may_be_left = field.attrs.iter().any(|a| a.path().is_ident("serde"));
         field.attrs = only_docs(&field.attrs);
+        if may_be_left {
+            field.attrs.push(parse_quote!(#[uniffi(default = None)]));
+        }
     }
 }
 

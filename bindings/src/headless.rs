@@ -5,6 +5,9 @@
 //!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
 //!
+//! The offset in `--at` is what the clock on the wall shows, and goes before the zone's data;
+//! `Z` leaves it to them.
+//!
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
 //! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`, `pump:ID`,
@@ -49,7 +52,8 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
         }
     }
     let zone = zone?;
-    let moment = Moment::from_parts(&at?, &zone).ok()?;
+    let at = at?;
+    let moment = Moment::from_parts(&at, &zone).ok()?;
     let (what, table, with) = match <[String; 2]>::try_from(rest) {
         Ok([what, with]) => (what, None, with),
         Err(rest) => {
@@ -57,8 +61,15 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
             (what, Some(table), with)
         }
     };
-    let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone };
+    let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone, offset_seconds: told(&at) };
     Some(Asked { journal: journal?, clock, device, what, table, with })
+}
+
+/// The offset that an RFC 3339 time says. `Z` and `-00:00` say none (RFC 9557 section 2).
+fn told(at: &str) -> Option<i32> {
+    let says_none = at.ends_with(['Z', 'z']) || at.ends_with("-00:00");
+    let offset = chrono::DateTime::parse_from_rfc3339(at).ok()?.offset().local_minus_utc();
+    (!says_none).then_some(offset)
 }
 
 fn place(text: &str) -> Option<Place> {

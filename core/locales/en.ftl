@@ -1136,6 +1136,8 @@ pick-record-detail = from another phone, or a copy
 record-handed-over = The file was written.
 about-care = Not a diagnosis
 about-care-detail = Drawwell keeps a record and does sums. It never urges more vacuum. Your care team, the pump’s manual and the unit’s own rules come first. If you feel ill or worried, ask them.
+about-zones = Clock changes
+about-zones-detail = Drawwell carries the world’s clock changes as they were known in release { $release } of the IANA time zone data. Where the clock of this device shows another hour now, the device’s hour is taken.
 clock-ahead = Another device’s clock was { $span } ahead. Please set it right.
 
 ## Bringing a file in

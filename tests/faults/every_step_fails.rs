@@ -207,3 +207,22 @@ fn a_migration_from_the_fourth_schema_stopped_half_way_can_be_begun_again() {
     assert_eq!(Journal::open(&path, "one", NOW).unwrap().journal.secret("opens").unwrap(), None);
     assert!(version() > 4);
 }
+
+#[test]
+fn a_migration_from_the_fifth_schema_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-5.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    in_the_way("CREATE TABLE built(in_the_way TEXT)");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    let version = || -> i64 {
+        rusqlite::Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |r| r.get(0)).unwrap()
+    };
+    assert_eq!(version(), 5, "it still is what it was");
+    in_the_way("DROP TABLE built");
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert_eq!(journal.undoable().unwrap().unwrap().name, "enter");
+    assert!(version() > 5);
+}

@@ -10,6 +10,7 @@
 
 mod caseload;
 mod cautions;
+mod clocks_that_disagree;
 mod comfort;
 mod compare;
 mod day_and_entry;

@@ -27,5 +27,6 @@ mod rules_of_supply;
 mod rules_of_the_night;
 mod supply_values;
 mod traces;
+mod tzdata_zones;
 mod ucum_factors;
 mod wilcoxon_hollander_wolfe;

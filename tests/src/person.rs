@@ -47,7 +47,8 @@ impl Person {
     /// A person with a record at a path.
     pub fn with_record(path: &Path, moment: &str, zone: &str) -> Result<Self, Trouble> {
         let at = Moment::from_parts(moment, zone).map_err(|_| trouble("bad-moment"))?;
-        let clock = Clock { unix_milliseconds: at.instant().unix_milliseconds(), zone: zone.to_owned() };
+        let clock =
+            Clock { unix_milliseconds: at.instant().unix_milliseconds(), zone: zone.to_owned(), offset_seconds: None };
         let mut person =
             Self { app: None, path: path.to_owned(), clock, screen: None, effects: Vec::new(), taps: 0, _folder: None };
         person.open()?;
@@ -84,6 +85,12 @@ impl Person {
     /// Time passes.
     pub fn wait(&mut self, span: Span) -> Result<(), Trouble> {
         self.clock.unix_milliseconds += span.in_milliseconds();
+        self.look()
+    }
+
+    /// The clock of their device shows another offset than its zone's data say.
+    pub fn is_told(&mut self, offset_seconds: Option<i32>) -> Result<(), Trouble> {
+        self.clock.offset_seconds = offset_seconds;
         self.look()
     }
 

@@ -11,7 +11,7 @@ use serde_json::{json, Value};
 
 /// A clock that stands at an instant.
 pub fn clock(at: Instant) -> Clock {
-    Clock { unix_milliseconds: at.unix_milliseconds(), zone: "UTC".to_owned() }
+    Clock { unix_milliseconds: at.unix_milliseconds(), zone: "UTC".to_owned(), offset_seconds: None }
 }
 
 /// The program over a record, as the benchmarks open it.

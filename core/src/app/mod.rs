@@ -66,17 +66,20 @@ pub struct App {
 
 /// The present, as one call sees it.
 #[derive(Debug, Clone, Copy)]
-struct Present {
-    now: Instant,
-    zone: Zone,
+pub(crate) struct Present {
+    pub(crate) now: Instant,
+    pub(crate) zone: Zone,
 }
 
 impl Present {
-    /// A zone that is not known here stands for universal time, and is said.
-    fn read(clock: &Clock) -> (Self, bool) {
-        let zone = Zone::named(&clock.zone);
+    /// The host's own clock goes before the zone's data. A zone that is not known here stands
+    /// for universal time, and is said.
+    pub(crate) fn read(clock: &Clock) -> (Self, bool) {
         let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
-        (Self { now, zone: zone.clone().unwrap_or(Zone::UTC) }, zone.is_ok())
+        let named = Zone::named(&clock.zone);
+        let known = named.is_ok();
+        let zone = named.unwrap_or(Zone::UTC);
+        (Self { now, zone: clock.offset_seconds.map_or(zone, |told| zone.as_told(told, now)) }, known)
     }
 }
 

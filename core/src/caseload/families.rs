@@ -8,7 +8,7 @@ use crate::journal::Journal;
 use crate::record::{moment, text, Kind};
 use crate::screen::shapes::{Clock, Place};
 use crate::screen::{Shared, View};
-use crate::time::{Instant, Moment, Zone};
+use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// Where the families' journals lie in the caseload's folder.
@@ -126,7 +126,7 @@ impl Caseload {
             Ok(opened) => opened.journal,
             Err(trouble) => return Ok(vec![Reason::CannotBeRead(trouble.key)]),
         };
-        let zone = Zone::named(&at.zone).unwrap_or(Zone::UTC);
+        let (_, zone) = super::present(at);
         let mut view = View::new(&journal, self.texts(), now, zone)?;
         view.shared = Some(kit);
         super::reasons::of(&view, &kit.rules)

@@ -15,7 +15,7 @@ use std::collections::{BTreeMap, VecDeque};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
-use crate::app::App;
+use crate::app::{App, Present};
 use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadScreen, CaseloadUpdate, Clock, Effect, Event, Opening, Place, Screen};
@@ -252,14 +252,16 @@ impl Caseload {
 }
 
 fn present(clock: &Clock) -> (Instant, Zone) {
-    (Instant::from_unix_milliseconds(clock.unix_milliseconds), Zone::named(&clock.zone).unwrap_or(Zone::UTC))
+    let (Present { now, zone }, _) = Present::read(clock);
+    (now, zone)
 }
 
 /// The present of a record that ends with what was shared last.
 fn as_of(clock: &Clock, shared: Option<&Moment>) -> Clock {
     match shared {
         Some(at) if at.instant().unix_milliseconds() < clock.unix_milliseconds => {
-            Clock { unix_milliseconds: at.instant().unix_milliseconds(), zone: at.zone_name().to_owned() }
+            let unix_milliseconds = at.instant().unix_milliseconds();
+            Clock { unix_milliseconds, zone: at.zone_name().to_owned(), offset_seconds: None }
         }
         _ => clock.clone(),
     }

@@ -146,7 +146,7 @@ impl Caseload {
         drop(journal);
         match report {
             Ok(report) if report.taken > 0 => {
-                let zone = crate::time::Zone::named(&clock.zone).unwrap_or(crate::time::Zone::UTC);
+                let (_, zone) = super::present(clock);
                 let latest = report.latest.filter(|at| at.instant() <= now);
                 let made = latest.unwrap_or_else(|| Moment::new(now, zone));
                 self.case_of(&family, None, &made, clock)

@@ -8,6 +8,7 @@
 
 pub mod act;
 pub mod backup;
+mod built;
 pub mod change;
 pub mod clock;
 mod erase;

@@ -8,7 +8,7 @@ use std::time::Duration;
 use rusqlite::config::DbConfig;
 use rusqlite::{params, Connection};
 
-use super::{salvage, schema, Journal, Salvaged};
+use super::{built, salvage, schema, Journal, Salvaged};
 use crate::time::Instant;
 use crate::trouble::{Kind, Trouble};
 
@@ -60,6 +60,7 @@ impl Journal {
         connection.pragma_update(None, "trusted_schema", false)?;
         connection.pragma_update(None, "cache_size", -8000)?;
         schema::migrate(&mut connection, version)?;
+        built::follow_the_data(&mut connection)?;
         let device = own_name(&connection, device)?;
         let journal = Self { connection, path: path.to_owned(), device };
         journal.touch_every_table()?;
@@ -80,6 +81,7 @@ impl Journal {
             "day_production",
             "run",
             "secret",
+            "built",
         ] {
             self.connection
                 .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet, HashSet};
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
-use super::{fold, removals, runs};
+use super::{built, fold, removals, runs};
 use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
 use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Run, Session, MARKS, SETTINGS};
@@ -309,7 +309,8 @@ pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
         group.entry(key).or_default().push(change);
     }
     stand_all(store, &mut group)?;
-    project(store, &subjects)
+    project(store, &subjects)?;
+    built::by_todays_data(store)
 }
 
 fn stand_all(store: &Connection, group: &mut BTreeMap<(String, String), Vec<Change>>) -> Result<(), Trouble> {

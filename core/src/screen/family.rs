@@ -3,6 +3,7 @@
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{kit, View};
 use crate::record::{Kind, RULES, SETTINGS};
+use crate::time::zone_data;
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -81,7 +82,13 @@ fn about(view: &View<'_>) -> ListGroup {
     ListGroup {
         key: "about".to_owned(),
         title: words.say("group-about"),
-        rows: vec![view.told_row(words.say("about-care"), words.say("about-care-detail"))],
+        rows: vec![
+            view.told_row(words.say("about-care"), words.say("about-care-detail")),
+            view.told_row(
+                words.say("about-zones"),
+                words.with("about-zones-detail", &[("release", zone_data().into())]),
+            ),
+        ],
         empty: String::new(),
         add: vec![look.weight(Weight::Quiet)],
     }

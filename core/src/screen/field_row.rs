@@ -290,7 +290,9 @@ impl Row<'_, '_> {
         let moment = self.value.and_then(|v| Moment::from_json(v).ok());
         let shown = moment.as_ref().map(|m| words.clock(m)).unwrap_or_default();
         let mut time = self.stepped(self.row(FieldKind::Time, shown, String::new()));
-        if let Some(zone) = moment.as_ref().map(Moment::zone_name).filter(|z| *z != self.view.zone.name()) {
+        let here = self.view.present();
+        let elsewhere = |zone: &&str| ![self.view.zone.name(), here.zone_name()].contains(zone);
+        if let Some(zone) = moment.as_ref().map(Moment::zone_name).filter(elsewhere) {
             time.hint = words.with("in-zone", &[("zone", zone.into())]);
         }
         let Some(moment) = moment else { return vec![time] };

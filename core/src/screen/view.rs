@@ -97,7 +97,8 @@ impl<'a> View<'a> {
             journal,
             texts,
             now,
-            zone: settings.zone.unwrap_or(device_zone),
+            // What the host told of its own zone is not said of another.
+            zone: settings.zone.filter(|chosen| chosen.name() != device_zone.name()).unwrap_or(device_zone),
             settings,
             look_around: false,
             said: &[],

@@ -1,8 +1,10 @@
 //! From the time on the wall to an instant, across clock changes.
 
-use chrono::{Duration, MappedLocalTime, NaiveDateTime, TimeZone};
+use chrono::NaiveDateTime;
+use jiff::tz::{AmbiguousOffset, Offset, TimeZone};
+use jiff::Timestamp;
 
-use super::{Instant, Zone};
+use super::{Instant, Span, Zone};
 
 /// What was odd about a local time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -31,35 +33,35 @@ pub struct Resolved {
 /// (03:30); both are valid readings of what a person meant. We ring and record
 /// at the next valid instant and say so.
 pub fn resolve(wall: NaiveDateTime, zone: Zone) -> Resolved {
-    match zone.0.from_local_datetime(&wall) {
-        MappedLocalTime::Single(t) => {
-            Resolved { instant: Instant::from_unix_milliseconds(t.timestamp_millis()), surprise: Surprise::None }
-        }
-        MappedLocalTime::Ambiguous(first, _) => {
-            Resolved { instant: Instant::from_unix_milliseconds(first.timestamp_millis()), surprise: Surprise::Twice }
-        }
-        MappedLocalTime::None => Resolved { instant: after_gap(wall, zone), surprise: Surprise::Skipped },
+    // As if it stood on the wall of universal time.
+    let wall = Instant::from_unix_milliseconds(wall.and_utc().timestamp_millis());
+    let by_data = by_data(wall, zone.data());
+    let Some(told) = zone.told else { return by_data };
+    let as_told = wall.minus(Span::seconds(i64::from(told.offset_seconds())));
+    match (told.holds_at(as_told), !told.holds_at(by_data.instant)) {
+        (true, false) => Resolved { instant: as_told, surprise: Surprise::None },
+        (false, true) => by_data,
+        (true, true) => Resolved { instant: as_told.min(by_data.instant), surprise: Surprise::Twice },
+        (false, false) => Resolved { instant: told.edge_towards(as_told), surprise: Surprise::Skipped },
     }
 }
 
-/// Finds the end of a gap by bisection: the offset before the gap puts the
-/// wall time after it, the offset after the gap before it.
-fn after_gap(wall: NaiveDateTime, zone: Zone) -> Instant {
-    let as_utc = Instant::from_unix_milliseconds(wall.and_utc().timestamp_millis());
-    let day = Duration::hours(26).num_milliseconds();
-    let mut low = as_utc.unix_milliseconds() - day;
-    let mut high = as_utc.unix_milliseconds() + day;
-    let is_after = |ms: i64| {
-        let at = Instant::from_unix_milliseconds(ms);
-        ms + i64::from(zone.offset_seconds(at)) * 1000 >= as_utc.unix_milliseconds()
+fn by_data(wall: Instant, data: &TimeZone) -> Resolved {
+    let found = |instant, surprise| Resolved { instant, surprise };
+    let Ok(as_universal) = Timestamp::from_millisecond(wall.unix_milliseconds()) else {
+        return found(wall, Surprise::None);
     };
-    while high - low > 1 {
-        let middle = low + (high - low) / 2;
-        if is_after(middle) {
-            high = middle;
-        } else {
-            low = middle;
+    let with = |offset: Offset| wall.minus(Span::seconds(i64::from(offset.seconds())));
+    match data.to_ambiguous_timestamp(TimeZone::UTC.to_datetime(as_universal)).offset() {
+        AmbiguousOffset::Unambiguous { offset } => found(with(offset), Surprise::None),
+        AmbiguousOffset::Fold { before, .. } => found(with(before), Surprise::Twice),
+        // With the offset from after the gap it lies before it.
+        AmbiguousOffset::Gap { before, after } => {
+            let change = Timestamp::from_millisecond(with(after).unix_milliseconds())
+                .ok()
+                .and_then(|at| data.following(at).find(|change| change.offset() == after));
+            let at = change.map(|change| Instant::from_unix_milliseconds(change.timestamp().as_millisecond()));
+            found(at.unwrap_or(with(before)), Surprise::Skipped)
         }
     }
-    Instant::from_unix_milliseconds(high)
 }

@@ -8,6 +8,7 @@ mod day;
 mod instant;
 mod local;
 mod moment;
+mod told;
 mod typed;
 mod zone;
 
@@ -16,4 +17,4 @@ pub use instant::{Instant, Span};
 pub use local::{resolve, Resolved, Surprise};
 pub use moment::{Moment, NotAMoment};
 pub use typed::{parse_clock_time, parse_date, parse_minutes, say_minutes, ClockTime};
-pub use zone::{UnknownZone, Zone};
+pub use zone::{zone_data, UnknownZone, Zone};

@@ -8,11 +8,13 @@ use super::{Instant, Zone};
 
 /// When a fact happened, and where on the clock the person then was.
 ///
-/// The offset is kept beside the zone, so that the time on the wall comes back
-/// as it was even where zone data changes later.
+/// The instant stands whatever happens to clocks. The wall is the one that the zone's data
+/// show today: what was kept under older data is shown by the newer. The offset it was kept
+/// with goes out again as it came in, and stands for the wall where the zone is not known.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Moment {
     instant: Instant,
+    kept_offset_seconds: i32,
     offset_seconds: i32,
     zone: String,
 }
@@ -25,7 +27,9 @@ pub struct NotAMoment;
 impl Moment {
     /// An instant as it stands on the wall in a zone.
     pub fn new(instant: Instant, zone: Zone) -> Self {
-        Self { instant, offset_seconds: zone.offset_seconds(instant), zone: zone.name().to_owned() }
+        let offset_seconds = zone.offset_seconds(instant);
+        let zone = zone.kept_at(instant).name().to_owned();
+        Self { instant, kept_offset_seconds: offset_seconds, offset_seconds, zone }
     }
 
     /// The instant.
@@ -33,7 +37,7 @@ impl Moment {
         self.instant
     }
 
-    /// Seconds east of UTC then and there.
+    /// Seconds east of UTC then and there, by the wall.
     pub fn offset_seconds(&self) -> i32 {
         self.offset_seconds
     }
@@ -54,14 +58,19 @@ impl Moment {
         DateTime::from_timestamp_millis(shifted).map_or(NaiveDateTime::MIN, |d| d.naive_utc())
     }
 
-    /// `{"at": RFC 3339 with milliseconds and offset, "zone": IANA name}`.
+    /// `{"at": RFC 3339 with milliseconds and offset, "zone": IANA name}`, with the offset it
+    /// was kept with.
     pub fn to_json(&self) -> Value {
-        json!({ "at": self.to_rfc3339(), "zone": self.zone })
+        json!({ "at": self.with_offset(self.kept_offset_seconds), "zone": self.zone })
     }
 
-    /// RFC 3339 with milliseconds and offset.
+    /// RFC 3339 with milliseconds and the wall's offset.
     pub fn to_rfc3339(&self) -> String {
-        let offset = FixedOffset::east_opt(self.offset_seconds);
+        self.with_offset(self.offset_seconds)
+    }
+
+    fn with_offset(&self, seconds: i32) -> String {
+        let offset = FixedOffset::east_opt(seconds);
         let utc = DateTime::from_timestamp_millis(self.instant.unix_milliseconds());
         match (utc, offset) {
             (Some(utc), Some(offset)) => utc.with_timezone(&offset).to_rfc3339_opts(SecondsFormat::Millis, false),
@@ -78,11 +87,10 @@ impl Moment {
         if !clean {
             return Err(NotAMoment);
         }
-        Ok(Self {
-            instant: Instant::from_unix_milliseconds(parsed.timestamp_millis()),
-            offset_seconds: parsed.offset().local_minus_utc(),
-            zone: zone.to_owned(),
-        })
+        let instant = Instant::from_unix_milliseconds(parsed.timestamp_millis());
+        let kept_offset_seconds = parsed.offset().local_minus_utc();
+        let offset_seconds = Zone::named(zone).map_or(kept_offset_seconds, |zone| zone.offset_seconds(instant));
+        Ok(Self { instant, kept_offset_seconds, offset_seconds, zone: zone.to_owned() })
     }
 
     /// Reads the stored form.

@@ -25,6 +25,10 @@ pub struct Clock {
     pub unix_milliseconds: i64,
     /// IANA zone name, such as `Europe/Berlin`.
     pub zone: String,
+    /// Seconds east of universal time that the host's own clock now shows there. A host may
+    /// leave it: its data are asked because they may be newer than the program's.
+    #[serde(default)]
+    pub offset_seconds: Option<i32>,
 }
 
 /// A screen, ready to draw.

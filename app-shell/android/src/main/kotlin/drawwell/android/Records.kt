@@ -9,6 +9,7 @@ import drawwell.surface.Place
 import drawwell.surface.uniffiEnsureInitialized
 import drawwell.ui.OpenRecord
 import java.io.File
+import java.time.Instant
 import java.time.ZoneId
 import java.time.ZonedDateTime
 import java.util.Locale
@@ -51,7 +52,11 @@ internal class Records(private val context: Context, private val now: () -> Long
         return OpenRecord(core, clock)
     }
 
-    private fun here() = Clock(now(), ZoneId.systemDefault().id)
+    /** With the phone's own offset: its zone data are the system's, and what its clock shows is what is read. */
+    private fun here(): Clock {
+        val (at, zone) = Instant.ofEpochMilli(now()) to ZoneId.systemDefault()
+        return Clock(at.toEpochMilli(), zone.id, zone.rules.getOffset(at).totalSeconds)
+    }
 
     private fun bundled(name: String): ByteArray = context.assets.open("drawwell/demo/$name").use { it.readBytes() }
 
