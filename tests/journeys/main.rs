@@ -24,6 +24,7 @@ mod kit_trace;
 mod left_running;
 mod pictures_in_words;
 mod plan;
+mod ranges_and_bounds;
 mod sentences;
 mod session_in_taps;
 mod sharing;

@@ -55,7 +55,8 @@ impl<Q: Quantity> Entered<Q> {
     }
 
     /// Reads the stored form. `value` in its `unit` is the truth; `typed` may
-    /// be missing, and is refused where it says something else.
+    /// be missing, and is refused where it says something else: where the value, in
+    /// the unit that was typed, is not what was typed to its last figure.
     pub fn from_json(value: &Value) -> Option<Self> {
         let unit = Q::Unit::from_ucum(value.get("unit")?.as_str()?)?;
         let number = value.get("value")?.as_f64().filter(|v| v.is_finite())?;
@@ -63,12 +64,20 @@ impl<Q: Quantity> Entered<Q> {
         match (value.get("typed"), value.get("typed_unit")) {
             (Some(typed), Some(typed_unit)) => {
                 let entered = Self::parse(typed.as_str()?, Q::Unit::from_ucum(typed_unit.as_str()?)?).ok()?;
-                let close = (entered.quantity.canonical() - quantity.canonical()).abs()
-                    <= 1e-6 * quantity.canonical().abs().max(1.0);
-                close.then_some(Self { quantity, ..entered })
+                let typed = entered.quantity.in_unit(entered.unit);
+                // A hair more: neither number is exact in binary.
+                let may_differ = half_of_the_last_figure(&entered.typed) + 1e-6 * typed.abs().max(1.0);
+                let apart = (quantity.in_unit(entered.unit) - typed).abs();
+                (apart <= may_differ).then_some(Self { quantity, ..entered })
             }
             (None, None) => Some(Self { quantity, typed: say_decimal(number, 6), unit }),
             _ => None,
         }
     }
+}
+
+/// Half of one in the last figure of a decimal number: what rounding to it may take away.
+fn half_of_the_last_figure(typed: &str) -> f64 {
+    let behind = typed.split_once([',', '.']).map_or(0, |(_, part)| part.len());
+    0.5 / 10_f64.powi(i32::try_from(behind).unwrap_or(i32::MAX))
 }

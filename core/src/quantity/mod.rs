@@ -12,7 +12,7 @@ mod plain;
 pub mod unit;
 
 pub use entered::Entered;
-pub use number::{parse_decimal, say_decimal, NotANumber};
+pub use number::{parse_decimal, say_decimal, NotANumber, Rounding};
 pub use plain::{Count, Level, Score, Share};
 pub use unit::{
     AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Drift, DriftUnit, Leak, LeakUnit, Length, LengthUnit, Mass,

@@ -40,6 +40,43 @@ pub fn parse_decimal(text: &str) -> Result<f64, NotANumber> {
     Ok(if negative { -value } else { value })
 }
 
+/// How a figure is rounded where it is said. The ends of a range go outward, so that what is
+/// read holds all that was reckoned.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Rounding {
+    /// To the nearest.
+    #[default]
+    Nearest,
+    /// Down, for a lower end.
+    Down,
+    /// Up, for an upper end and for an error.
+    Up,
+}
+
+/// So much of a step beyond it is what computing leaves, and no reason for one more.
+const HAIR: f64 = 1e-6;
+
+impl Rounding {
+    /// A value in whole steps.
+    pub fn to_step(self, value: f64, step: f64) -> f64 {
+        let steps = value / step;
+        step * match self {
+            Self::Nearest => steps.round(),
+            Self::Down => (steps + HAIR).floor(),
+            Self::Up => (steps - HAIR).ceil(),
+        }
+    }
+
+    /// Writes a number with at most so many places, as [`say_decimal`] does.
+    pub fn say(self, value: f64, places: usize) -> String {
+        let step = 10_f64.powi(-i32::try_from(places).unwrap_or(0));
+        match self {
+            Self::Nearest => say_decimal(value, places),
+            _ => say_decimal(self.to_step(value, step), places),
+        }
+    }
+}
+
 /// Writes a number with at most so many places, without trailing zeros.
 pub fn say_decimal(value: f64, places: usize) -> String {
     let text = format!("{value:.places$}");

@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
 use super::{ambient, kinds, moment, text, whole, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS};
-use crate::quantity::{say_decimal, Quantity, Unit};
+use crate::quantity::{Entered, Quantity, Rounding, Speed, Unit, Vacuum};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
@@ -41,8 +41,8 @@ pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: O
     match kind {
         Kind::Session => session(fields, now, levels),
         Kind::Pump => {
-            rising(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
-            rising(fields, "cycles_low", "cycles_high")
+            rising::<Vacuum>(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
+            rising::<Speed>(fields, "cycles_low", "cycles_high")
         }
         Kind::Check => gauge_check(fields, levels),
         Kind::Rhythm => rhythm(fields),
@@ -123,7 +123,7 @@ fn gauge_check(fields: &Fields, levels: Option<u32>) -> Result<(), Trouble> {
         if let Some(ambient) = ambient.filter(|ambient| reading.vacuum.quantity() > *ambient) {
             let unit = reading.vacuum.unit();
             return Err(Trouble::bad(key, "bad-beyond-air")
-                .with("most", say_decimal(ambient.in_unit(unit), unit.places()))
+                .with("most", Rounding::Down.say(ambient.in_unit(unit), unit.places()))
                 .with("unit", unit.ucum()));
         }
         match (reading.place.level, levels) {
@@ -136,8 +136,9 @@ fn gauge_check(fields: &Fields, levels: Option<u32>) -> Result<(), Trouble> {
     Ok(())
 }
 
-fn rising(fields: &Fields, low: &str, high: &str) -> Result<(), Trouble> {
-    let value = |key: &str| fields.get(key).and_then(|v| v.get("value")).and_then(Value::as_f64);
+/// A range whose ends rise, each in whatever unit it was written in.
+fn rising<Q: Quantity>(fields: &Fields, low: &str, high: &str) -> Result<(), Trouble> {
+    let value = |key: &str| fields.get(key).and_then(Entered::<Q>::from_json).map(|e| e.quantity().canonical());
     match (value(low), value(high)) {
         (Some(low), Some(top)) if low > top => Err(Trouble::bad(high, "bad-order")),
         _ => Ok(()),

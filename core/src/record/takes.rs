@@ -5,8 +5,8 @@ use serde_json::Value;
 
 use super::{Amount, Kind, Sizes};
 use crate::quantity::{
-    say_decimal, AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Speed, Temperature, Unit, Vacuum,
-    Volume,
+    say_decimal, AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Rounding, Speed, Temperature,
+    Unit, Vacuum, Volume,
 };
 use crate::time::{parse_clock_time, say_minutes, Moment, Zone};
 use crate::trouble::Trouble;
@@ -240,8 +240,9 @@ pub fn within<Q: Quantity>(field: &str, entered: &Entered<Q>, least: f64, most: 
         return Ok(());
     }
     let unit = entered.unit();
-    let say = |bound: f64| say_decimal(Q::from_canonical(bound).in_unit(unit), unit.places());
-    Err(out_of_range(field, &say(least), &say(most), unit.ucum()))
+    // Inward: what is said to be taken is taken.
+    let say = |bound: f64, inward: Rounding| inward.say(Q::from_canonical(bound).in_unit(unit), unit.places());
+    Err(out_of_range(field, &say(least, Rounding::Up), &say(most, Rounding::Down), unit.ucum()))
 }
 
 fn out_of_range(field: &str, least: &str, most: &str, unit: &str) -> Trouble {

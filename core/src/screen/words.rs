@@ -4,8 +4,8 @@ use chrono::{Datelike, Timelike};
 
 use crate::guidance::Rule;
 use crate::quantity::{
-    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Share, Unit, Vacuum, VacuumUnit,
-    Volume, VolumeUnit, Wear, WearUnit,
+    say_decimal, Drift, DriftUnit, Entered, Production, ProductionUnit, Quantity, Rounding, Share, Unit, Vacuum,
+    VacuumUnit, Volume, VolumeUnit, Wear, WearUnit,
 };
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};
@@ -16,12 +16,25 @@ use crate::time::{LocalDay, Moment, Span};
 pub struct Words<'a> {
     texts: &'a Texts,
     settings: &'a Settings,
+    rounding: Rounding,
 }
 
 impl<'a> Words<'a> {
     /// Words in a language, by settings.
     pub fn new(texts: &'a Texts, settings: &'a Settings) -> Self {
-        Self { texts, settings }
+        Self { texts, settings, rounding: Rounding::Nearest }
+    }
+
+    /// Words for the lower end of a range: figures are rounded down.
+    #[must_use]
+    pub fn low(self) -> Self {
+        Self { rounding: Rounding::Down, ..self }
+    }
+
+    /// Words for the upper end of a range, or for an error: figures are rounded up.
+    #[must_use]
+    pub fn high(self) -> Self {
+        Self { rounding: Rounding::Up, ..self }
     }
 
     /// A sentence that needs nothing.
@@ -122,7 +135,7 @@ impl<'a> Words<'a> {
     pub fn volume(&self, volume: Volume) -> String {
         let unit = self.settings.volume;
         let places = if volume.in_unit(unit).abs() < 10.0 { unit.places().max(1) } else { unit.places() };
-        self.with_unit(say_decimal(volume.in_unit(unit), places), unit)
+        self.with_unit(self.rounding.say(volume.in_unit(unit), places), unit)
     }
 
     /// A production, as a volume that stands for a day.
@@ -141,16 +154,18 @@ impl<'a> Words<'a> {
             VolumeUnit::Milliliter => {
                 let value = production.in_unit(ProductionUnit::MilliliterPerDay);
                 let step = if value.abs() < 100.0 { 1.0 } else { 5.0 };
-                ((value / step).round() * step, 0)
+                (self.rounding.to_step(value, step), 0)
             }
-            VolumeUnit::FluidOunce => (production.in_unit(ProductionUnit::FluidOuncePerDay), 1),
+            VolumeUnit::FluidOunce => {
+                (self.rounding.to_step(production.in_unit(ProductionUnit::FluidOuncePerDay), 0.1), 1)
+            }
         }
     }
 
     /// The bare figure of a vacuum in the unit that was chosen.
     pub fn vacuum_figure(&self, vacuum: Vacuum) -> String {
         let unit = self.settings.vacuum;
-        say_decimal(vacuum.in_unit(unit), unit.places())
+        self.rounding.say(vacuum.in_unit(unit), unit.places())
     }
 
     /// A vacuum with its unit.
@@ -158,23 +173,31 @@ impl<'a> Words<'a> {
         self.with_unit(self.vacuum_figure(vacuum), self.settings.vacuum)
     }
 
-    /// The range of a vacuum, with its unit.
+    /// The range of an estimated vacuum, with its unit.
     pub fn vacuum_range(&self, low: Vacuum, high: Vacuum) -> String {
+        self.between(self.low().vacuum_figure(low), self.high().vacuum_figure(high))
+    }
+
+    /// From one vacuum to another that were written down, such as a maker's limits.
+    pub fn vacuums_between(&self, low: Vacuum, high: Vacuum) -> String {
+        self.between(self.vacuum_figure(low), self.vacuum_figure(high))
+    }
+
+    fn between(&self, low: String, high: String) -> String {
         let unit = self.unit(self.settings.vacuum);
-        let (low, high) = (self.vacuum_figure(low), self.vacuum_figure(high));
         self.with("range", &[("low", low.into()), ("high", high.into()), ("unit", unit.into())])
     }
 
     /// How a vacuum changes by the month, without its sign.
     pub fn wear(&self, wear: Wear) -> String {
         let (value, places) = self.monthly(wear);
-        self.with_unit(say_decimal(value.abs(), places), self.settings.vacuum)
+        self.with_unit(self.rounding.say(value.abs(), places), self.settings.vacuum)
     }
 
     /// The same with its sign.
     pub fn signed_wear(&self, wear: Wear) -> String {
         let (value, places) = self.monthly(wear);
-        self.with_unit(with_sign(value, places), self.settings.vacuum)
+        self.with_unit(self.signed_figure(value, places), self.settings.vacuum)
     }
 
     fn monthly(&self, wear: Wear) -> (f64, usize) {
@@ -188,8 +211,8 @@ impl<'a> Words<'a> {
     pub fn volume_range(&self, low: Volume, high: Volume) -> String {
         let unit = self.settings.volume;
         let places = if high.in_unit(unit).abs() < 10.0 { unit.places().max(1) } else { unit.places() };
-        let figure = |v: Volume| {
-            let value = v.in_unit(unit);
+        let figure = |v: Volume, rounding: Rounding| {
+            let value = rounding.to_step(v.in_unit(unit), 10_f64.powi(-(places as i32)));
             let size = say_decimal(value.abs(), places);
             if value < 0.0 && size != "0" {
                 format!("\u{2212}{size}")
@@ -198,7 +221,14 @@ impl<'a> Words<'a> {
             }
         };
         let unit = self.unit(unit);
-        self.with("range", &[("low", figure(low).into()), ("high", figure(high).into()), ("unit", unit.into())])
+        self.with(
+            "range",
+            &[
+                ("low", figure(low, Rounding::Down).into()),
+                ("high", figure(high, Rounding::Up).into()),
+                ("unit", unit.into()),
+            ],
+        )
     }
 
     /// A chance in per cent; never all, never none.
@@ -213,7 +243,7 @@ impl<'a> Words<'a> {
     /// A difference of productions, with its sign.
     pub fn signed_production(&self, production: Production) -> String {
         let (value, places) = self.daily(production);
-        self.with_unit(with_sign(value, places), self.settings.volume)
+        self.with_unit(self.signed_figure(value, places), self.settings.volume)
     }
 
     /// How a production changes by the week, with its sign.
@@ -222,7 +252,15 @@ impl<'a> Words<'a> {
             VolumeUnit::Milliliter => (drift.in_unit(DriftUnit::MilliliterPerDayPerWeek), 0),
             VolumeUnit::FluidOunce => (drift.in_unit(DriftUnit::FluidOuncePerDayPerWeek), 1),
         };
-        self.with_unit(with_sign(value, places), self.settings.volume)
+        self.with_unit(self.signed_figure(value, places), self.settings.volume)
+    }
+
+    /// A figure with its sign: a true minus, and a plus.
+    pub fn signed_figure(&self, value: f64, places: usize) -> String {
+        match self.rounding {
+            Rounding::Nearest => with_sign(value, places),
+            ends => with_sign(ends.to_step(value, 10_f64.powi(-(places as i32))), places),
+        }
     }
 
     /// A production by the hour, in the unit that is read.
@@ -236,7 +274,7 @@ impl<'a> Words<'a> {
     /// A production by the hour with its unit.
     pub fn by_the_hour(&self, production: Production) -> String {
         let (value, places) = self.hourly(production);
-        let figure = self.with_unit(say_decimal(value, places), self.settings.volume);
+        let figure = self.with_unit(self.rounding.say(value, places), self.settings.volume);
         self.with("by-the-hour", &[("volume", figure.into())])
     }
 

@@ -55,8 +55,8 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
                 &[
                     ("level", pull.level.get().into()),
                     ("value", words.vacuum(pull.vacuum.value).into()),
-                    ("low", words.vacuum_figure(pull.vacuum.low).into()),
-                    ("high", words.vacuum_figure(pull.vacuum.high).into()),
+                    ("low", words.low().vacuum_figure(pull.vacuum.low).into()),
+                    ("high", words.high().vacuum_figure(pull.vacuum.high).into()),
                 ],
             )
         })

@@ -112,7 +112,7 @@ pub(super) fn side_said(view: &View<'_>, side: Sides) -> String {
 fn range_said(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacuum>) -> String {
     let words = view.words();
     match (low, high) {
-        (Some(low), Some(high)) => words.vacuum_range(low, high),
+        (Some(low), Some(high)) => words.vacuums_between(low, high),
         (Some(low), None) => words.with("limit-from", &[("low", words.vacuum(low).into())]),
         (None, Some(high)) => words.with("limit-to", &[("high", words.vacuum(high).into())]),
         (None, None) => String::new(),
@@ -275,7 +275,7 @@ fn beside_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, sides: &[Side
     if below && look.limits.low.is_some_and(|low| low > good_low) {
         let within = sides.iter().filter_map(|s| s.pull.as_ref().ok()).all(|p| p.estimate.low >= good_low);
         if within {
-            lines.push(words.with("still-good", &[("range", words.vacuum_range(good_low, good_high).into())]));
+            lines.push(words.with("still-good", &[("range", words.vacuums_between(good_low, good_high).into())]));
         }
     }
     let highest = latest.check.readings.iter().map(|(_, reading)| reading.vacuum.quantity());
@@ -317,7 +317,7 @@ fn set_up_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, sides: &[Side
         Some(pull) => lines.push(words.with(
             "gauge-wrong-by",
             &[
-                ("error", words.vacuum(pull.error.greatest).into()),
+                ("error", words.high().vacuum(pull.error.greatest).into()),
                 ("spread", words.vacuum(pull.repeat.spread).into()),
                 ("count", latest.check.readings.len().to_string().into()),
             ],
@@ -371,7 +371,7 @@ pub(super) fn asks(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Vec<Not
                 )
             }
             doubts::Doubt::FarApart { low, high, .. } => {
-                let text = words.with("asks-far-apart", &[("range", words.vacuum_range(*low, *high).into())]);
+                let text = words.with("asks-far-apart", &[("range", words.vacuums_between(*low, *high).into())]);
                 let open = Event::Go { place: Place::Check { id: check.clone() } };
                 notice("far-apart", text, vec![Action::new("open-check", words.say("asks-look"), open), right.clone()])
             }

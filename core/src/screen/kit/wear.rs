@@ -95,7 +95,6 @@ fn said(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUs
         ));
     }
     if let Some(slope) = course.slope {
-        let (low, high) = (words.wear(slope.low), words.wear(slope.high));
         let key = match (slope.low.canonical(), slope.high.canonical()) {
             (_, high) if high < 0.0 => "wear-falls",
             (low, _) if low > 0.0 => "wear-rises",
@@ -103,9 +102,9 @@ fn said(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUs
         };
         let between = match key {
             // Said as "so much less": the greater loss last.
-            "wear-falls" => (high, low),
-            "wear-rises" => (low, high),
-            _ => (words.signed_wear(slope.low), words.signed_wear(slope.high)),
+            "wear-falls" => (words.low().wear(slope.high), words.high().wear(slope.low)),
+            "wear-rises" => (words.low().wear(slope.low), words.high().wear(slope.high)),
+            _ => (words.low().signed_wear(slope.low), words.high().signed_wear(slope.high)),
         };
         lines.push(words.with(
             key,
@@ -124,7 +123,7 @@ fn said(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUs
             &[
                 ("side", name.clone().into()),
                 ("by", words.vacuum(fell.by.value).into()),
-                ("error", words.vacuum(fell.gauge_error).into()),
+                ("error", words.high().vacuum(fell.gauge_error).into()),
                 ("date", words.short_date(day(view, fell.since)).into()),
             ],
         ));

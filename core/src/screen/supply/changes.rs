@@ -41,8 +41,8 @@ fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Tro
     let detail = words.with(
         "supply-change-detail",
         &[
-            ("least", words.production_figure(size(near)).into()),
-            ("most", words.production(size(far)).into()),
+            ("least", words.low().production_figure(size(near)).into()),
+            ("most", words.high().production(size(far)).into()),
             ("when", when.into()),
         ],
     );

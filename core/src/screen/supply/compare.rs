@@ -101,8 +101,8 @@ fn rows(view: &View<'_>, [now, before]: [Days; 2]) -> Result<Vec<ListRow>, Troub
             "compare-difference",
             &[
                 ("value", words.signed_production(more.value).into()),
-                ("low", words.signed_production(more.low).into()),
-                ("high", words.signed_production(more.high).into()),
+                ("low", words.low().signed_production(more.low).into()),
+                ("high", words.high().signed_production(more.high).into()),
             ],
         ),
         None => words.say("compare-cannot-tell"),

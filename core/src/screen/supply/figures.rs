@@ -8,7 +8,7 @@ use crate::quantity::{say_decimal, Share};
 use crate::record::RULES;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen};
 use crate::screen::words::with_sign;
-use crate::screen::View;
+use crate::screen::{View, Words};
 use crate::trouble::Trouble;
 
 /// Days listed one by one, the latest first.
@@ -86,15 +86,15 @@ fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
 
 fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
     let words = view.words();
-    let percent = |s: Share| with_sign(s.fraction() * 100.0, 1);
+    let percent = |words: Words<'_>, s: Share| words.signed_figure(s.fraction() * 100.0, 1);
     let mut rows = vec![view.told_row(
         words.say("figures-slope"),
         words.with(
             "figures-slope-detail",
             &[
                 ("value", words.signed(course.drift.value).into()),
-                ("low", words.signed(course.drift.low).into()),
-                ("high", words.signed(course.drift.high).into()),
+                ("low", words.low().signed(course.drift.low).into()),
+                ("high", words.high().signed(course.drift.high).into()),
                 ("points", course.points().get().into()),
             ],
         ),
@@ -105,9 +105,9 @@ fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
             words.with(
                 "figures-percent-detail",
                 &[
-                    ("value", percent(share.value).into()),
-                    ("low", percent(share.low).into()),
-                    ("high", percent(share.high).into()),
+                    ("value", percent(words, share.value).into()),
+                    ("low", percent(words.low(), share.low).into()),
+                    ("high", percent(words.high(), share.high).into()),
                 ],
             ),
         ));
@@ -145,8 +145,8 @@ fn changes(view: &View<'_>, look: &Look) -> ListGroup {
                         ("from", words.short_date(change.earliest).into()),
                         ("to", words.short_date(change.latest).into()),
                         ("size", words.signed_production(change.size.value).into()),
-                        ("low", words.signed_production(change.size.low).into()),
-                        ("high", words.signed_production(change.size.high).into()),
+                        ("low", words.low().signed_production(change.size.low).into()),
+                        ("high", words.high().signed_production(change.size.high).into()),
                         ("percent", share.into()),
                         ("second", words.say(if change.seconded { "yes" } else { "no" }).into()),
                     ],

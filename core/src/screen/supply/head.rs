@@ -72,7 +72,10 @@ pub(super) fn range(view: &View<'_>, estimate: &Estimate<Production>) -> String 
     let words = view.words();
     words.with(
         "supply-range",
-        &[("low", words.production_figure(estimate.low).into()), ("high", words.production(estimate.high).into())],
+        &[
+            ("low", words.low().production_figure(estimate.low).into()),
+            ("high", words.high().production(estimate.high).into()),
+        ],
     )
 }
 
@@ -90,19 +93,23 @@ fn course_line(view: &View<'_>, look: &Look, course: &Course) -> String {
                 (
                     "least",
                     words
+                        .low()
                         .production_figure(more(if heading == Heading::Rising { drift.low } else { drift.high }))
                         .into(),
                 ),
                 (
                     "most",
-                    words.production(more(if heading == Heading::Rising { drift.high } else { drift.low })).into(),
+                    words
+                        .high()
+                        .production(more(if heading == Heading::Rising { drift.high } else { drift.low }))
+                        .into(),
                 ),
             ],
         ),
         None => {
             let between = words.with(
                 "supply-line-between",
-                &[("low", words.signed(drift.low).into()), ("high", words.signed(drift.high).into())],
+                &[("low", words.low().signed(drift.low).into()), ("high", words.high().signed(drift.high).into())],
             );
             match course.needs {
                 Some(more) => {

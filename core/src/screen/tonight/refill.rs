@@ -42,7 +42,7 @@ fn title(view: &View<'_>, well: &Well) -> String {
 
 fn detail(view: &View<'_>, well: &Well) -> String {
     let words = view.words();
-    let (low, high) = (words.by_the_hour(well.rate.low), words.by_the_hour(well.rate.high));
+    let (low, high) = (words.low().by_the_hour(well.rate.low), words.high().by_the_hour(well.rate.high));
     let rate = words.with(
         if well.rate_is_close { "refill-rate" } else { "refill-rate-roughly" },
         &[("rate", words.by_the_hour(well.rate.value).into()), ("low", low.into()), ("high", high.into())],
