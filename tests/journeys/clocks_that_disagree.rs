@@ -5,7 +5,7 @@ use std::path::Path;
 
 use drawwell_core::journal::Journal;
 use drawwell_core::screen::shapes::{Event, Place, Screen};
-use drawwell_core::time::{zone_data, Instant, LocalDay, Span};
+use drawwell_core::time::{resolve, zone_data, Instant, LocalDay, Moment, Span, Surprise, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::Written;
 use rusqlite::Connection;
@@ -108,7 +108,7 @@ fn a_typed_time_is_one_of_the_wall_that_was_told() {
 
 #[test]
 fn tonight_is_read_off_the_wall_that_was_told() {
-    let mut written = Written::within(drawwell_core::time::Zone::UTC);
+    let mut written = Written::within(Zone::UTC);
     written.fact("rhythm", "rhythm", &[("sessions_a_day", json!(8)), ("longest_interval", json!(180))]);
     let mut person = Person::welcomed("2026-06-09T18:00:00+02:00", "Europe/Berlin").unwrap();
     written.session("s", person.now().minus(Span::minutes(30)), &[]);
@@ -154,4 +154,52 @@ fn a_zone_that_is_not_known_still_has_the_wall_of_the_device() {
     person.is_told(Some(5 * HOUR + HOUR / 2)).unwrap();
     person.press("start").unwrap();
     assert_eq!(person.only("session").unwrap()["started"]["at"], "2026-03-02T14:30:00.000+05:30");
+}
+
+fn utc(text: &str) -> Instant {
+    Moment::from_parts(text, "UTC").unwrap().instant()
+}
+
+/// The host says how its wall stands now and no more. By the data Berlin's clock goes back at
+/// 2026-10-25T01:00Z.
+#[test]
+fn what_was_told_holds_a_week_each_way_and_not_beyond_a_change_of_the_clock() {
+    let berlin = Zone::named("Europe/Berlin").unwrap();
+    for (now, from, until) in [
+        ("2026-07-15T12:00:00Z", "2026-07-08T12:00:00Z", "2026-07-22T12:00:00Z"),
+        ("2026-10-22T12:00:00Z", "2026-10-15T12:00:00Z", "2026-10-25T01:00:00Z"),
+        ("2026-10-25T01:00:00Z", "2026-10-25T01:00:00Z", "2026-11-01T01:00:00Z"),
+        ("2026-10-28T12:00:00Z", "2026-10-25T01:00:00Z", "2026-11-04T12:00:00Z"),
+    ] {
+        let told = berlin.as_told(4 * HOUR, utc(now));
+        let hair = Span::milliseconds(1);
+        let holds = |at: Instant| told.offset_seconds(at) == 4 * HOUR;
+        assert!(holds(utc(from)) && !holds(utc(from).minus(hair)), "from {from}");
+        assert!(holds(utc(until).minus(hair)) && !holds(utc(until)), "until {until}");
+        assert_eq!(Moment::new(utc(until), told).zone_name(), "Europe/Berlin");
+    }
+}
+
+#[test]
+fn a_time_typed_where_it_begins_or_ends_to_hold_is_skipped_or_comes_twice() {
+    let berlin = Zone::named("Europe/Berlin").unwrap();
+    let now = utc("2026-07-15T12:00:00Z");
+    // From two hours ahead of universal time to four on the 8th at 12:00Z, and back on the 22nd.
+    let (east, west) = (berlin.as_told(4 * HOUR, now), berlin.as_told(0, now));
+    for (zone, wall, instant, surprise) in [
+        (east, "2026-07-08T13:59", "2026-07-08T11:59:00Z", Surprise::None),
+        (east, "2026-07-08T14:00", "2026-07-08T12:00:00Z", Surprise::Skipped),
+        (east, "2026-07-08T15:59", "2026-07-08T12:00:00Z", Surprise::Skipped),
+        (east, "2026-07-08T16:00", "2026-07-08T12:00:00Z", Surprise::None),
+        (east, "2026-07-22T13:59", "2026-07-22T09:59:00Z", Surprise::None),
+        (east, "2026-07-22T14:00", "2026-07-22T10:00:00Z", Surprise::Twice),
+        (east, "2026-07-22T15:59", "2026-07-22T11:59:00Z", Surprise::Twice),
+        (east, "2026-07-22T16:00", "2026-07-22T14:00:00Z", Surprise::None),
+        (west, "2026-07-08T13:00", "2026-07-08T11:00:00Z", Surprise::Twice),
+        (west, "2026-07-22T13:00", "2026-07-22T12:00:00Z", Surprise::Skipped),
+    ] {
+        let wall = chrono::NaiveDateTime::parse_from_str(wall, "%Y-%m-%dT%H:%M").unwrap();
+        let found = resolve(wall, zone);
+        assert_eq!((found.instant, found.surprise), (utc(instant), surprise), "{wall}");
+    }
 }

@@ -2,9 +2,9 @@
 
 use drawwell_core::answer::pump::applied::height;
 use drawwell_core::answer::pump::gauge_error::of_class;
-use drawwell_core::answer::pump::wear::{course, Point};
+use drawwell_core::answer::pump::wear::{course, Forecast, Point};
 use drawwell_core::answer::pump::{GaugeError, Pull};
-use drawwell_core::quantity::{AirPressure, Altitude, Quantity, Vacuum, VacuumUnit};
+use drawwell_core::quantity::{AirPressure, Altitude, Count, Quantity, Vacuum, VacuumUnit};
 use drawwell_core::record::{ambient, check, Fields, Kind, Sides};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::gauge_bench::{check_at, check_with, gauge, mercury, place};
@@ -43,6 +43,72 @@ fn the_last_figure_typed_stands_for_a_resolution_that_was_not_said() {
     };
     assert!((step(&[262.0, 264.0]) - 1.0).abs() < 1e-12);
     assert!((step(&[262.0, 264.5]) - 0.1).abs() < 1e-12);
+}
+
+/// Checks a month of 30.4375 days apart, each of three readings that are all alike, on one gauge
+/// that is never wrong and is read to 2 mmHg.
+fn read_to_two(values: &[f64]) -> Vec<Point> {
+    let own = gauge(450.0, 0.0, 2.0);
+    let check = |(value, months): (&f64, i64)| {
+        let at = NOW.plus(Span::seconds(2_629_800 * months));
+        let check = check_at(at, &[(place(Sides::Left, None), *value); 3]);
+        let pull = Pull::of(&check, Some(&own), |_| true).unwrap();
+        Point { at, check: format!("check-{months}"), gauge: "gauge".to_owned(), pull }
+    };
+    values.iter().zip(0..).map(check).collect()
+}
+
+fn close(found: f64, published: f64) {
+    assert!((found - published).abs() < 3e-3, "{found}, not {published}");
+}
+
+/// JCGM 100:2008 (GUM), F.2.2.1: a value read to a step d lies anywhere within d/2 of what was
+/// read. Nine tenths of ±1 mmHg are ±0.9.
+#[test]
+fn a_resolution_is_half_a_step_either_way() {
+    let points = read_to_two(&[262.0]);
+    let found = points[0].pull.estimate;
+    close(found.low.canonical(), 261.1);
+    close(found.high.canonical(), 262.9);
+}
+
+/// The difference of two such readings has a triangular law over ±2 mmHg (GUM, 4.3.9), of which
+/// nine tenths lie within 2 (1 - √0.1) = 1.3675.
+#[test]
+fn a_fall_between_two_checks_is_known_to_both_resolutions() {
+    let points = read_to_two(&[260.0, 250.0]);
+    let course = course(&points, &[], None, points[1].at).unwrap();
+    let by = course.fell.unwrap().by;
+    close(by.low.canonical(), 10.0 - 1.367_544);
+    close(by.high.canonical(), 10.0 + 1.367_544);
+}
+
+/// Three checks on a straight line scatter by no less than they are read to, d/√12: with one
+/// degree of freedom (t 6.3138) over months 0, 1 and 2 the slope is known to 2.5776 mmHg a month.
+#[test]
+fn a_slope_is_no_better_known_than_its_checks_are_read() {
+    let points = read_to_two(&[260.0, 259.0, 258.0]);
+    let slope = course(&points, &[], None, points[2].at).unwrap().slope.unwrap();
+    close(slope.value.canonical(), -1.0);
+    close(slope.low.canonical(), -1.0 - 2.577_578);
+    close(slope.high.canonical(), -1.0 + 2.577_578);
+}
+
+/// Two points lie on a line whatever they are: nothing is left over to tell its error by.
+#[test]
+fn wear_is_told_from_three_checks_and_not_from_two() {
+    let limit = Some(mercury(200.0));
+    for (values, needs) in [(&[260.0][..], 2), (&[260.0, 250.0][..], 1)] {
+        let points = read_to_two(values);
+        let now = points.last().unwrap().at;
+        let course = course(&points, &[], limit, now).unwrap();
+        assert_eq!(course.forecast, Forecast::Needs(Count::new(needs)), "{values:?}");
+        assert!(course.slope.is_none() && course.now.is_none() && course.on(now).is_none(), "{values:?}");
+    }
+    let points = read_to_two(&[260.0, 250.0, 240.0]);
+    let course = course(&points, &[], limit, points[2].at).unwrap();
+    assert!(course.slope.is_some() && course.now.is_some() && course.on(points[2].at).is_some());
+    assert!(!matches!(course.forecast, Forecast::Needs(_)), "{:?}", course.forecast);
 }
 
 /// What a check on one gauge, and another so much lower, is said to have lost.

@@ -57,9 +57,20 @@ fn a_mistyped_year_is_no_segment() {
     assert_eq!(pelt(&mistyped, 2.0 * spread * 100_f64.ln(), 1), [28, 70, 71]);
 }
 
-/// Where it may have changed holds where it did, and not half of the century.
+/// Where it may have changed, by Hansen (2000), eq. 12 and table I: every year at which the two
+/// segments cost no more than the least by 5.94 (90 %), 7.35 (95 %) or 10.59 (99 %) of what they
+/// leave over for each degree of freedom. Worked out from the sums of squares with NumPy; twice
+/// the bound of 95 % is 14.7, and holds 1896 to 1902.
 #[test]
 fn the_change_has_a_range() {
-    let (low, high) = segment_range(&NILE, 0, 28, 100, 0.95, 1.0).unwrap();
-    assert!(low <= 28 && 28 <= high && high - low < 12, "{low} to {high}");
+    let range = |confidence, inflation| segment_range(&NILE, 0, 28, 100, confidence, inflation).unwrap();
+    assert_eq!(range(0.5, 1.0), (28, 28));
+    assert_eq!(range(0.9, 1.0), (26, 29));
+    assert_eq!(range(0.95, 1.0), (26, 29));
+    assert_eq!(range(0.99, 1.0), (26, 30));
+    // Where neighbours are alike the bound is so many times as far.
+    assert_eq!(range(0.5, 2.0), (27, 28));
+    assert_eq!(range(0.9, 2.0), (26, 30));
+    assert_eq!(range(0.95, 2.0), (25, 31));
+    assert_eq!(range(0.99, 2.0), (24, 33));
 }

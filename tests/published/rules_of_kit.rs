@@ -5,9 +5,9 @@ use drawwell_core::answer::fit::{candidates, stands, InUse, Nipple};
 use drawwell_core::answer::pump::age::{age, AgainstLife};
 use drawwell_core::answer::pump::applied::{beyond_hand_exemption, not_delivered};
 use drawwell_core::answer::pump::doubts::{doubts, Doubt};
-use drawwell_core::answer::pump::{judge, Grade, Limits, Pull, Verdict, Whose};
+use drawwell_core::answer::pump::{judge, Grade, Limits, Pull, Settles, Verdict, Whose};
 use drawwell_core::guidance::{FitRules, KitRules, Rules};
-use drawwell_core::quantity::{Entered, Length, Quantity, Vacuum, VacuumUnit};
+use drawwell_core::quantity::{Count, Entered, Length, Quantity, Share, Vacuum, VacuumUnit};
 use drawwell_core::record::{Fields, Reading, Sides};
 use drawwell_core::time::{Instant, Moment, Zone};
 use drawwell_tests::gauge_bench::{check_at, check_with, gauge, mercury, place};
@@ -51,6 +51,29 @@ fn each_grade_is_judged_on_both_sides_of_its_limits() {
     for value in [250.0, 250.2, 249.8] {
         assert_eq!(of("personal", value), Verdict::CannotTell, "right at the limit: {value}");
     }
+}
+
+/// A mean that lies so far above the limit of its grade, in spreads of a reading, on a gauge
+/// that is never wrong. What would settle it is worked out with SciPy's `stats.t`: n readings
+/// do where t₀.₉₅ on n - 1 degrees of freedom is no more than so many spreads times √n.
+#[test]
+fn readings_that_would_settle_it_are_said_up_to_twenty_in_all() {
+    let settles = |above: f64| {
+        let mut pump = Fields::new();
+        pump.insert("grade".to_owned(), json!("personal"));
+        let middle = 250.0 + 10.0 * above;
+        let readings = [middle - 10.0, middle, middle + 10.0].map(|value| (place(Sides::Left, None), value));
+        let gauge = gauge(450.0, 0.0, 0.001);
+        let pull = Pull::of(&check_at(NOW, &readings), Some(&gauge), |_| true).unwrap();
+        judge(&pull, &Limits::of(&pump, &rules()), Share::of(0.95), gauge.span).settles
+    };
+    // Between 0.518 and 0.546 twelve do, three of which are there.
+    assert_eq!(settles(0.530), Settles::MoreReadings(Count::new(9)));
+    assert_eq!(settles(0.520), Settles::MoreReadings(Count::new(9)));
+    assert_eq!(settles(0.545), Settles::MoreReadings(Count::new(9)));
+    // From 0.3866 on twenty do; below it takes twenty-one, which nobody takes.
+    assert_eq!(settles(0.388), Settles::MoreReadings(Count::new(17)));
+    assert_eq!(settles(0.385), Settles::Neither);
 }
 
 #[test]

@@ -9,6 +9,7 @@ are typed into a record through the surface.
 """
 
 import json
+import os
 import random
 import re
 import subprocess
@@ -169,3 +170,27 @@ def test_without_a_registry_it_is_said_and_an_older_tzdata_is_no_pass():
         assert behind((2025, 3), None, (2026, 4)) == 4
     with pytest.raises(AssertionError, match="older"):
         behind((2026, 6), None, (2026, 5))
+
+
+def runner(journal: Path, at: str, *asked: str):
+    ask = [os.environ["DRAWWELL_HEADLESS"], "--journal", str(journal), "--at", at, "--zone", "Europe/Berlin", *asked]
+    subprocess.run(ask, capture_output=True, text=True, check=True)
+
+
+@pytest.mark.parametrize(
+    ("at", "kept"),
+    [
+        ("2026-06-09T23:30:00+02:00", ("2026-06-09T23:30:00.000+02:00", "Europe/Berlin")),
+        ("2026-06-10T00:30:00+03:00", ("2026-06-10T00:30:00.000+03:00", "Etc/GMT-3")),
+        # RFC 9557, section 2: neither says an offset.
+        ("2026-06-09T21:30:00Z", ("2026-06-09T23:30:00.000+02:00", "Europe/Berlin")),
+        ("2026-06-09T21:30:00-00:00", ("2026-06-09T23:30:00.000+02:00", "Europe/Berlin")),
+        ("2026-06-09T21:30:00+00:00", ("2026-06-09T21:30:00.000+00:00", "UTC")),
+    ],
+)
+def test_the_runner_goes_by_the_offset_that_its_time_says(at, kept, tmp_path):
+    journal, copy = tmp_path / "j.drawwell", tmp_path / "copy.jsonl"
+    runner(journal, at, "tap", '"Start"')
+    runner(journal, at, "export", str(copy))
+    started = json.loads(copy.read_text().splitlines()[1])["started"]
+    assert (started["at"], started["zone"]) == kept

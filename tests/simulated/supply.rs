@@ -1,8 +1,10 @@
 //! Supply on families with known truth. The whole table is made by `cargo
 //! xtask supply` and stands in docs/supply.md; here are the limits it keeps.
 
-use drawwell_tests::simulated_family::tables::{found, production, watched};
-use drawwell_tests::simulated_family::Family;
+use drawwell_core::answer::supply::against_before::SpanOfDays;
+use drawwell_core::quantity::Quantity;
+use drawwell_tests::simulated_family::tables::{days, found, production, rules, watched};
+use drawwell_tests::simulated_family::{live, Family};
 
 const FAMILIES: u64 = 40;
 
@@ -82,4 +84,30 @@ fn a_change_of_a_quarter_is_found_with_its_date_and_its_size() {
     assert!(row.date_held >= 0.75, "{row:?}");
     assert!(row.size_held >= 0.85, "{row:?}");
     assert!(row.false_changes <= 0.15, "{row:?}");
+}
+
+/// A day is half like the day before: ranges must be wider for it.
+const ALIKE: Family = Family { day_memory: 0.5, ..Family::USUAL };
+
+#[test]
+fn a_change_keeps_its_date_and_size_where_a_day_is_like_the_day_before() {
+    let row = found(&ALIKE, 0.75, 200);
+    println!("{row:?}");
+    assert!(row.date_held >= 0.8, "{row:?}");
+    assert!(row.size_held >= 0.85, "{row:?}");
+}
+
+#[test]
+fn two_fortnights_of_a_steady_life_differ_by_nothing_nine_times_in_ten() {
+    let rules = rules();
+    let (mut held, mut told) = (0, 0);
+    for seed in 0..200 {
+        let life = live(&ALIKE, 45, seed + 7_000_000);
+        let span = |from, to| SpanOfDays::of(&days(&life, from, to), &rules);
+        let Some(more) = span(30, 44).more_than(&span(16, 30)) else { continue };
+        told += 1;
+        held += u32::from(more.low.canonical() <= 0.0 && more.high.canonical() >= 0.0);
+    }
+    println!("held {held} of {told}");
+    assert!(told >= 180 && f64::from(held) / f64::from(told) >= 0.85, "{held} of {told}");
 }
