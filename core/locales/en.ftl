@@ -1697,6 +1697,16 @@ trace-caption = Highest of a cycle { $peak }, resting { $rest }, over { $cycles 
     [one] one cycle
    *[other] { $cycles } cycles
 }.
+trace-caption-part = Highest of a cycle { $peak }, resting { $rest }, over { $cycles ->
+    [one] one
+   *[other] { $cycles }
+} of { $all } cycles.
+trace-lost = Its pull fell from { $before } to { $after } within { $seconds ->
+    [one] a second
+   *[other] { $seconds } seconds
+}, at { $at }
+trace-lost-again = Its pull fell { $count } times; this was the first.
+trace-lost-do = Was it turned down, or did the flange let air in? If not, look at tubing, valve and membrane before the motor.
 trace-within-maker = Within its maker’s { $low } to { $high } cycles a minute
 trace-slower-maker = Slower than its maker’s { $low } to { $high } cycles a minute
 trace-faster-maker = Faster than its maker’s { $low } to { $high } cycles a minute
@@ -1717,6 +1727,11 @@ trace-stops = { $count ->
 }
 trace-sinks = The highest vacuum sinks by { $by } each minute ({ $range }).
 trace-rises = The highest vacuum rises by { $by } each minute ({ $range }).
+trace-sinks-short = sinks by { $by } a minute
+trace-rises-short = rises by { $by } a minute
+trace-rest-rises = Over the trace the resting vacuum rose by { $by } ({ $range }), and the highest did not: it lets go less and less.
+trace-zero-up = The gauge’s zero moved up by { $by } ({ $range }): vacuum is reckoned from it.
+trace-zero-down = The gauge’s zero moved down by { $by } ({ $range }): vacuum is reckoned from it.
 trace-steady = The highest vacuum neither rises nor sinks that could be told.
 trace-leak = While it is held, vacuum sinks by { $by } ({ $low } to { $high }): a slow leak.
 trace-no-leak = While it is held, vacuum does not sink that could be told.
@@ -1725,6 +1740,11 @@ trace-no-noise = The trace has next to no noise of its own.
 trace-offset-still = Before the first cycle the gauge stood at { $off }, not at zero. Nothing was taken off.
 trace-offset-above = The trace goes above the air’s pressure by { $off }: the gauge’s zero may be off. Nothing was corrected.
 trace-clipped = It is flat at { $at } for { $percent } % of the time: the gauge may end there, and the pump may pull more.
+trace-spikes = { $count ->
+    [one] One reading stands far out of the rest. It was left out.
+   *[other] { $count } readings stand far out of the rest. They were left out.
+}
+trace-fastest = The gauge took { $readings } readings a second: cycles faster than { $rate } cannot be told from this file.
 trace-dropouts = { $count ->
     [one] Once readings are missing,
    *[other] { $count } times readings are missing,

@@ -441,9 +441,11 @@ proptest! {
     fn twice_the_pressure_is_twice_the_findings(values in sessions(), power in -4_i32..=4) {
         let scale = 2_f64.powi(power);
         let file = taken(text_of(&values, 0.0, 1.0)).unwrap();
-        let scaled: Vec<f32> = file.samples.values().iter().map(|value| value * scale as f32).collect();
-        let other = TraceFile { samples: Samples::new(file.samples.step(), scaled).unwrap(), ..file.clone() };
-        let (one, other) = (findings(&file).unwrap(), findings(&other).unwrap());
+        let times = |scale: f64| {
+            let scaled: Vec<f32> = file.samples.values().iter().map(|value| value * scale as f32).collect();
+            findings(&TraceFile { samples: Samples::new(file.samples.step(), scaled).unwrap(), ..file.clone() }).unwrap()
+        };
+        let (one, other) = (times(1.0), times(scale));
         same(&figures(&one), &figures(&other), 1.0, 1e-5);
         same(&pressures(&one), &pressures(&other), scale, 1e-5);
     }

@@ -60,6 +60,89 @@ fn a_trace_is_begun_its_file_asked_for_and_what_it_shows_is_said() {
     assert!(person.only("trace").unwrap().get("findings").is_none(), "bringing it in is one act");
 }
 
+/// 58 cycles a minute, 25 rows a second, that fall from one height to another between two seconds.
+fn falling(from: f64, to: f64, between: (f64, f64)) -> Vec<u8> {
+    let mut text = "time (s),pressure (mmHg)\n".to_owned();
+    for row in 0..3_000 {
+        let at = f64::from(row) * 0.04;
+        let gone = ((at - between.0) / (between.1 - between.0)).clamp(0.0, 1.0);
+        let wave = (1.0 - (std::f64::consts::TAU * at * 0.97).cos()) / 2.0;
+        text.push_str(&format!("{at:.2},{:.1}\n", (from + (to - from) * gone) * wave));
+    }
+    text.into_bytes()
+}
+
+#[test]
+fn a_pull_that_is_lost_is_the_first_thing_said() {
+    let mut person = begun();
+    person.bring_in(&falling(240.0, 120.0, (50.0, 60.0))).unwrap();
+    let found = findings(&person);
+    assert!(found.headline.starts_with("Its pull fell from 240 mmHg to 120 mmHg within "), "{}", found.headline);
+    assert!(found.headline.ends_with("at 00:50") || found.headline.ends_with("at 00:49"), "{}", found.headline);
+    assert!(found.spoken.starts_with(&found.headline));
+    assert!(found.figure.starts_with("58 a minute"), "the rate stays: {}", found.figure);
+    let shows = &found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines;
+    assert!(shows[0].starts_with("Was it turned down, or did the flange let air in?"), "{shows:?}");
+    assert!(shows[1].starts_with("One pattern"), "a fall is no other pattern: {shows:?}");
+}
+
+#[test]
+fn a_pull_that_is_lost_slowly_is_told_as_one_that_sinks() {
+    let mut person = begun();
+    person.bring_in(&falling(240.0, 120.0, (0.0, 120.0))).unwrap();
+    let found = findings(&person);
+    assert_eq!(found.headline, "Within the usual 40 to 70 cycles a minute");
+    let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
+    assert!(shows.contains("The highest vacuum sinks by 60 mmHg each minute"), "{shows}");
+}
+
+#[test]
+fn what_the_figures_rest_on_is_what_they_rest_on() {
+    let mut person = begun();
+    person.bring_in(&file("two-phases.csv")).unwrap();
+    let found = findings(&person);
+    let expression = found.sections.iter().find(|s| s.key == "trace-phases").unwrap().rows.len();
+    assert_eq!(expression, 2);
+    assert!(found.caption.contains(" of ") && found.caption.ends_with(" cycles."), "{}", found.caption);
+    let counts: Vec<u32> =
+        found.caption.split(|c: char| !c.is_ascii_digit()).filter_map(|figure| figure.parse().ok()).collect();
+    let [.., part, all] = counts[..] else { panic!("{counts:?}") };
+    assert!(part < all, "{}: the expression's are fewer than all", found.caption);
+}
+
+#[test]
+fn a_zero_that_moved_lone_readings_and_a_slow_gauge_are_said() {
+    let mut text = "time (s),pressure (mmHg)\n".to_owned();
+    for row in 0..3_000 {
+        let at = f64::from(row) * 0.04;
+        let bad = if row == 1_000 { 300.0 } else { 0.0 };
+        let wave = 100.0 * (1.0 - (std::f64::consts::TAU * at * 0.9).cos());
+        text.push_str(&format!("{at:.2},{:.1}\n", wave + bad + at / 4.0));
+    }
+    let mut person = begun();
+    person.bring_in(text.as_bytes()).unwrap();
+    let found = findings(&person);
+    let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
+    assert!(shows.contains("The gauge’s zero moved up by 30 mmHg"), "{shows}");
+    assert!(shows.contains("One reading stands far out of the rest. It was left out."), "{shows}");
+    assert!(found.figure.ends_with("200 mmHg"), "{}", found.figure);
+    assert!(!shows.contains("cannot be told from this file"), "300 a minute are no pump's: {shows}");
+    let slow: String = std::iter::once("time (s),pressure (mmHg)\n".to_owned())
+        .chain((0..600).map(|row| {
+            let at = f64::from(row) / 10.0;
+            format!("{at:.1},{:.1}\n", 100.0 - 100.0 * (std::f64::consts::TAU * at * 0.9).cos())
+        }))
+        .collect();
+    let mut person = begun();
+    person.bring_in(slow.as_bytes()).unwrap();
+    let found = findings(&person);
+    let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
+    assert!(
+        shows.contains("The gauge took 10 readings a second: cycles faster than 120 a minute cannot be told"),
+        "{shows}"
+    );
+}
+
 #[test]
 fn cycles_are_held_against_the_maker_where_it_states_them() {
     let mut person = person();

@@ -256,6 +256,22 @@ fn what_is_kept_comes_back_the_same_and_is_small() {
         assert!(case.found.picture.len() <= 600);
     }
     let mut other = Case::of("sine").found.to_json();
-    other["way"] = 2.into();
+    other["way"] = 3.into();
     assert_eq!(Findings::from_json(&other), None, "another way is worked out anew");
+}
+
+/// `trace-way-1.json` is what a version kept that looked for no lone readings, no lost pull and no zero
+/// that moved.
+#[test]
+fn what_an_earlier_version_kept_is_still_read_and_says_nothing_it_did_not_look_for() {
+    let text = include_str!("../fixtures/trace-way-1.json");
+    let kept: Value = serde_json::from_str(text).unwrap();
+    assert_eq!(kept["way"], 1);
+    let found = Findings::from_json(&kept).unwrap();
+    assert_eq!(f64::from(found.overall.count.get()), kept["overall"]["count"].as_f64().unwrap());
+    assert_eq!(found.segments.len(), 2);
+    assert_eq!(found.segments[1].cycles.peak.usual.get(), kept["segments"][1]["cycles"]["peak"][0].as_f64().unwrap());
+    assert!(found.collapses.is_none() && found.zero.is_none() && found.rest_rises.is_none());
+    assert!(found.fastest.is_none() && found.notes.spikes.is_none(), "not looked for is not none");
+    assert!(found.offset.is_none() && found.clipped.is_none());
 }

@@ -18,5 +18,6 @@ mod refill;
 mod statistics_chance;
 mod statistics_laws;
 mod supply;
+mod trace_limits;
 mod traces;
 mod two_phones;

@@ -5,11 +5,12 @@
 use std::fmt::Write;
 use std::io::Cursor;
 
-use drawwell_core::answer::trace::{findings, Cycles, Findings, Pattern};
+use drawwell_core::answer::trace::{findings, Cycles, Findings, Pattern, LEAST_SAMPLES_IN_A_CYCLE};
 use drawwell_core::quantity::{Quantity, SpeedUnit};
 use drawwell_core::share::trace_file::read;
 use drawwell_core::statistics::median;
 use drawwell_tests::chance::Chance;
+use drawwell_tests::simulated_pump::tables::{drift_held, rows, told_up_to};
 
 const SESSIONS: u64 = 300;
 
@@ -154,11 +155,16 @@ fn what_is_said_of_a_trace_is_as_often_right_as_it_is_to_be() {
     for number in 0..SESSIONS {
         let mut chance = Chance::seeded(number);
         let session = Session::by_chance(&mut chance);
+        // It is said that these cannot be told.
+        let fastest = 60.0 * session.rate_of_gauge / LEAST_SAMPLES_IN_A_CYCLE;
+        if session.parts.iter().any(|part| part.rate > 0.97 * fastest) {
+            continue;
+        }
         let (text, truth) = session.rows(&mut chance);
         let found = findings(&read(&mut Cursor::new(text)).unwrap()).unwrap();
         held.take(&session, &truth, &found);
     }
-    // The last is too narrow at times: where there is no noise, samples err all the same way.
+    // Drifts are few here; how often their range holds them is asked of more below.
     let shares = [
         ("rate to 1 %", &held.rate, 0.97),
         ("peak to 2 mmHg", &held.peak, 0.95),
@@ -168,7 +174,7 @@ fn what_is_said_of_a_trace_is_as_often_right_as_it_is_to_be() {
         ("number of patterns", &held.patterns, 0.98),
         ("switch to 2 s", &held.switch, 0.98),
         ("leak to 2 % a second", &held.leak, 0.95),
-        ("range of the drift", &held.drift, 0.75),
+        ("range of the drift", &held.drift, 0.78),
     ];
     for (what, right, least) in &shares {
         println!("{what:<20} {:.3} of {} (at least {least})", right.share(), right.1);
@@ -210,5 +216,40 @@ impl Held {
             let range = overall.peak_drift.map(|drift| drift.low.get()..=drift.high.get());
             self.drift.take(range.is_some_and(|range| range.contains(&session.drift)));
         }
+    }
+}
+
+/// Few of a row, so that it does not take long: a row may miss its bar by what chance allows (two in
+/// fifteen), all of them together may not.
+#[test]
+fn traces_on_imperfect_gauges_are_told_right() {
+    let (rows, all) = rows(15);
+    for (what, right, least) in all.figures() {
+        println!("{what:<24} {:?} of {}", right.share(), right.of);
+        assert!(right.share().unwrap() >= least && right.of > 40, "{what}: {right:?}");
+    }
+    for row in rows {
+        for (what, right, _) in row.figures() {
+            assert!(right.of - right.right <= 2, "{}: {what} {right:?}", row.name);
+        }
+    }
+}
+
+/// 88 to 93 in 100 are asked; of 250 traces chance takes or gives four (two of its spreads).
+#[test]
+fn the_range_of_a_drift_holds_it_as_often_as_it_says_with_noise_and_without() {
+    for noise in [0.0, 1.0] {
+        let share = drift_held(noise, 50.0, 250).share().unwrap();
+        println!("noise {noise}: {share:.3}");
+        assert!((0.84..=0.97).contains(&share), "noise {noise}: {share}");
+    }
+}
+
+#[test]
+fn up_to_the_rate_that_is_said_a_slow_gauge_loses_no_cycle() {
+    for (readings, fastest) in [(10.0, 120.0), (12.5, 150.0)] {
+        let (said, right) = told_up_to(readings, 20);
+        assert!((said - fastest).abs() < 1.5, "{said}");
+        assert!(right.share().unwrap() >= 0.95, "{readings}: {right:?}");
     }
 }

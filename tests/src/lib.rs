@@ -12,6 +12,7 @@ pub mod person;
 pub mod place;
 pub mod refilling_family;
 pub mod simulated_family;
+pub mod simulated_pump;
 pub mod ten_years;
 pub mod visiting;
 pub mod written;

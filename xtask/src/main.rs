@@ -31,6 +31,7 @@ mod supply;
 mod surface;
 mod test;
 mod tool;
+mod traces;
 
 use std::process::ExitCode;
 
@@ -50,6 +51,7 @@ cargo xtask pictures DIR      every screen as a picture
 cargo xtask bench [ARGS]      the benchmarks; `statistics` beside SciPy
 cargo xtask demo              write the invented family anew
 cargo xtask supply            docs/supply.md: Supply on families with known truth
+cargo xtask traces            the tables of docs/kit.md: traces with known truth
 ";
 
 fn main() -> ExitCode {
@@ -78,6 +80,7 @@ fn run(words: &[String]) -> Result<(), Stop> {
         "supply" => supply::run(&places, rest),
         "surface" => surface::run(&places, rest),
         "test" => test::run(&places, rest),
+        "traces" => traces::run(&places, rest),
         "help" | "--help" | "-h" => {
             print!("{HELP}");
             Ok(())

@@ -23,6 +23,7 @@ pub(super) fn facts() -> Vec<Fact> {
         first_passed_over: None,
         dropouts: Count::new(0),
         dropped: Seconds::new(0.0),
+        spikes: Some(Count::new(0)),
         native_step: samples.step(),
         sign_turned: true,
         time_unit_assumed: None,

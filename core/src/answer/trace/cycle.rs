@@ -28,8 +28,11 @@ pub(super) struct Cycle {
     pub(super) rises: Option<f64>,
     /// From there to the next cycle's, where no dropout lies between.
     pub(super) period: Option<f64>,
+    /// As the gauge shows them.
     pub(super) peak: f64,
     pub(super) rest: f64,
+    /// By how much the gauge's zero had moved.
+    pub(super) zero: f64,
     pub(super) rise: Option<f64>,
     pub(super) release: Option<f64>,
     /// How long it stays above 90 %.
@@ -41,6 +44,16 @@ pub(super) struct Cycle {
 impl Cycle {
     pub(super) fn amplitude(&self) -> f64 {
         self.peak - self.rest
+    }
+
+    /// The highest vacuum, reckoned from where the zero stood.
+    pub(super) fn peak(&self) -> f64 {
+        self.peak - self.zero
+    }
+
+    /// The resting vacuum, likewise.
+    pub(super) fn rest(&self) -> f64 {
+        self.rest - self.zero
     }
 }
 
@@ -91,7 +104,7 @@ fn rest(values: &[f32], noise: f64, (from, lowest, to): (usize, usize, usize), a
 
 /// How deep below its highest sample a top goes: that sample is too high by some of the noise,
 /// and noise does not end a top.
-fn depth(noise: f64, amplitude: f64) -> f64 {
+pub(super) fn depth(noise: f64, amplitude: f64) -> f64 {
     (TOP * amplitude + TOP_NOISE * noise).min(MIDDLE * amplitude)
 }
 
@@ -122,6 +135,7 @@ fn cycle(values: &[f32], step: f64, noise: f64, turn: &Turn, before: f64, after:
         period: None,
         peak,
         rest,
+        zero: 0.0,
         rise: rising.as_ref().and_then(|edge| Some((edge.high - edge.low?) * step)),
         release: falling.as_ref().and_then(|edge| Some((edge.low? - edge.high) * step)),
         held: held.map(|(from, to)| (to - from) * step),

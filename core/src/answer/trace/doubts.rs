@@ -1,10 +1,12 @@
 //! What may be wrong with the trace itself. It is said, and nothing is corrected.
 
 use super::cycle::Cycle;
+use super::file::Samples;
 use super::phases::usual_period;
 use super::turns::{amplitude as moves, stretches};
 use super::{rounded, AsRead};
 use crate::quantity::Share;
+use crate::statistics::{median, robust_spread};
 
 /// A still stretch before the first cycle lasts so many seconds at least.
 const STILL_SECONDS: f64 = 1.0;
@@ -17,16 +19,21 @@ const OFF_BY: f64 = 0.02;
 const OFF_BY_NOISE: f64 = 3.0;
 /// How long a trace is above ambient before it is said: one sample in a hundred.
 const ABOVE_SHARE: f64 = 0.01;
-/// A gauge at its end shows one value exactly, for so many of all samples,
-const CLIPPED_SHARE: f64 = 0.02;
-/// so many times as often as the values close below it and as the lowest of all,
-const CLIPPED_RATIO: f64 = 3.0;
-/// for so many samples in a row, in half of the cycles.
+/// A gauge at its end shows one value exactly, for so many samples in a row,
 const CLIPPED_RUN: usize = 3;
+/// or for so many where they lie further apart than this: fewer fall on a tip,
+const COARSE_RUN: usize = 2;
+const COARSE_SECONDS: f64 = 0.03;
+/// in this share of the cycles that come to it, and in so many at least.
 const CLIPPED_CYCLES: f64 = 0.5;
-/// Close below: so much of the noise, or of the amplitude.
-const CLOSE_NOISE: f64 = 6.0;
-const CLOSE: f64 = 0.01;
+const LEAST_CLIPPED: usize = 6;
+/// A cycle reaches it where it is close below: so much of the noise, or of the amplitude.
+const CLOSE_NOISE: f64 = 2.0;
+const CLOSE: f64 = 0.0025;
+/// A gauge that shows steps of this share of the amplitude shows what is held as flat,
+const COARSE: f64 = 0.006;
+/// and so does a pump whose periods differ by less than this share.
+const EXACT: f64 = 0.001;
 /// Pieces in which a movement without a cycle is looked for: one cycle of the slowest pattern.
 const PIECE_SECONDS: f64 = 2.5;
 /// A cycle accounts for so many usual periods before and after its rise.
@@ -109,43 +116,52 @@ fn still(values: &[f32], step: f64, noise: f64, amplitude: f64, cycles: &[Cycle]
     (f64::from(count) * step >= STILL_SECONDS).then(|| sum / f64::from(count))
 }
 
-/// Whether the gauge ends below what the pump pulls. A pump that holds its vacuum is flat at
-/// the top too, but then its noise goes on, or its rest is as flat.
+/// Whether cycles reach the gauge's end.
+pub(super) fn reaches(clipped: &Clipped, cycles: &[Cycle], amplitude: f64) -> bool {
+    let peaks: Vec<f64> = cycles.iter().map(|cycle| cycle.peak).collect();
+    median(&peaks).is_some_and(|peak| peak >= clipped.at.get() - CLOSE * amplitude)
+}
+
+/// Whether the gauge ends below what the pump pulls: cycle after cycle ends at the same value exactly. A
+/// pump that holds its vacuum ends a little higher or lower each time, or its rest is as flat.
 pub(super) fn clipped(
-    values: &[f32],
-    step: f64,
+    samples: &Samples,
     noise: f64,
     amplitude: f64,
     of_rows: Share,
     cycles: &[Cycle],
 ) -> Option<Clipped> {
-    let there = || values.iter().map(|value| f64::from(*value)).filter(|value| value.is_finite());
-    let top = there().fold(f64::NEG_INFINITY, f64::max);
-    let bottom = there().fold(f64::INFINITY, f64::min);
     let same = SAME * amplitude;
+    let (all, _) = samples.as_read();
+    let there = || all.iter().map(|value| f64::from(*value)).filter(|value| value.is_finite());
+    let top = there().fold(f64::NEG_INFINITY, f64::max);
+    let next = there().filter(|value| *value < top - same).fold(f64::NEG_INFINITY, f64::max);
     let close = (CLOSE_NOISE * noise).max(CLOSE * amplitude);
-    let (mut all, mut at_top, mut near, mut at_bottom) = (0.0_f64, 0.0_f64, 0.0_f64, 0.0_f64);
-    for value in there() {
-        all += 1.0;
-        if value >= top - same {
-            at_top += 1.0;
-        } else if value >= top - close {
-            near += 1.0;
-        }
-        if value <= bottom + same {
-            at_bottom += 1.0;
-        }
-    }
-    let share = (at_top / all).max(of_rows.fraction());
-    if share < CLIPPED_SHARE || at_top < CLIPPED_RATIO * f64::max(near, at_bottom) {
+    let run = if samples.step().get() > COARSE_SECONDS { COARSE_RUN } else { CLIPPED_RUN };
+    let part = |cycle: &Cycle| -> Vec<f64> {
+        samples.between(cycle.from, cycle.to).into_iter().map(|(_, value)| value).collect()
+    };
+    let is_flat =
+        |part: &Vec<f64>, at: f64| part.windows(run).any(|run| run.iter().all(|value| (value - at).abs() <= same));
+    let reaching: Vec<(&Cycle, Vec<f64>)> = cycles
+        .iter()
+        .map(|cycle| (cycle, part(cycle)))
+        .filter(|(_, part)| part.iter().any(|value| *value >= top - close))
+        .collect();
+    let flat = |at: f64| {
+        let flat = reaching.iter().filter(|(_, part)| is_flat(part, at)).count();
+        flat >= LEAST_CLIPPED && flat as f64 >= CLIPPED_CYCLES * reaching.len() as f64
+    };
+    if !flat(top) {
         return None;
     }
-    let flat = |cycle: &&Cycle| {
-        let [from, to] = [cycle.from, cycle.to].map(|at| (at / step).round() as usize);
-        let part = values.get(from..=to.min(values.len().saturating_sub(1))).unwrap_or_default();
-        part.windows(CLIPPED_RUN).any(|run| run.iter().all(|value| f64::from(*value) >= top - same))
-    };
-    let flat = cycles.iter().filter(flat).count() as f64;
-    (flat >= CLIPPED_CYCLES * cycles.len() as f64)
-        .then(|| Clipped { at: AsRead::new(rounded(top)), share: Share::of(rounded(share)) })
+    let rests: Vec<f64> = reaching.iter().map(|(_, part)| part.iter().copied().fold(f64::INFINITY, f64::min)).collect();
+    let periods: Vec<f64> = reaching.iter().filter_map(|(cycle, _)| cycle.period).collect();
+    let wander = robust_spread(&periods).zip(median(&periods)).map_or(0.0, |(spread, usual)| spread / usual);
+    if median(&rests).is_some_and(flat) && (top - next >= COARSE * amplitude || wander < EXACT) {
+        return None;
+    }
+    let (count, at_top) = there().fold((0.0, 0.0), |(n, at), v| (n + 1.0, at + f64::from(u8::from(v >= top - same))));
+    let share = f64::max(at_top / count, of_rows.fraction());
+    Some(Clipped { at: AsRead::new(rounded(top)), share: Share::of(rounded(share)) })
 }

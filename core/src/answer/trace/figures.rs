@@ -1,12 +1,12 @@
 //! What a run of cycles shows together.
 
 use super::cycle::Cycle;
-use super::phases::{usual_amplitude, usual_period};
+use super::phases::{is_one_rate, usual_amplitude, usual_period};
 use super::top::HELD;
 use super::{rounded, AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::quantity::{Count, Quantity, Share, Speed, SpeedUnit};
-use crate::statistics::{first_autocorrelation, median, quantile, robust_slope, Point};
+use crate::statistics::{autocorrelation, median, quantile, robust_slope, Point};
 
 /// A cycle under this share of its segment's usual amplitude is weak: a leak at the flange or
 /// a valve that does not close takes half of it; the wander of a sound pump takes a tenth.
@@ -17,9 +17,10 @@ pub(super) const MISSED_FROM: f64 = 1.6;
 pub const STOPPED_FROM: f64 = 6.0;
 /// A drift is told from so many cycles on.
 const LEAST_FOR_DRIFT: usize = 8;
-/// Where neighbours resemble each other by r, the range of a drift is as wide as of (1 - r) / (1 + r)
-/// as many (a series of first order: Box, Jenkins & Reinsel, Time Series Analysis, 2.1); r at most.
+/// Neighbours resemble each other by so much at most, or nothing would be left to tell a drift from;
 const MOST_LIKENESS: f64 = 0.9;
+/// and what they resemble each other by is no chance from so many of its standard deviations on.
+const LEAST_LIKENESS: f64 = 1.96;
 /// And a leak from so many cycles that are held.
 const LEAST_FOR_LEAK: usize = 3;
 
@@ -47,7 +48,7 @@ pub struct Cycles {
     pub missed_share: Share,
     /// Cycles under [`WEAK_BELOW`] of the usual amplitude, of those found.
     pub weak_share: Share,
-    /// Cycles per minute, from the median period. None where patterns differ: there is no one rate.
+    /// Cycles per minute, from the median period. None where rates differ: there is no one rate.
     pub rate: Option<Estimate<Speed>>,
     /// Highest vacuum of a cycle.
     pub peak: Spread<AsRead>,
@@ -87,8 +88,8 @@ pub(super) fn figures(cycles: &[Cycle], segments: &[(usize, usize)]) -> Option<C
     let (missed, stops, weak) = (sum(|t| t.missed), sum(|t| t.stops), sum(|t| t.weak));
     let count = u32::try_from(cycles.len()).unwrap_or(u32::MAX);
     let one = parts.len() == 1;
-    let peaks: Vec<f64> = cycles.iter().map(|cycle| cycle.peak).collect();
-    let rests: Vec<f64> = cycles.iter().map(|cycle| cycle.rest).collect();
+    let peaks: Vec<f64> = cycles.iter().map(Cycle::peak).collect();
+    let rests: Vec<f64> = cycles.iter().map(Cycle::rest).collect();
     let times = |of: fn(&Cycle) -> Option<f64>| {
         median(&cycles.iter().filter_map(of).collect::<Vec<_>>()).map(|time| Seconds::new(rounded(time)))
     };
@@ -101,7 +102,7 @@ pub(super) fn figures(cycles: &[Cycle], segments: &[(usize, usize)]) -> Option<C
         stops: Count::new(stops),
         missed_share: share(f64::from(missed), f64::from(missed) + f64::from(count)),
         weak_share: share(f64::from(weak), f64::from(count)),
-        rate: if one { rate(cycles) } else { None },
+        rate: if is_one_rate(cycles, segments) { rate(cycles) } else { None },
         peak: spread(&peaks)?,
         highest: AsRead::new(rounded(highest)),
         rest: spread(&rests)?,
@@ -172,11 +173,28 @@ fn drift(cycles: &[Cycle], values: &[f64]) -> Option<Estimate<AsReadPerMinute>> 
     let points: Vec<Point> =
         cycles.iter().zip(values).map(|(cycle, value)| Point { at: minutes(cycle), value: *value }).collect();
     let rough = robust_slope(&points, CONFIDENCE, 1.0)?;
-    // Peaks that fall between samples, now earlier and now later, err together for a while.
     let left_over: Vec<f64> = points.iter().map(|point| point.value - rough.slope * point.at).collect();
-    let likeness = first_autocorrelation(&left_over).unwrap_or(0.0).clamp(0.0, MOST_LIKENESS);
-    let found = robust_slope(&points, CONFIDENCE, (1.0 + likeness) / (1.0 - likeness))?;
+    let found = robust_slope(&points, CONFIDENCE, shared(&left_over))?;
     Some(each([found.slope, found.low, found.high], AsReadPerMinute::new))
+}
+
+/// How many times as wide the variance of a slope is for what neighbours share. A pump's pull wanders, so
+/// that cycles near each other err together; what is measured of each adds noise of its own. Together that
+/// is a series of order (1, 1), whose variances add up to 1 + 2 r₁ / (1 - φ) with φ = r₂ / r₁
+/// (Box, Jenkins & Reinsel, Time Series Analysis, 3.4).
+fn shared(left_over: &[f64]) -> f64 {
+    let n = left_over.len() as f64;
+    let alone: Vec<Point> =
+        left_over.iter().zip(0..).map(|(value, at)| Point { at: f64::from(at), value: *value }).collect();
+    let [_, first, second] = autocorrelation(&alone, 2)[..] else { return 1.0 };
+    // A series whose line was taken away shows less likeness than there is (Kendall, Biometrika
+    // 1954;41:403-404, and as much again for the line).
+    let [one, other] = [first, second].map(|lag| (lag.value + (2.0 + 4.0 * lag.value) / n).clamp(0.0, MOST_LIKENESS));
+    let by_one = (1.0 + one) / (1.0 - one);
+    if one < LEAST_LIKENESS / n.sqrt() {
+        return by_one;
+    }
+    by_one.max(1.0 + 2.0 * one / (1.0 - (other / one).min(MOST_LIKENESS)))
 }
 
 /// The median and the range that holds the true one: the values of rank (n ± z √n) / 2

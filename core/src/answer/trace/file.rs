@@ -8,13 +8,27 @@ use crate::quantity::{Count, Share, VacuumUnit};
 pub struct Samples {
     step: Seconds,
     values: Vec<f32>,
+    rows: Option<Rows>,
+}
+
+/// The rows that samples were laid from, each at its own time.
+#[derive(Debug, Clone, PartialEq)]
+struct Rows {
+    /// In seconds from the first sample, rising.
+    times: Vec<f64>,
+    values: Vec<f32>,
 }
 
 impl Samples {
     /// From a step above nothing and values in the trace's own unit, positive below
     /// ambient; NaN where there was none.
     pub fn new(step: Seconds, values: Vec<f32>) -> Option<Self> {
-        (step.get().is_finite() && step.get() > 0.0).then_some(Self { step, values })
+        (step.get().is_finite() && step.get() > 0.0).then_some(Self { step, values, rows: None })
+    }
+    /// With the rows they were laid from: times in seconds from the first, rising, and as many values.
+    pub(crate) fn read_at(self, times: Vec<f64>, values: Vec<f32>) -> Self {
+        let rows = (times.len() == values.len()).then_some(Rows { times, values });
+        Self { rows, ..self }
     }
     /// From one sample to the next.
     pub fn step(&self) -> Seconds {
@@ -23,6 +37,23 @@ impl Samples {
     /// The values as read; NaN in a dropout.
     pub fn values(&self) -> &[f32] {
         &self.values
+    }
+    /// The values as they were read, and whether they are: a sample laid between two rows resembles both.
+    pub(super) fn as_read(&self) -> (&[f32], bool) {
+        self.rows.as_ref().map_or((&self.values, false), |rows| (&rows.values, true))
+    }
+    /// What was read between two times, with its times; samples where nothing else is known.
+    pub(super) fn between(&self, from: f64, to: f64) -> Vec<(f64, f64)> {
+        let of = |at: f64, value: f32| (at, f64::from(value));
+        if let Some(rows) = &self.rows {
+            let first = rows.times.partition_point(|at| *at < from);
+            let there = rows.times.get(first..).unwrap_or_default().iter().take_while(|at| **at <= to);
+            return there.zip(rows.values.iter().skip(first)).map(|(at, value)| of(*at, *value)).collect();
+        }
+        let step = self.step.get();
+        let first = (from / step).ceil().max(0.0) as usize;
+        let there = self.values.iter().enumerate().skip(first).map(|(place, value)| of(place as f64 * step, *value));
+        there.take_while(|(at, _)| *at <= to).filter(|(_, value)| value.is_finite()).collect()
     }
     /// From the first sample to the last.
     pub fn duration(&self) -> Seconds {
@@ -68,6 +99,8 @@ pub struct Notes {
     pub dropouts: Count,
     /// How long they last together.
     pub dropped: Seconds,
+    /// Lone readings far out of the rest, which were left out; None where nobody looked for them.
+    pub spikes: Option<Count>,
     /// From one row to the next, as a rule.
     pub native_step: Seconds,
     /// Vacuum was below zero in the file.

@@ -1,21 +1,25 @@
-//! Findings as a journal keeps them: JSON, under 30 kB, `"way": 1`.
+//! Findings as a journal keeps them: JSON, under 30 kB, `"way": 2`.
 //!
 //! What can't be read back whole is none: findings are worked out anew from the file.
 
 use serde_json::{Map, Value};
 
 use super::close::MOST_SAMPLES;
+use super::collapse::MOST as MOST_COLLAPSES;
 use super::phases::{Pattern, MOST_SEGMENTS};
 use super::{
-    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, CloseUp, Column, Cycles, Findings, Notes, Offset, Seconds,
-    Segment, Spread, TimeUnit, MOST_COLUMNS,
+    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, CloseUp, Collapse, Column, Cycles, Findings, Notes, Offset,
+    Seconds, Segment, Spread, TimeUnit, MOST_COLUMNS,
 };
 use crate::answer::Estimate;
 use crate::quantity::{Count, Quantity, Share, Speed};
 use crate::record::mark::Phase;
 
-/// The way these findings are worked out and written; another way is not read.
-const WAY: u64 = 1;
+/// The way these findings are worked out and written.
+const WAY: u64 = 2;
+/// The ways that are read. In the first nobody looked for lone bad readings, a pull that was lost, or a
+/// zero that moved, nor asked which rate is the fastest: none of them stands there.
+const WAYS: std::ops::RangeInclusive<u64> = 1..=WAY;
 
 impl Findings {
     /// What is kept.
@@ -29,12 +33,13 @@ impl Findings {
 
     /// Reads what was kept; None where it is not whole, or of another way.
     pub fn from_json(value: &Value) -> Option<Self> {
-        let found = (value.get("way")?.as_u64()? == WAY).then(|| Self::read(value)).flatten()?;
+        let found = WAYS.contains(&value.get("way")?.as_u64()?).then(|| Self::read(value)).flatten()?;
         let sound = !found.segments.is_empty()
             && found.segments.len() <= MOST_SEGMENTS
-            && found.switches.len() + 1 == found.segments.len()
+            && found.switches.len() < found.segments.len()
             && found.picture.len() <= MOST_COLUMNS
-            && found.close.values.len() <= MOST_SAMPLES;
+            && found.close.values.len() <= MOST_SAMPLES
+            && found.collapses.as_ref().is_none_or(|collapses| collapses.len() <= MOST_COLLAPSES);
         sound.then_some(found)
     }
 }
@@ -74,14 +79,17 @@ macro_rules! kept_fields {
                 Value::Object(object)
             }
             fn read(value: &Value) -> Option<Self> {
-                Some(Self { $($field: Kept::read(value.get(stringify!($field))?)?),+ })
+                Some(Self { $($field: Kept::read(value.get(stringify!($field)).unwrap_or(&Value::Null))?),+ })
             }
         })+
     };
 }
 
 kept_fields! {
-    Findings { duration, overall, segments, pattern, switches, noise, offset, clipped, unread, notes, picture, close }
+    Findings {
+        duration, overall, segments, pattern, switches, noise, offset, clipped, collapses, zero, rest_rises,
+        fastest, unread, notes, picture, close,
+    }
     CloseUp { from, step, values }
     Segment { from, to, phase, cycles }
     Cycles {
@@ -89,8 +97,9 @@ kept_fields! {
         rest_drift, leak,
     }
     Clipped { at, share }
+    Collapse { from, to, before, after }
     Notes {
-        rows, passed_over, first_passed_over, dropouts, dropped, native_step, sign_turned, time_unit_assumed,
+        rows, passed_over, first_passed_over, dropouts, dropped, spikes, native_step, sign_turned, time_unit_assumed,
         times_spread, at_extreme,
     }
 }

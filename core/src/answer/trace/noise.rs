@@ -1,5 +1,6 @@
 //! How much of a trace is noise.
 
+use super::file::Samples;
 use crate::statistics::quantile;
 
 /// The noise is told from so many samples at a time, and from so many stretches at most.
@@ -41,8 +42,13 @@ const DIFFERENCES: [(&[f64], f64); 3] = [
 /// 1990;77:521-528). What it leaves of the signal only adds, so the least of the
 /// second, fourth and sixth order is taken, and a calm stretch before one of fast cycles: at
 /// 10 samples a second those are not smooth to any difference.
-pub(super) fn noise(values: &[f32], step: f64) -> f64 {
-    let places = if step > COARSE_SECONDS { COARSE_PLACES } else { PLACES };
+pub(super) fn noise(samples: &Samples) -> f64 {
+    let (values, are_rows) = samples.as_read();
+    let places = match samples.step().get() > COARSE_SECONDS {
+        true => COARSE_PLACES,
+        false if are_rows => Places { lag: 1, ..PLACES },
+        false => PLACES,
+    };
     let every = values.len().div_ceil(STRETCH * MOST_STRETCHES).max(1);
     let stretches: Vec<f64> =
         values.chunks_exact(STRETCH).step_by(every).filter_map(|stretch| of_stretch(stretch, places)).collect();

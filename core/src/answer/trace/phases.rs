@@ -1,11 +1,14 @@
 //! Where a session's pattern changes. A session with two patterns has no one rate.
 
+use super::collapse::Fall;
 use super::cycle::Cycle;
 use crate::record::mark::Phase;
 use crate::statistics::{median, pelt, robust_spread};
 
 /// A pattern lasts so many cycles at least: fewer are some weak or missed ones together.
 const LEAST_CYCLES: usize = 12;
+/// A fall of so many is a segment of its own.
+const LEAST_OF_A_FALL: usize = 3;
 /// So many cycles on either side say what is usual at one.
 const NEIGHBOURS: usize = 4;
 /// Periods that differ by less than this share are one rate: a motor's own wander stays below.
@@ -21,8 +24,12 @@ const MOST_GROUPS: usize = 3_000;
 /// More changes than this are told as the most different ones.
 pub(super) const MOST_SEGMENTS: usize = 20;
 
-/// First cycle and the cycle after the last of each segment, in order.
-pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
+/// So many cycles on either side of an edge say whether anything changes there, or goes on as it did.
+const AT_THE_EDGE: usize = 6;
+
+/// First cycle and the cycle after the last of each segment, in order; a pull before and after its fall
+/// is never one segment.
+pub(super) fn segments(cycles: &[Cycle], falls: &[Fall]) -> Vec<(usize, usize)> {
     let group = cycles.len().div_ceil(MOST_GROUPS).max(1);
     let mut edges: Vec<usize> = vec![0, cycles.len()];
     let usual = usual_period(cycles);
@@ -32,17 +39,39 @@ pub(super) fn segments(cycles: &[Cycle]) -> Vec<(usize, usize)> {
     for (series, least) in [periods, amplitudes].iter().zip(LEAST_NOISE) {
         edges.extend(changes(series, least, group).into_iter().map(|at| at * group));
     }
+    let kept: Vec<usize> = falls.iter().flat_map(|fall| around(*fall, cycles.len())).collect();
+    edges.retain(|edge| *edge == 0 || *edge == cycles.len() || !falls.iter().any(|fall| is_within(*fall, *edge)));
+    edges.extend(&kept);
     edges.sort_unstable();
     edges.dedup();
-    let mut parts: Vec<Part> =
-        edges.iter().zip(edges.iter().skip(1)).map(|(from, to)| Part::of(cycles, *from, *to)).collect();
-    while let Some(join) = to_join(&parts) {
+    let parts = edges.iter().zip(edges.iter().skip(1)).map(|(from, to)| Part::of(cycles, *from, *to)).collect();
+    let joined = joined(cycles, parts, &kept);
+    joined.iter().map(|part| (part.from, part.to)).collect()
+}
+
+/// The edges of a fall. A sudden one is no segment of its own and goes with its longer side.
+fn around(fall: Fall, cycles: usize) -> Vec<usize> {
+    let (from, to) = (fall.last + 1, fall.first);
+    match to.saturating_sub(from) {
+        length if length >= LEAST_OF_A_FALL => vec![from, to],
+        _ if from >= cycles - to => vec![to],
+        _ => vec![from],
+    }
+}
+
+fn is_within(fall: Fall, edge: usize) -> bool {
+    (fall.last.saturating_sub(NEIGHBOURS)..=fall.first + NEIGHBOURS).contains(&edge)
+}
+
+/// Segments that are one pattern are joined, but not over an edge that is kept.
+fn joined(cycles: &[Cycle], mut parts: Vec<Part>, kept: &[usize]) -> Vec<Part> {
+    while let Some(join) = to_join(&parts, kept) {
         let after = parts.remove(join + 1);
         if let Some(part) = parts.get_mut(join) {
             *part = Part::of(cycles, part.from, after.to);
         }
     }
-    parts.iter().map(|part| (part.from, part.to)).collect()
+    parts
 }
 
 /// A segment while it is being found: its cycles, and what is usual among them.
@@ -51,12 +80,23 @@ struct Part {
     to: usize,
     period: Option<f64>,
     amplitude: Option<f64>,
+    /// Amplitudes of its first cycles and of its last.
+    begins: Option<f64>,
+    ends: Option<f64>,
 }
 
 impl Part {
     fn of(cycles: &[Cycle], from: usize, to: usize) -> Self {
         let there = cycles.get(from..to).unwrap_or_default();
-        Self { from, to, period: usual_period(there), amplitude: usual_amplitude(there) }
+        let edge = AT_THE_EDGE.min(there.len());
+        Self {
+            from,
+            to,
+            period: usual_period(there),
+            amplitude: usual_amplitude(there),
+            begins: there.get(..edge).and_then(usual_amplitude),
+            ends: there.get(there.len() - edge..).and_then(usual_amplitude),
+        }
     }
 
     /// How different two are; from 1 on they are two patterns.
@@ -66,7 +106,9 @@ impl Part {
             _ => 0.0,
         };
         let periods = apart(self.period, other.period, SAME_PERIOD);
-        periods.max(apart(self.amplitude, other.amplitude, SAME_AMPLITUDE))
+        // A pull that sinks or rises all along is one pattern: nothing changes from one cycle to the next.
+        let amplitudes = apart(self.amplitude, other.amplitude, SAME_AMPLITUDE);
+        periods.max(amplitudes.min(apart(self.ends, other.begins, SAME_AMPLITUDE)))
     }
 }
 
@@ -83,23 +125,41 @@ fn changes(series: &[f64], least_noise: f64, group: usize) -> Vec<usize> {
 }
 
 /// The segment that is to be joined with the one after it.
-fn to_join(parts: &[Part]) -> Option<usize> {
-    let apart: Vec<f64> = parts.iter().zip(parts.iter().skip(1)).map(|(a, b)| a.difference(b)).collect();
-    // The shortest goes first where it is none by itself, to whichever neighbour it is more like.
-    let shortest = parts
+fn to_join(parts: &[Part], kept: &[usize]) -> Option<usize> {
+    let apart: Vec<f64> = parts
         .iter()
-        .enumerate()
-        .map(|(at, part)| (at, part.to - part.from))
-        .min_by_key(|(_, length)| *length)
-        .filter(|(_, length)| *length < LEAST_CYCLES);
-    if let Some((at, _)) = shortest {
-        let before = at.checked_sub(1).filter(|before| {
-            apart.get(at).is_none_or(|after| apart.get(*before).is_some_and(|difference| difference <= after))
-        });
-        return before.or(Some(at)).filter(|at| *at < apart.len());
+        .zip(parts.iter().skip(1))
+        .map(|(a, b)| if kept.contains(&a.to) { f64::INFINITY } else { a.difference(b) })
+        .collect();
+    // The shortest goes first where it is none by itself, to whichever neighbour it is more like.
+    let mut short: Vec<(usize, usize)> =
+        parts.iter().map(|part| part.to - part.from).enumerate().filter(|(_, length)| *length < LEAST_CYCLES).collect();
+    short.sort_by_key(|(_, length)| *length);
+    let joins = short.iter().find_map(|(at, _)| {
+        let sides = [at.checked_sub(1), Some(*at)];
+        let open = sides.into_iter().flatten().filter_map(|at| apart.get(at).map(|apart| (at, *apart)));
+        open.filter(|(_, apart)| apart.is_finite()).min_by(|a, b| a.1.total_cmp(&b.1))
+    });
+    if let Some((at, _)) = joins {
+        return Some(at);
     }
     let (at, least) = apart.iter().copied().enumerate().min_by(|a, b| a.1.total_cmp(&b.1))?;
-    (least < 1.0 || parts.len() > MOST_SEGMENTS).then_some(at)
+    (least < 1.0 || (parts.len() > MOST_SEGMENTS && least.is_finite())).then_some(at)
+}
+
+/// Whether two segments are one pattern.
+pub(super) fn are_one(cycles: &[Cycle], one: (usize, usize), other: (usize, usize)) -> bool {
+    let [one, other] = [one, other].map(|(from, to)| Part::of(cycles, from, to));
+    one.difference(&other) < 1.0
+}
+
+/// Whether segments have one rate, however strong each is.
+pub(super) fn is_one_rate(cycles: &[Cycle], segments: &[(usize, usize)]) -> bool {
+    let periods: Vec<f64> =
+        segments.iter().filter_map(|(from, to)| cycles.get(*from..*to).and_then(usual_period)).collect();
+    let longest = periods.iter().copied().fold(0.0, f64::max);
+    let shortest = periods.iter().copied().fold(f64::INFINITY, f64::min);
+    longest < (1.0 + SAME_PERIOD) * shortest
 }
 
 /// The median of periods, once more without those that hold a missed cycle.
@@ -125,10 +185,15 @@ pub enum Pattern {
     Changing,
 }
 
+/// Whether a segment begins where the pull is lost, and not where the pattern changes.
+pub(super) fn is_of_a_fall(falls: &[Fall], begins: usize) -> bool {
+    falls.iter().any(|fall| (fall.last + 1..=fall.first + 1).contains(&begins))
+}
+
 /// The pattern, and each segment's phase where it has one.
-pub(super) fn phases(cycles: &[Cycle], segments: &[(usize, usize)]) -> (Pattern, Vec<Option<Phase>>) {
+pub(super) fn phases(cycles: &[Cycle], segments: &[(usize, usize)], falls: &[Fall]) -> (Pattern, Vec<Option<Phase>>) {
     let nothing = vec![None; segments.len()];
-    if segments.len() < 2 {
+    if segments.iter().skip(1).all(|(begins, _)| is_of_a_fall(falls, *begins)) {
         return (Pattern::One, nothing);
     }
     let of = |(from, to): &(usize, usize)| {
@@ -150,8 +215,8 @@ pub(super) fn phases(cycles: &[Cycle], segments: &[(usize, usize)]) -> (Pattern,
         return (Pattern::Changing, nothing);
     };
     let strength = |fast: bool| {
-        let of: Vec<f64> = usual.iter().filter(|(period, _)| (*period < middle) == fast).map(|(_, a)| *a).collect();
-        median(&of).unwrap_or(0.0)
+        // What is left of a pull after it was lost is not how strong it is.
+        usual.iter().filter(|(period, _)| (*period < middle) == fast).map(|(_, a)| *a).fold(0.0, f64::max)
     };
     if strength(true) * (1.0 + SAME_AMPLITUDE) > strength(false) {
         return (Pattern::Changing, nothing);

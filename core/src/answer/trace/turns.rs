@@ -1,6 +1,6 @@
 //! Where a trace turns: its peaks, and the valley on either side of each.
 
-use crate::statistics::quantile;
+use crate::statistics::{median, quantile};
 
 /// A cycle stands out of its surroundings by this share of what the pressure moves
 /// there; a ripple on top of one does not.
@@ -8,6 +8,10 @@ const LEAST_OF_AMPLITUDE: f64 = 0.25;
 /// And by so many standard deviations of the noise, which chance does not make: two
 /// samples in a row would have to be 2.5 off, one up and one down, on every rise.
 const LEAST_OF_NOISE: f64 = 5.0;
+/// Where samples lie further apart than this, a cycle's own course looks like noise: then by no more than
+/// this share of what the whole trace moves.
+const COARSE_SECONDS: f64 = 0.06;
+const MOST_OF_NOISE: f64 = 0.1;
 /// And by this share of what the whole trace moves: a still pump has no cycles, however
 /// little it moves.
 const LEAST_OF_TRACE: f64 = 0.05;
@@ -16,6 +20,11 @@ const LEAST_OF_TRACE: f64 = 0.05;
 const WINDOW_SECONDS: f64 = 5.0;
 /// Quantiles between which the pressure moves; a lone spike is outside.
 const MOVES: [f64; 2] = [0.02, 0.98];
+/// A cycle is as wide as this share of what one takes around it, half-way up; so is the rest before
+/// the next. What is narrower was no pump.
+const LEAST_WIDTH: f64 = 0.12;
+/// So many cycles on either side say how long one takes.
+const NEIGHBOURS: usize = 5;
 /// More values than this say nothing new about a quantile.
 const MOST_IN_A_WINDOW: usize = 2_000;
 
@@ -44,7 +53,10 @@ pub(super) fn amplitude(values: &[f32]) -> f64 {
 /// movement on either side counts.
 pub(super) fn turns(values: &[f32], step: f64, noise: f64) -> Vec<Vec<Turn>> {
     let half = ((WINDOW_SECONDS / step / 2.0).round() as usize).max(2);
-    let least = (LEAST_OF_TRACE * amplitude(values)).max(LEAST_OF_NOISE * noise);
+    let whole = amplitude(values);
+    let of_noise = LEAST_OF_NOISE * noise;
+    let of_noise = if step > COARSE_SECONDS { of_noise.min(MOST_OF_NOISE * whole) } else { of_noise };
+    let least = (LEAST_OF_TRACE * whole).max(of_noise);
     // Each window of two halves overlaps the next by one.
     let halves = values.len().div_ceil(half);
     let moves: Vec<f64> = (0..halves)
@@ -127,4 +139,74 @@ fn zigzag(values: &[f32], from: usize, to: usize, threshold: &impl Fn(usize) -> 
         last.after = low.0;
     }
     found
+}
+
+/// The turns that are wide enough for a cycle, and how many movements were not.
+pub(super) fn wide(values: &[f32], turns: Vec<Turn>) -> (Vec<Turn>, u32) {
+    let spacing: Vec<f64> =
+        turns.iter().zip(turns.iter().skip(1)).map(|(a, b)| b.peak.saturating_sub(a.peak) as f64).collect();
+    let usual = |from: usize, to: usize| spacing.get(from.min(spacing.len())..to.min(spacing.len())).and_then(median);
+    let least: Vec<f64> = (0..turns.len())
+        .map(|at| {
+            let sides = [usual(at.saturating_sub(NEIGHBOURS), at), usual(at, at + NEIGHBOURS)];
+            LEAST_WIDTH * sides.into_iter().flatten().fold(f64::INFINITY, f64::min)
+        })
+        .map(|width| if width.is_finite() { width } else { 0.0 })
+        .collect();
+    let mut narrow = 0;
+    let mut kept: Vec<Turn> = Vec::with_capacity(turns.len());
+    for (turn, least) in turns.into_iter().zip(least) {
+        let Some(last) = kept.last_mut() else {
+            kept.push(turn);
+            continue;
+        };
+        let valley = last.after;
+        if width(values, turn, true) < least {
+            // No cycle: the valley goes on behind it.
+            narrow += 1;
+            let is_rest = width(values, Turn { before: last.peak, peak: valley, after: turn.peak }, false) >= least;
+            last.after = if is_rest { lower(values, valley, turn.after) } else { turn.after };
+        } else if width(values, Turn { before: last.peak, peak: valley, after: turn.peak }, false) < least {
+            // No rest: the cycle goes on behind it.
+            narrow += 1;
+            let peak = if at(values, turn.peak) > at(values, last.peak) { turn.peak } else { last.peak };
+            *last = Turn { before: last.before, peak, after: turn.after };
+        } else {
+            kept.push(Turn { before: valley, ..turn });
+        }
+    }
+    (kept, narrow)
+}
+
+fn at(values: &[f32], place: usize) -> f64 {
+    values.get(place).copied().map_or(f64::NAN, f64::from)
+}
+
+fn lower(values: &[f32], one: usize, other: usize) -> usize {
+    if at(values, other) < at(values, one) {
+        other
+    } else {
+        one
+    }
+}
+
+/// How many samples a peak (or a valley) lasts half-way to the nearer of its ends.
+fn width(values: &[f32], turn: Turn, up: bool) -> f64 {
+    let sign = if up { 1.0 } else { -1.0 };
+    let height = |place: usize| sign * at(values, place);
+    let top = height(turn.peak);
+    let half = top - (top - height(turn.before)).min(top - height(turn.after)) / 2.0;
+    let part = |places: &mut dyn Iterator<Item = usize>| {
+        let (mut length, mut last) = (0.0, top);
+        for place in places {
+            let value = height(place);
+            if value.is_nan() || value < half {
+                // The edge crosses somewhere between the two.
+                return length + if last > value { (last - half) / (last - value) } else { 0.0 };
+            }
+            (length, last) = (length + 1.0, value);
+        }
+        length
+    };
+    part(&mut (turn.before..turn.peak).rev()) + part(&mut (turn.peak + 1..=turn.after))
 }

@@ -1,10 +1,13 @@
 //! A trace of pressure: its cycles, its picture, and what may be wrong with it.
 
+use std::cmp::Ordering;
+
 use super::look::rules;
 use super::plot::{empty, Height};
 use super::pump::section;
 use crate::answer::trace::{
-    AsRead, AsReadPerSecond, Clipped, Cycles, Findings, Offset, Pattern, Seconds, Segment, Spread, TimeUnit,
+    AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, Collapse, Cycles, Findings, Offset, Pattern, Seconds, Segment,
+    Spread, TimeUnit,
 };
 use crate::answer::Estimate;
 use crate::guidance::{CycleRange, KitRules};
@@ -22,6 +25,8 @@ use crate::trouble::Trouble;
 
 /// Less than so many seconds without a cycle are the ends of a trace.
 const LEAST_UNREAD: f64 = 2.0;
+/// No pump makes as many cycles a minute: where only more could not be told, nothing is said of it.
+const NONE_SO_FAST: f64 = 200.0;
 
 /// Fields of the set-up, as they stand under what was found.
 const SET_UP: [&str; 6] = ["pump", "side", "level", "connected", "ran_on", "unit"];
@@ -147,10 +152,21 @@ impl<'t, 'v> TraceLook<'t, 'v> {
         self.view.words().with_unit(figure, SpeedUnit::PerMinute)
     }
 
-    /// The segment whose cycles are held against a range: expression where there is one.
+    /// The cycles that are held against a range: those of expression where there is one, else of the longest
+    /// segment; all of them where none has a rate of its own.
     fn main(&self) -> &Cycles {
-        let expression = self.found.segments.iter().filter(|s| s.phase == Some(Phase::Expression));
-        expression.max_by(|a, b| length(a).total_cmp(&length(b))).map_or(&self.found.overall, |s| &s.cycles)
+        let longest = |phase: Option<Phase>| {
+            let of = self.found.segments.iter().filter(move |s| s.phase == phase);
+            of.max_by(|a, b| length(a).total_cmp(&length(b)))
+        };
+        let one_rate = self.found.overall.rate.is_some();
+        let main = longest(Some(Phase::Expression)).or_else(|| longest(None).filter(|_| one_rate));
+        main.map_or(&self.found.overall, |segment| &segment.cycles)
+    }
+
+    /// Where the pull was lost, in order.
+    fn collapses(&self) -> &[Collapse] {
+        self.found.collapses.as_deref().unwrap_or_default()
     }
 
     fn said(&self) -> FindingsScreen {
@@ -163,15 +179,19 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             .flatten()
             .collect::<Vec<_>>()
             .join(" \u{b7} ");
+        // What the figures rest on, which may be a part of them all.
+        let (of, all) = (main.count.get(), self.found.overall.count.get());
         let caption = words.with(
-            "trace-caption",
+            if of == all { "trace-caption" } else { "trace-caption-part" },
             &[
                 ("peak", self.spread(&main.peak).into()),
                 ("rest", self.spread(&main.rest).into()),
-                ("cycles", self.found.overall.count.get().into()),
+                ("cycles", of.into()),
+                ("all", all.into()),
             ],
         );
-        let mut lines = self.pattern_lines();
+        let mut lines = self.collapse_lines();
+        lines.extend(self.pattern_lines());
         lines.extend(self.cycle_lines(main));
         lines.extend(self.doubt_lines());
         lines.push(words.say("pump-defers"));
@@ -200,6 +220,18 @@ impl<'t, 'v> TraceLook<'t, 'v> {
 
     fn headline(&self, rate: Option<&Estimate<Speed>>) -> String {
         let words = self.view.words();
+        if let Some(lost) = self.collapses().first() {
+            let within = (lost.to.get() - lost.from.get()).ceil().max(1.0) as i64;
+            return words.with(
+                "trace-lost",
+                &[
+                    ("before", self.pressure(lost.before).into()),
+                    ("after", self.pressure(lost.after).into()),
+                    ("seconds", within.into()),
+                    ("at", self.at(lost.from).into()),
+                ],
+            );
+        }
         let Some(rate) = rate else { return words.say("trace-no-one-rate") };
         let (range, whose) = match &self.against {
             Against::Maker(range) => (range, "maker"),
@@ -222,9 +254,27 @@ impl<'t, 'v> TraceLook<'t, 'v> {
         )
     }
 
+    fn at(&self, seconds: Seconds) -> String {
+        self.view.words().running(Span::milliseconds((seconds.get() * 1000.0) as i64))
+    }
+
+    /// What to look at first, and the rate, which a headline of a lost pull does not say.
+    fn collapse_lines(&self) -> Vec<String> {
+        let words = self.view.words();
+        let count = self.collapses().len();
+        let mut lines = Vec::new();
+        if count > 1 {
+            lines.push(words.with("trace-lost-again", &[("count", count.into())]));
+        }
+        if count > 0 {
+            lines.push(words.say("trace-lost-do"));
+        }
+        lines
+    }
+
     fn pattern_lines(&self) -> Vec<String> {
         let words = self.view.words();
-        let at = |seconds: &Seconds| words.running(Span::milliseconds((seconds.get() * 1000.0) as i64));
+        let at = |seconds: &Seconds| self.at(*seconds);
         match (self.found.pattern, self.found.switches.first()) {
             (Pattern::One, _) | (_, None) => vec![words.say("trace-one-pattern")],
             (Pattern::LetdownAndExpression, Some(first)) => {
@@ -262,28 +312,45 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             lines.push(words.with("trace-stops", &[("count", overall.stops.get().into())]));
         }
         if let (Some(drift), Some(unit)) = (&cycles.peak_drift, self.unit) {
-            let by = |value: f64| Vacuum::of(value.abs(), unit);
-            let (low, high) = (drift.low.get(), drift.high.get());
-            let key = if high < 0.0 {
-                "trace-sinks"
-            } else if low > 0.0 {
-                "trace-rises"
-            } else {
-                "trace-steady"
+            let key = match self.way(drift, unit) {
+                Some(Ordering::Less) => "trace-sinks",
+                Some(_) => "trace-rises",
+                None => "trace-steady",
             };
-            let (least, most) = if high < 0.0 { (high, low) } else { (low, high) };
-            lines.push(words.with(
-                key,
-                &[
-                    ("by", words.vacuum(by(drift.value.get())).into()),
-                    ("range", words.vacuum_range(by(least), by(most)).into()),
-                ],
-            ));
+            lines.push(self.moved(key, drift.value.get(), [drift.low.get(), drift.high.get()], unit));
+        }
+        if let (Some(by), Some(unit)) = (&self.found.rest_rises, self.unit) {
+            lines.push(self.moved("trace-rest-rises", by.value.get(), [by.low.get(), by.high.get()], unit));
         }
         if let (Some(leak), Some(unit)) = (&cycles.leak, self.unit) {
             lines.push(self.leak(leak, unit));
         }
         lines
+    }
+
+    /// Which way something moves; None where its range holds that it does not, or it is next to nothing.
+    fn way(&self, drift: &Estimate<AsReadPerMinute>, unit: VacuumUnit) -> Option<Ordering> {
+        let words = self.view.words();
+        let said = |by: f64| words.vacuum(Vacuum::of(by.abs(), unit));
+        let moves = said(drift.value.get()) != said(0.0);
+        if drift.high.get() < 0.0 && moves {
+            Some(Ordering::Less)
+        } else if drift.low.get() > 0.0 && moves {
+            Some(Ordering::Greater)
+        } else {
+            None
+        }
+    }
+
+    /// By how much something moved, without its sign, and the range of it.
+    fn moved(&self, key: &str, by: f64, ends: [f64; 2], unit: VacuumUnit) -> String {
+        let words = self.view.words();
+        let of = |value: f64| Vacuum::of(value.abs(), unit);
+        let [least, most] = if by < 0.0 { [ends[1], ends[0]] } else { ends };
+        words.with(
+            key,
+            &[("by", words.vacuum(of(by)).into()), ("range", words.vacuum_range(of(least), of(most)).into())],
+        )
     }
 
     fn leak(&self, leak: &Estimate<AsReadPerSecond>, unit: VacuumUnit) -> String {
@@ -320,6 +387,10 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             true => words.say("trace-no-noise"),
             false => words.with("trace-noise", &[("noise", noise.into())]),
         }];
+        if let (Some(by), Some(unit)) = (&self.found.zero, self.unit) {
+            let key = if by.value.get() < 0.0 { "trace-zero-down" } else { "trace-zero-up" };
+            lines.push(self.moved(key, by.value.get(), [by.low.get(), by.high.get()], unit));
+        }
         match self.found.offset {
             Some(Offset::Still(off)) => {
                 lines.push(words.with("trace-offset-still", &[("off", self.pressure(off).into())]));
@@ -333,6 +404,14 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             lines.push(
                 words.with("trace-clipped", &[("at", self.pressure(at).into()), ("percent", share.per_cent().into())]),
             );
+        }
+        if let Some(spikes) = notes.spikes.filter(|spikes| spikes.get() > 0) {
+            lines.push(words.with("trace-spikes", &[("count", spikes.get().into())]));
+        }
+        if let Some(fastest) = self.found.fastest.filter(|fastest| fastest.canonical() < NONE_SO_FAST) {
+            let readings = say_decimal(1.0 / notes.native_step.get(), 0);
+            let rate = words.with_unit(say_decimal(fastest.canonical(), 0), SpeedUnit::PerMinute);
+            lines.push(words.with("trace-fastest", &[("readings", readings.into()), ("rate", rate.into())]));
         }
         if notes.dropouts.get() > 0 {
             lines.push(words.with(
@@ -419,18 +498,22 @@ impl<'t, 'v> TraceLook<'t, 'v> {
 
     fn segment(&self, segment: &Segment) -> ListRow {
         let words = self.view.words();
-        let at = |seconds: Seconds| words.running(Span::milliseconds((seconds.get() * 1000.0) as i64));
         let title = words.with(
             "trace-segment",
             &[
                 ("phase", self.phase_said(segment).into()),
-                ("from", at(segment.from).into()),
-                ("to", at(segment.to).into()),
+                ("from", self.at(segment.from).into()),
+                ("to", self.at(segment.to).into()),
             ],
         );
         let mut parts: Vec<String> = segment.cycles.rate.iter().map(|rate| self.rate(rate)).collect();
         parts.push(words.with("trace-peak", &[("peak", self.spread(&segment.cycles.peak).into())]));
         parts.push(words.with("trace-rest", &[("rest", self.spread(&segment.cycles.rest).into())]));
+        if let (Some(drift), Some(unit)) = (&segment.cycles.peak_drift, self.unit) {
+            let key =
+                self.way(drift, unit).map(|way| if way.is_lt() { "trace-sinks-short" } else { "trace-rises-short" });
+            parts.extend(key.map(|key| self.moved(key, drift.value.get(), [drift.low.get(), drift.high.get()], unit)));
+        }
         self.view.told_row(title, parts.join(" \u{b7} "))
     }
 

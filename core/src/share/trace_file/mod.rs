@@ -5,7 +5,8 @@
 //! it. Out: a [`TraceFile`] on an even grid, in the file's own unit, with what was
 //! noted on the way, or one [`Trouble`] that says what to do. [`rows`] cuts the stream into
 //! lines of bounded length, [`layout`] finds out from the first of them how they are written,
-//! [`cells`] reads one, [`clock`] puts their times in order, and [`grid`] lays them evenly.
+//! [`cells`] reads one, [`clock`] puts their times in order, [`spikes`] finds lone
+//! bad rows, and [`grid`] lays the others evenly.
 
 mod cells;
 mod clock;
@@ -14,6 +15,7 @@ mod header;
 mod layout;
 mod reading;
 mod rows;
+mod spikes;
 
 use std::io::BufRead;
 

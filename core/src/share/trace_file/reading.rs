@@ -112,7 +112,7 @@ impl Reading {
         if highest - lowest <= MOVES * furthest {
             return Err(Trouble::bad("", "bad-trace-constant").with("value", say_decimal(highest, 1)));
         }
-        let turned = lowest.abs() > highest.abs();
+        let turned = self.grid.is_turned();
         let extreme = if turned { &self.seen.lowest } else { &self.seen.highest };
         if is_absolute(lowest, highest, self.layout.unit) {
             return Err(Trouble::bad("", "bad-trace-absolute"));
@@ -120,28 +120,31 @@ impl Reading {
         // Without a unit, what is beyond in the smallest of them is beyond in all.
         let unit = self.layout.unit.unwrap_or(VacuumUnit::CentimeterOfWater);
         if Vacuum::of(furthest, unit).canonical() > BEYOND_MMHG {
-            let line = extreme.line.to_string();
+            let beyond = if lowest.abs() > highest.abs() { &self.seen.lowest } else { &self.seen.highest };
+            let line = beyond.line.to_string();
             return Err(Trouble::bad("", "bad-trace-beyond")
                 .with("line", line)
                 .with("value", say_decimal(furthest, 1)));
         }
         let count = |number: u64| Count::new(u32::try_from(number).unwrap_or(u32::MAX));
         let rows = self.seen.rows as f64;
+        let unit = self.layout.unit;
+        let (dropouts, dropped) = (self.grid.dropouts, self.grid.dropped);
+        let laid = self.grid.samples(turned).ok_or_else(|| Trouble::bad("", "bad-trace-still"))?;
         let notes = Notes {
             rows: count(self.seen.rows),
             passed_over: count(self.seen.passed_over),
             first_passed_over: self.seen.first_passed_over.map(count),
-            dropouts: Count::new(self.grid.dropouts),
-            dropped: Seconds::new(self.grid.dropped),
+            dropouts: Count::new(dropouts),
+            dropped: Seconds::new(dropped),
+            spikes: laid.spikes,
             native_step: Seconds::new(self.clock.native_step),
             sign_turned: turned,
             time_unit_assumed: self.clock.assumed,
             times_spread: self.clock.spread as f64 > SPREAD_SHARE * rows,
             at_extreme: Share::of(extreme.count as f64 / rows),
         };
-        let unit = self.layout.unit;
-        let samples = self.grid.samples(turned).ok_or_else(|| Trouble::bad("", "bad-trace-still"))?;
-        Ok(TraceFile { samples, unit, notes })
+        Ok(TraceFile { samples: laid.samples, unit, notes })
     }
 }
 
