@@ -1,7 +1,10 @@
 //! Sentences: looked up in `core/locales`, one Fluent file a language.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
 const ENGLISH: &str = include_str!("../locales/en.ftl");
@@ -9,6 +12,8 @@ const ENGLISH: &str = include_str!("../locales/en.ftl");
 /// The sentences of one language.
 pub struct Texts {
     bundle: FluentBundle<FluentResource>,
+    /// What sentences choose their words by as a number: of each key, the names.
+    counts: BTreeMap<String, BTreeSet<String>>,
 }
 
 impl std::fmt::Debug for Texts {
@@ -28,8 +33,14 @@ impl Texts {
         let mut bundle = FluentBundle::new_concurrent(vec![english]);
         bundle.set_use_isolating(false);
         let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(partly, _)| partly);
+        let counts = resource.entries().filter_map(counts_in).collect();
         bundle.add_resource_overriding(resource);
-        Self { bundle }
+        Self { bundle, counts }
+    }
+
+    /// Every sentence that chooses its words by a number, with the names of what it chooses by.
+    pub fn that_count(&self) -> impl Iterator<Item = (&str, &BTreeSet<String>)> {
+        self.counts.iter().map(|(key, names)| (key.as_str(), names))
     }
 
     /// The language the sentences are in.
@@ -53,11 +64,51 @@ impl Texts {
         let Some(pattern) = self.bundle.get_message(key).and_then(|m| m.value()) else {
             return format!("\u{27e8}{key}\u{27e9}");
         };
+        let counts = self.counts.get(key);
         let mut args = FluentArgs::with_capacity(needs.len());
         for (name, value) in needs {
-            args.set(*name, value.clone());
+            let counted = counts.is_some_and(|counts| counts.contains(*name));
+            args.set(*name, if counted { as_number(value) } else { value.clone() });
         }
         let mut errors = Vec::new();
         self.bundle.format_pattern(pattern, Some(&args), &mut errors).into_owned()
+    }
+}
+
+/// A figure that came as text, as the number that words are chosen by: `1` is one of it.
+fn as_number<'a>(value: &FluentValue<'a>) -> FluentValue<'a> {
+    match value {
+        FluentValue::String(text) => text.parse::<f64>().map_or_else(|_| value.clone(), FluentValue::from),
+        _ => value.clone(),
+    }
+}
+
+/// A sentence's key, and the names that its selectors take a number of: those with a plural
+/// form or a figure among their choices.
+fn counts_in(entry: &ast::Entry<&str>) -> Option<(String, BTreeSet<String>)> {
+    let ast::Entry::Message(message) = entry else { return None };
+    let mut names = BTreeSet::new();
+    counts_of(message.value.as_ref()?, &mut names);
+    (!names.is_empty()).then(|| (message.id.name.to_owned(), names))
+}
+
+fn counts_of(pattern: &ast::Pattern<&str>, names: &mut BTreeSet<String>) {
+    for element in &pattern.elements {
+        let ast::PatternElement::Placeable { expression: ast::Expression::Select { selector, variants } } = element
+        else {
+            continue;
+        };
+        let plural = |key: &ast::VariantKey<&str>| match key {
+            ast::VariantKey::NumberLiteral { .. } => true,
+            ast::VariantKey::Identifier { name } => ["zero", "one", "two", "few", "many"].contains(name),
+        };
+        if let ast::InlineExpression::VariableReference { id } = selector {
+            if variants.iter().any(|variant| plural(&variant.key)) {
+                names.insert(id.name.to_owned());
+            }
+        }
+        for variant in variants {
+            counts_of(&variant.value, names);
+        }
     }
 }

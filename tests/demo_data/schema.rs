@@ -2,7 +2,7 @@
 
 use std::{collections::BTreeSet, fs};
 
-use drawwell_core::record::{Kind, Takes};
+use drawwell_core::record::{takes::LONGEST_PHONE, Kind, Takes};
 use drawwell_tests::{demo_family, place::demo_data};
 use jsonschema::Validator;
 use serde_json::{json, Value};
@@ -67,6 +67,7 @@ fn assert_takes(document: &Value, described: &Value, takes: Takes, name: &str) {
         Takes::Refers(_) => refers("reference"),
         Takes::Flag => assert_eq!(described["type"], json!(["boolean", "null"]), "{name}"),
         Takes::Text { most } => assert_eq!(described["maxLength"], json!(most), "{name}"),
+        Takes::Phone => assert_eq!(described["maxLength"], json!(LONGEST_PHONE), "{name}"),
         Takes::Choice(words) => {
             let mut all: Vec<Value> = words.iter().map(|word| json!(word)).collect();
             all.push(Value::Null);

@@ -73,12 +73,25 @@ fn the_table() {
             "next_method",
         ),
         ("a set-up of another field", Event::SetUp { field: "hand".into(), value: "left".into() }, "bad-field", "hand"),
+        ("an amount of no session", drawn("x", "60", "mL"), "trouble-no-such-record", ""),
+        ("an amount that is no number", drawn("s", "much", "mL"), "bad-number", "amount_left"),
+        ("an amount in no unit", drawn("s", "60", "cup"), "bad-unit", "amount_left"),
+        ("an amount that no column holds", drawn("s", "2000.5", "mL"), "bad-range", "amount_left"),
         (
-            "an amount of no session",
-            Event::DrawAmount { session: "x".into(), part: Part::Left, height: 0.5 },
+            "a caution dealt with by nobody known",
+            Event::CautionDealt { key: "shivering".into(), how: "magic".into() },
+            "bad-choice",
+            "dealt_how",
+        ),
+        (
+            "a caution that does not stand",
+            Event::SignsAgain { key: "shivering".into(), still: true },
             "trouble-no-such-record",
             "",
         ),
+        ("a word of no kind", Event::SinceBefore { word: "fine".into() }, "bad-choice", "since_before"),
+        ("a call where no number was set", Event::Call { which: "today_call".into() }, "bad-phone", "today_call"),
+        ("a call of what is no number", Event::Call { which: "sheet_name".into() }, "bad-field", "sheet_name"),
         ("a place that is not there", Event::Go { place: Place::Entry { id: "nobody".into() } }, "", ""),
     ];
     let mut person = person();
@@ -112,12 +125,34 @@ fn told(_: &Person, what: &str, trouble: &Trouble) {
     assert!(matches!(trouble.kind, Kind::BadInput | Kind::Missing), "{what}");
 }
 
+/// What is drawn as a reading of the left column.
+fn drawn(session: &str, typed: &str, unit: &str) -> Event {
+    Event::DrawAmount { session: session.into(), part: Part::Left, typed: typed.into(), unit: unit.into() }
+}
+
+/// RFC 3966, 5.1.1: figures, `*`, `#`, a leading plus, and what stands between for the eye.
 #[test]
-fn a_height_that_is_no_number_draws_the_ground() {
+fn a_number_to_call_takes_what_a_dialler_takes() {
     let mut person = person();
-    let event = Event::DrawAmount { session: "s".into(), part: Part::Left, height: f32::NAN };
-    person.send(event).unwrap();
-    assert_eq!(person.only("session").unwrap()["amount_left"]["value"], 0.0);
+    for (typed, taken) in [
+        ("112", true),
+        ("+49 (30) 555-01.23", true),
+        ("*31#0305550123", true),
+        ("1", false),
+        ("call me", false),
+        ("112;ext=1", false),
+        ("tel:112", false),
+        ("1\u{0661}2", false),
+        ("12345678901234567890123456789012345678901", false),
+    ] {
+        let event = Event::Enter { id: "settings".into(), field: "emergency_call".into(), typed: typed.into() };
+        let answer = person.send(event);
+        assert_eq!(answer.is_ok(), taken, "{typed}");
+        if let Err(trouble) = answer {
+            assert_eq!((trouble.key, trouble.field.as_str()), ("bad-phone", "emergency_call"), "{typed}");
+            told(&person, typed, &trouble);
+        }
+    }
 }
 
 #[test]

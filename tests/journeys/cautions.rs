@@ -1,8 +1,9 @@
 //! Signs in two taps, the one calm line, what it opens to, dealt with and back again.
 
-use drawwell_core::screen::shapes::{Event, FindingsScreen, Notice, Place, Screen, Tone};
+use drawwell_core::screen::shapes::{Effect, Event, FindingsScreen, Notice, Place, Screen, Tone};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
+use serde_json::{json, Value};
 
 fn person() -> Person {
     let mut person = Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap();
@@ -18,6 +19,13 @@ fn line(person: &mut Person, place: Place) -> Option<Notice> {
 fn page(person: &Person) -> FindingsScreen {
     let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("findings: {:?}", person.screen()) };
     findings.clone()
+}
+
+/// Every fact of a kind, as the exchange form has it, in its order.
+fn facts(person: &mut Person, kind: &str) -> Vec<Value> {
+    let record = person.record().unwrap();
+    let lines = record.lines().map(|line| serde_json::from_str::<Value>(line).unwrap());
+    lines.filter(|fact| fact["fact"] == kind).collect()
 }
 
 /// Begins a session in which pain rises.
@@ -62,12 +70,19 @@ fn it_opens_to_what_was_seen_what_to_do_and_where_that_comes_from() {
     let page = page(&person);
     assert_eq!(page.headline, "Please call your midwife or doctor today");
     assert!(page.lines.iter().any(|l| l == "This is not a diagnosis."));
-    assert!(page.lines[0].contains("is disputed"), "{}", page.lines[0]);
+    for said in [
+        "Someone should examine you today.",
+        "If nobody answers today, call the out-of-hours service or go to an emergency department.",
+        "Keep to your usual rhythm until you have asked.",
+        "Your milk can usually still be given. On a neonatal unit, ask first.",
+    ] {
+        assert!(page.lines.iter().any(|line| line == said), "{said}: {:?}", page.lines);
+    }
     let seen = page.sections.iter().find(|s| s.key == "seen").unwrap();
     assert_eq!(seen.lines, ["38.7 °C, today at 04:06", "Redness, right, today at 04:06"]);
     let sources = page.sections.iter().find(|s| s.key == "sources").unwrap();
     assert!(
-        sources.lines[0].contains("Clinical Protocol 4 (2014)")
+        sources.lines[0].contains("Clinical Protocol 4, revised 2014; replaced by Clinical Protocol 36 (2022)")
             && sources.lines[1] == "Not yet reviewed by a clinician."
     );
     assert!(
@@ -75,6 +90,9 @@ fn it_opens_to_what_was_seen_what_to_do_and_where_that_comes_from() {
         "{}",
         sources.rows[0].detail
     );
+    // What was written down from memory says so on its own line.
+    let milk = sources.rows.iter().find(|row| row.title.starts_with("Your milk")).unwrap();
+    assert!(milk.detail.contains("from memory"), "{}", milk.detail);
 }
 
 #[test]
@@ -82,8 +100,11 @@ fn what_is_dealt_with_goes_and_a_new_fact_brings_it_back() {
     let mut person = person();
     shivers(&mut person);
     person.press("open-caution").unwrap();
-    person.press("caution-dealt").unwrap();
+    person.press("dealt-advice_by_phone").unwrap();
     assert_eq!(line(&mut person, Place::Now), None);
+    person.send(Event::Go { place: Place::Cautions }).unwrap();
+    let read = person.reads().unwrap();
+    assert!(read.contains("Dealt with today at 04:06. I got advice by phone"), "{read}");
     person.press("undo").unwrap();
     assert!(line(&mut person, Place::Now).is_some(), "undo brings it back");
     person.press("redo").unwrap();
@@ -91,9 +112,70 @@ fn what_is_dealt_with_goes_and_a_new_fact_brings_it_back() {
     person.wait(Span::hours(3)).unwrap();
     shivers(&mut person);
     assert!(line(&mut person, Place::Now).is_some());
-    let mut other = person;
-    other.wait(Span::hours(73)).unwrap();
-    assert_eq!(line(&mut other, Place::Now), None, "what was written down stands for three days");
+}
+
+/// Nothing urgent lapses in silence: after three days it asks what came of it, and one tap says.
+#[test]
+fn what_nobody_answered_asks_what_came_of_it_until_somebody_says() {
+    for (answer, written) in [("signs-gone", json!(false)), ("signs-still", json!(true))] {
+        let mut person = person();
+        shivers(&mut person);
+        person.wait(Span::hours(73)).unwrap();
+        let text = line(&mut person, Place::Now).unwrap().text;
+        assert_eq!(text, "Still open since 25 May at 04:06: shivering. What came of it?");
+        person.wait(Span::hours(20 * 24)).unwrap();
+        assert!(line(&mut person, Place::Supply { days: 28 }).is_some(), "nor does it three weeks later");
+        person.send(Event::Go { place: Place::Caution { key: "shivering".to_owned() } }).unwrap();
+        assert_eq!(page(&person).headline, "Still open");
+        person.press(answer).unwrap();
+        let signs: Vec<Value> = facts(&mut person, "sign");
+        assert_eq!(signs.last().unwrap()["shivering"], written, "{answer} is a fact of its own");
+        let after = line(&mut person, Place::Now).map(|line| line.text);
+        let asks = (answer == "signs-still").then(|| "Please call your midwife or doctor today: shivering".to_owned());
+        assert_eq!(after, asks);
+    }
+}
+
+/// One lump and nothing since is asked about, and only what was answered is told.
+#[test]
+fn a_sign_and_nothing_since_asks_better_same_or_worse() {
+    let mut person = person();
+    person.press("add-sign").unwrap();
+    person.press("lump-left").unwrap();
+    person.wait(Span::hours(25)).unwrap();
+    person.send(Event::Go { place: Place::Now }).unwrap();
+    let asked = person.frame().unwrap().notices.iter().find(|n| n.key == "asks-since-before").cloned().unwrap();
+    assert_eq!((asked.tone, asked.text.as_str()), (Tone::Asks, "You wrote down: lump. How is it now?"));
+    assert_eq!(line(&mut person, Place::Now), None, "it is no caution");
+    person.press("since-before-same").unwrap();
+    let told = line(&mut person, Place::Now).unwrap().text;
+    assert_eq!(told, "Please call your midwife or doctor today: lump, and not better");
+    person.press("undo").unwrap();
+    person.press("since-before-better").unwrap();
+    assert_eq!(line(&mut person, Place::Now), None);
+    assert!(person.frame().unwrap().notices.iter().all(|n| n.key != "asks-since-before"));
+}
+
+/// The caution names what was tapped, and calls with the number that the family set; the
+/// dialler opens, and nothing dials by itself.
+#[test]
+fn it_names_what_was_tapped_and_opens_the_dialler() {
+    let mut person = person();
+    person.press("add-sign").unwrap();
+    person.press("short_of_breath-yes").unwrap();
+    assert_eq!(line(&mut person, Place::Now).unwrap().text, "Get emergency care now: short of breath");
+    person.press("open-caution").unwrap();
+    let until_then = page(&person).sections.into_iter().find(|section| section.key == "until-then").unwrap().lines;
+    for said in ["Do not drive yourself.", "This is not a diagnosis."] {
+        assert!(until_then.iter().any(|line| line == said), "{said}: {until_then:?}");
+    }
+    assert_eq!(page(&person).lines, ["Call emergency services now, or have someone take you there."]);
+    assert!(person.find("set-number").unwrap().is_some(), "without a number it says where to set it");
+    let set = Event::Enter { id: "settings".to_owned(), field: "emergency_call".to_owned(), typed: "112".to_owned() };
+    person.send(set).unwrap();
+    person.send(Event::Go { place: Place::Now }).unwrap();
+    person.press("call-emergency-call").unwrap();
+    assert!(matches!(person.effects.last(), Some(Effect::Dial { number }) if number == "112"), "{:?}", person.effects);
 }
 
 #[test]
@@ -102,11 +184,11 @@ fn the_most_urgent_is_said_and_how_many_more() {
     shivers(&mut person);
     person.press("fainting-yes").unwrap();
     let line = line(&mut person, Place::Now).unwrap();
-    assert_eq!(line.text, "Please get emergency care now: a sign that cannot wait. And 1 more.");
+    assert_eq!(line.text, "Get emergency care now: fainting. And 1 more.");
     person.press("open-caution").unwrap();
     let Screen::List { list, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
     let rows: Vec<&str> = list.groups[0].rows.iter().map(|r| r.title.as_str()).collect();
-    assert_eq!(rows, ["A sign that cannot wait", "Shivering"]);
+    assert_eq!(rows, ["Fainting", "Shivering"]);
     person.press("open-shivering").unwrap();
     assert_eq!(page(&person).caption, "Shivering");
 }
@@ -118,8 +200,9 @@ fn a_caution_that_no_longer_stands_says_so_and_one_unknown_is_refused() {
     else {
         panic!("findings")
     };
-    assert_eq!(findings.headline, "This one no longer stands");
-    let refused = person.send(Event::CautionDealt { key: "shivering".to_owned() }).unwrap_err();
+    assert_eq!(findings.headline, "Nothing here now");
+    let dealt = Event::CautionDealt { key: "shivering".to_owned(), how: "consultant_knows".to_owned() };
+    let refused = person.send(dealt).unwrap_err();
     assert_eq!(refused.key, "trouble-no-such-record");
 }
 
@@ -128,15 +211,15 @@ fn a_caution_that_no_longer_stands_says_so_and_one_unknown_is_refused() {
 fn a_limit_that_was_set_anew_is_the_one_that_counts() {
     let mut person = person();
     person.press("add-sign").unwrap();
-    person.enter("temperature", "38.2").unwrap();
+    person.enter("temperature", "37.8").unwrap();
     person.press("swelling-left").unwrap();
     assert_eq!(line(&mut person, Place::Now), None);
-    let set = Event::Enter { id: "rules".to_owned(), field: "breast_fever".to_owned(), typed: "38".to_owned() };
+    let set = Event::Enter { id: "rules".to_owned(), field: "breast_fever".to_owned(), typed: "37.8".to_owned() };
     person.send(set).unwrap();
     assert!(line(&mut person, Place::Now).is_some());
     person.send(Event::Go { place: Place::Caution { key: "breast-fever".to_owned() } }).unwrap();
     let sources = page(&person).sections.into_iter().find(|s| s.key == "sources").unwrap();
-    assert!(sources.rows[0].detail.starts_with("38 °C, as your consultant set it."), "{}", sources.rows[0].detail);
+    assert!(sources.rows[0].detail.starts_with("37.8 °C, as your consultant set it."), "{}", sources.rows[0].detail);
 }
 
 #[test]
@@ -183,7 +266,7 @@ fn the_form_of_a_sign_begins_with_what_is_only_there_or_not() {
     let groups: Vec<_> = form.groups.iter().map(|group| group.key.as_str()).collect();
     assert_eq!(groups, ["at-once", "body", "breast", "when", "note"]);
     let [row] = form.groups[0].rows.as_slice() else { panic!("{:?}", form.groups[0].rows) };
-    assert_eq!(row.options.len(), 7);
+    assert_eq!(row.options.len(), 16);
     assert!(row.options.iter().all(|option| !option.chosen));
     person.press("shivering-yes").unwrap();
     person.press("fainting-yes").unwrap();

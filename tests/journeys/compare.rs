@@ -44,7 +44,11 @@ fn a_fortnight_is_held_against_the_fortnight_before() {
     assert!((-155..=-130).contains(&value), "{more}");
     assert!(!more.contains('+'), "the whole range lies below: {more}");
     assert_eq!(row(&findings, "Highest pain written down"), "not known; before: not known", "missing is not nought");
-    assert!(row(&findings, "Longest gap").starts_with("3 h"), "{}", row(&findings, "Longest gap"));
+    assert!(
+        row(&findings, "Longest gap on one side").starts_with("3 h"),
+        "{}",
+        row(&findings, "Longest gap on one side")
+    );
 }
 
 #[test]

@@ -153,7 +153,7 @@ fn signs_and_temperature_are_told_in_the_unit_that_was_chosen() {
     person.enter("temperature", "101.3 F").unwrap();
     person.press("redness-left").unwrap();
     let day = day(&mut person, 0);
-    assert_eq!((day.entries[0].amount.as_str(), day.entries[0].detail.as_str()), ("38.5 °C", "Redness left"));
+    assert_eq!((day.entries[0].amount.as_str(), day.entries[0].detail.as_str()), ("38.5 °C", "Redness (left)"));
 }
 
 #[test]

@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod carried_over;
 mod caseload;
 mod cautions;
 mod clocks_that_disagree;
@@ -15,6 +16,7 @@ mod comfort;
 mod compare;
 mod day_and_entry;
 mod erasing;
+mod every_sign;
 mod first_screen;
 mod handed_over;
 mod kit_and_family;
@@ -25,6 +27,7 @@ mod left_running;
 mod pictures_in_words;
 mod plan;
 mod ranges_and_bounds;
+mod seen_and_stored;
 mod sentences;
 mod session_in_taps;
 mod sharing;

@@ -1,6 +1,6 @@
 //! What people see, kept as snapshots: the demo family on its last day.
 
-use drawwell_core::screen::shapes::{Event, Place, Screen};
+use drawwell_core::screen::shapes::{Place, Screen};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 
@@ -35,13 +35,7 @@ fn a_session_with_everything() {
     person.wait(Span::minutes(4)).unwrap();
     insta::assert_yaml_snapshot!("while_it_runs", person.screen().unwrap());
     person.press("finish").unwrap();
-    let Screen::Amounts { amounts, .. } = person.screen().unwrap() else { panic!("asks for amounts") };
-    let event = Event::DrawAmount {
-        session: amounts.session.clone(),
-        part: drawwell_core::screen::shapes::Part::Left,
-        height: 0.42,
-    };
-    person.send(event).unwrap();
+    person.draws(drawwell_core::screen::shapes::Part::Left, 0.42).unwrap();
     insta::assert_yaml_snapshot!("what_came", person.screen().unwrap());
     person.press("amounts-done").unwrap();
     insta::assert_snapshot!("in_the_exchange_form", person.record().unwrap());

@@ -132,6 +132,9 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "removing-",
         "table-",
         "caution-",
+        "advice-",
+        "call-",
+        "sign-",
         "done-",
     ];
     for key in &keys {
@@ -167,9 +170,48 @@ fn no_sentence_blames_or_urges() {
 #[test]
 fn every_caution_has_its_name_and_what_to_do() {
     let texts = Texts::new("en");
+    let advice = drawwell_core::guidance::CautionSource::all().iter().flat_map(|caution| &caution.advice);
+    for key in advice {
+        assert!(texts.has(&format!("advice-{key}")), "{key}");
+    }
     for caution in drawwell_core::guidance::CautionSource::all() {
         assert!(texts.has(&format!("caution-{}", caution.key)), "{}", caution.key);
         assert!(texts.has(&format!("caution-{}-do", caution.key)), "{}", caution.key);
         assert!(texts.has(&format!("urgency-{}", caution.urgency.name())), "{}", caution.key);
+    }
+}
+
+/// Words that are chosen by a number are chosen so also where it comes as text: one is one.
+#[test]
+fn every_sentence_that_counts_is_given_a_number() {
+    let texts = Texts::new("en");
+    let counting: Vec<(&str, &str)> =
+        texts.that_count().flat_map(|(key, names)| names.iter().map(move |name| (key, name.as_str()))).collect();
+    assert!(counting.len() > 40, "the sentences were read: {}", counting.len());
+    let mut chosen = 0;
+    for (key, name) in counting {
+        // Fluent takes a name of its own making for each variable; nobody else uses this one.
+        let name: &'static str = Box::leak(name.to_owned().into_boxed_str());
+        for figure in [0_i64, 1, 2, 5] {
+            let as_number = texts.say_with(key, &[(name, figure.into())]);
+            let as_text = texts.say_with(key, &[(name, figure.to_string().into())]);
+            assert_eq!(as_text, as_number, "{key} by {name}");
+        }
+        let of = |figure: i64| texts.say_with(key, &[(name, figure.into())]).replace(&figure.to_string(), "");
+        chosen += usize::from(of(1) != of(2));
+    }
+    assert!(chosen > 40, "and one differs from two: {chosen}");
+}
+
+#[test]
+fn the_page_about_visits_has_every_caution_with_its_urgency_and_source() {
+    let page = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/visit.md")).unwrap();
+    for caution in drawwell_core::guidance::CautionSource::all() {
+        let row = page.lines().find(|line| line.starts_with(&format!("| `{}` |", caution.key)));
+        let row = row.unwrap_or_else(|| panic!("{}", caution.key));
+        assert!(row.contains(&format!("| {} |", caution.urgency.name())), "{row}");
+        assert!(row.contains(&caution.source) && row.contains(&caution.year.to_string()), "{row}");
+        assert_eq!(row.contains("from memory"), caution.from_memory, "{row}");
+        assert_eq!(row.contains("72 h"), caution.lapses, "{row}");
     }
 }

@@ -35,9 +35,9 @@ fn one_with_phases_a_letdown_and_both_amounts_costs_at_most_eight() {
     person.wait(Span::minutes(14)).unwrap();
     person.press("finish").unwrap();
     let Screen::Amounts { amounts, .. } = person.screen().unwrap() else { panic!("asks for amounts") };
-    let session = amounts.session.clone();
+    assert_eq!(amounts.columns.len(), 2);
     for part in [Part::Left, Part::Right] {
-        person.send(Event::DrawAmount { session: session.clone(), part, height: 0.5 }).unwrap();
+        person.draws(part, 0.5).unwrap();
     }
     person.press("amounts-done").unwrap();
     assert!(person.taps <= 8, "{} taps", person.taps);

@@ -127,7 +127,7 @@ fn a_drop_that_lasts_is_said_on_the_first_screen_and_put_away_for_good() {
     assert!(matches!(person.screen().unwrap(), Screen::Supply { .. }));
     go(&mut person, Place::Now);
     person.press("open-caution").unwrap();
-    person.press("caution-dealt").unwrap();
+    person.press("dealt-consultant_knows").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }), "and it leads back");
     assert_eq!(told_first(&person), None);
 

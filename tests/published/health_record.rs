@@ -155,7 +155,7 @@ fn what_still_runs_was_taken_out_or_says_nothing_is_not_in_it() {
     // s8 runs, s9 was taken out; b3 says nothing, and b2 nothing but a temperature.
     assert_eq!(observations(&bundle, "expressed-milk").len(), 5);
     assert_eq!(observations(&bundle, "feed-at-breast").len(), 2);
-    assert_eq!(observations(&bundle, "breast-signs").len(), 1);
+    assert_eq!(observations(&bundle, "breast-signs").len(), 2);
     assert_eq!(observations(&bundle, "8310-5").len(), 2);
 }
 

@@ -62,28 +62,59 @@ fn a_night_of_the_record_is_within_at_seven_hours_and_not_at_seven_hours_and_one
 }
 
 /// Poeliniz et al., Breastfeed Med 2024/25, doi:10.1089/bfm.2024.0396: each interval over
-/// 5 h, 242 mL less by day 7, not significant. It holds until Lai's days begin, on day 10.
+/// 5 h, 242 mL less by day 7, not significant. It holds for the first two weeks, and where no
+/// birth date says that they are over.
 #[test]
 fn in_the_first_days_the_longest_gap_is_shorter() {
     let at = |age: Span| frame(&Rhythm::default(), Some(age)).longest.value;
-    assert_eq!(at(Span::milliseconds(days(10).in_milliseconds() - 1)), Span::hours(5));
-    assert_eq!(at(days(10)), Span::hours(7));
+    assert_eq!(at(Span::milliseconds(days(14).in_milliseconds() - 1)), Span::hours(5));
+    assert_eq!(at(days(14)), Span::hours(7));
     let set = Rhythm { longest: Some(Span::hours(4)), ..Rhythm::default() };
     assert_eq!(frame(&set, Some(days(3))).longest.value, Span::hours(4), "what was set goes first");
-    assert_eq!(frame(&Rhythm::default(), None).longest.value, Span::hours(7), "without an age the note of Lai");
+    assert_eq!(
+        frame(&Rhythm::default(), None).longest.value,
+        Span::hours(5),
+        "an age that is not known is no all-clear"
+    );
+}
+
+fn tonight(wish: u32, birth: Option<&str>) -> String {
+    let mut written = Written::within(Zone::UTC);
+    written.fact("rhythm", "rhythm", &[("sessions_a_day", json!(wish))]);
+    if let Some(birth) = birth {
+        written.fact("child", "c", &[("birth", json!(birth))]);
+    }
+    let mut person = Person::at("2026-06-03T20:00:00Z", "UTC").unwrap();
+    person.bring_in(&written.file()).unwrap();
+    person.send(Event::Go { place: Place::Tonight }).unwrap();
+    person.reads().unwrap()
 }
 
 /// Lai 2020: "at least five times a day". Four a day carry a note, five none.
 #[test]
 fn four_sessions_a_day_carry_a_note_and_five_none() {
     for (wish, noted) in [(4, true), (5, false)] {
-        let mut written = Written::within(Zone::UTC);
-        written.fact("rhythm", "rhythm", &[("sessions_a_day", json!(wish))]);
-        let mut person = Person::at("2026-06-03T20:00:00Z", "UTC").unwrap();
-        person.bring_in(&written.file()).unwrap();
-        person.send(Event::Go { place: Place::Tonight }).unwrap();
-        assert_eq!(person.reads().unwrap().contains("Lai 2020 found at least 5"), noted, "{wish}");
+        assert_eq!(tonight(wish, Some("2026-05-01")).contains("Lai 2020 recommend at least 5"), noted, "{wish}");
     }
+}
+
+/// Usual guidance for the first weeks, 8 to 12 a day (from memory): in the first two weeks.
+#[test]
+fn in_the_first_two_weeks_fewer_than_eight_a_day_carry_a_note() {
+    for (wish, birth, noted) in
+        [(7, "2026-05-21", true), (8, "2026-05-21", false), (7, "2026-05-20", false), (7, "2026-06-03", true)]
+    {
+        let noted_there = tonight(wish, Some(birth)).contains("Fewer than 8 a day");
+        assert_eq!(noted_there, noted, "{wish} {birth}");
+    }
+}
+
+#[test]
+fn without_a_birth_date_the_shorter_gap_is_kept_and_the_date_is_asked_for() {
+    let unknown = tonight(8, None);
+    assert!(unknown.contains("Longest gap 5 h") && unknown.contains("No birth date is written down"), "{unknown}");
+    let known = tonight(8, Some("2026-05-01"));
+    assert!(known.contains("Longest gap 7 h") && !known.contains("No birth date"), "{known}");
 }
 
 /// What studies say on how often stands side by side, and none of it is a constant of ours:

@@ -1,6 +1,7 @@
 //! Supply against published values.
 
-use drawwell_core::answer::supply::against::{coming_to_volume, need_by_weight, usual_intake, ComingToVolume};
+use drawwell_core::answer::supply::against::{coming_to_volume, ComingToVolume};
+use drawwell_core::answer::supply::intake::{self, Basis, NoIntake, OfChild};
 use drawwell_core::answer::supply::{Calendar, DayProduction, Spread};
 use drawwell_core::guidance::{Rules, SupplyRules};
 use drawwell_core::quantity::{Mass, MassUnit, Production, ProductionUnit, Quantity, Volume};
@@ -17,13 +18,23 @@ fn rules() -> SupplyRules {
 /// 51 − 1.4 d + 180 ln d, recomputed from the formula of the abstract.
 #[test]
 fn intake_follows_the_published_curve() {
-    for (day, milliliters) in [(1, 49.6), (7, 391.5), (14, 506.4), (30, 621.2), (90, 735.0), (180, 733.7), (365, 602.0)]
-    {
-        let found = usual_intake(day).unwrap().canonical();
+    for (day, milliliters) in [
+        (1, 49.6),
+        (2, 173.0),
+        (4, 294.9),
+        (7, 391.5),
+        (14, 506.4),
+        (30, 621.2),
+        (90, 735.0),
+        (180, 733.7),
+        (182, 732.9),
+        (365, 602.0),
+    ] {
+        let found = intake::by_age(day).unwrap().canonical();
         assert!((found - milliliters).abs() <= 0.1, "day {day}: {found}");
     }
-    assert_eq!(usual_intake(0), None, "below a day it is not defined");
-    assert_eq!(usual_intake(366), None, "beyond the year that it was read to");
+    assert_eq!(intake::by_age(0), None, "below a day it is not defined");
+    assert_eq!(intake::by_age(366), None, "beyond the year that it was read to");
 }
 
 /// Hoban and others 2018, Breastfeeding Medicine 13(2), 135: 500 mL a day or more
@@ -42,12 +53,60 @@ fn coming_to_volume_is_judged_on_day_14_and_on_both_sides_of_its_bands() {
     assert!(Texts::new("en").say("supply-volume-source").contains("more than"));
 }
 
-/// 150 mL/kg a day (feeding convention, seen in secondary texts): 4.62 kg need
-/// 693 mL, where Rios-Leyvraz and Yao 2023 measured 624.
+fn of_child(age: i64, weight: Option<f64>) -> OfChild {
+    let weight = weight.map(|kilograms| Mass::of(kilograms, MassUnit::Kilogram));
+    OfChild { age_days: Some(age), preterm_age_days: None, weight }
+}
+
+/// Rios-Leyvraz and Yao 2023: 135, 126, 107 and 61 mL/kg at 1, 3, 6 and 12 months, as printed;
+/// in between in a straight line. 6.81 kg at six months take 729, and never the 1021 of the
+/// feeding convention.
 #[test]
-fn a_need_by_weight_is_the_convention_and_lies_above_what_was_measured() {
-    let need = need_by_weight(Mass::of(4.62, MassUnit::Kilogram), &rules()).canonical();
-    assert!((need - 693.0).abs() < 1e-9 && need > 624.0);
+fn intake_by_weight_goes_through_the_published_points() {
+    let found = |day: i64, kilograms: f64| intake::by_weight(day, Mass::of(kilograms, MassUnit::Kilogram));
+    for (day, kilograms, milliliters) in [(30, 4.62, 624.0), (91, 5.83, 735.0), (182, 6.81, 729.0), (365, 9.72, 593.0)]
+    {
+        let found = found(day, kilograms).unwrap().canonical();
+        assert!((found - milliliters).abs() < 1.0, "day {day}: {found}");
+    }
+    // Half of the way from three to six months.
+    let between = found(136, 1.0).unwrap().canonical();
+    assert!((between - 116.6).abs() < 0.1, "{between}");
+    assert_eq!((found(29, 4.0), found(366, 9.0)), (None, None), "outside of them there is none");
+}
+
+/// The curve comes first; a weight stands beside it; nothing is told before day 5.
+#[test]
+fn the_curve_comes_before_a_weight_and_after_the_first_days() {
+    let of = |age, weight| intake::of(of_child(age, weight), &rules(), false);
+    assert_eq!(of(4, Some(3.2)), Err(NoIntake::TooYoung));
+    let fifth = of(5, None).unwrap();
+    assert!((fifth.value.canonical() - 333.7).abs() < 0.1, "{:?}", fifth.value);
+    assert_eq!((fifth.basis, fifth.range), (Basis::Age, None), "no range was published for that age");
+    let half_a_year = of(182, Some(6.81)).unwrap();
+    assert!((half_a_year.value.canonical() - 732.9).abs() < 0.1, "{:?}", half_a_year.value);
+    assert!((half_a_year.by_weight.unwrap().canonical() - 728.7).abs() < 0.1);
+    // Kent and others 2006: 71 children of 1 to 6 months, 478 to 1356 (from memory).
+    let range = half_a_year.range.unwrap();
+    assert_eq!((range.low, range.high, range.from_memory), (478.0, 1356.0, true));
+    assert_eq!(of(366, Some(9.0)), Err(NoIntake::TooOld));
+    let unknown = OfChild { age_days: None, ..of_child(0, Some(4.0)) };
+    assert_eq!(intake::of(unknown, &rules(), false), Err(NoIntake::NeedsBirth), "a weight alone tells no age");
+}
+
+/// 150 mL/kg a day (feeding convention, seen in secondary texts): for a preterm child up to the
+/// day it was due, and where the unit sets it.
+#[test]
+fn the_feeding_convention_is_for_a_preterm_child_up_to_term_or_where_it_was_set() {
+    let preterm = |since_due| OfChild { preterm_age_days: Some(since_due), ..of_child(40, Some(2.0)) };
+    let before = intake::of(preterm(-1), &rules(), false).unwrap();
+    assert_eq!((before.value.canonical(), before.basis), (300.0, Basis::Rule));
+    assert_eq!(before.range, None, "and no share of it is told");
+    assert_eq!(intake::of(preterm(0), &rules(), false).unwrap().basis, Basis::CorrectedAge);
+    let unweighed = OfChild { weight: None, ..preterm(-1) };
+    assert_eq!(intake::of(unweighed, &rules(), false), Err(NoIntake::NeedsWeight));
+    let set = intake::of(of_child(182, Some(6.81)), &rules(), true).unwrap();
+    assert_eq!(set.basis, Basis::Rule, "the unit set its own");
 }
 
 /// Density of human milk about 1.03 g/mL (from memory).

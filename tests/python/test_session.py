@@ -23,7 +23,10 @@ def test_a_session_is_started_marked_ended_and_stands_in_the_day(open_record, pr
     assert screen.is_amounts()
     session = screen.amounts.session
     for part in (Part.LEFT, Part.RIGHT):
-        screen = record.update(Event.DRAW_AMOUNT(session=session, part=part, height=0.5), present.clock()).screen
+        column = next(column for column in screen.amounts.columns if column.column.part == part)
+        read = min(column.readings, key=lambda reading: abs(reading.at - 0.5))
+        drawn = Event.DRAW_AMOUNT(session=session, part=part, typed=read.typed, unit=column.unit)
+        screen = record.update(drawn, present.clock()).screen
     texts = [column.column.text for column in screen.amounts.columns]
     assert all("mL" in text for text in texts), texts
     record.update(Event.AMOUNTS_DONE(session=session), present.clock())

@@ -4,9 +4,9 @@ use std::path::{Path, PathBuf};
 
 use drawwell_core::{
     app::App,
-    screen::shapes::{Action, Clock, Effect, Event, Frame, Opening, Place, Screen, Update},
+    screen::shapes::{Action, Clock, Effect, Event, Frame, Opening, Part, Place, Screen, Update},
     time::{Instant, Moment, Span},
-    trouble::Trouble,
+    trouble::{Kind, Trouble},
 };
 use serde_json::Value;
 use tempfile::TempDir;
@@ -167,6 +167,17 @@ impl Person {
         let mut out = Vec::new();
         collect_texts(&value, &mut out);
         Ok(out.join("\n"))
+    }
+
+    /// Draws the line of a column to a height, and lets go at what it reads there.
+    pub fn draws(&mut self, part: Part, height: f32) -> Result<(), Trouble> {
+        let nothing = || Trouble::new(Kind::Missing, "trouble-no-such-record");
+        let Screen::Amounts { amounts, .. } = self.screen()? else { return Err(nothing()) };
+        let column = amounts.columns.iter().find(|column| column.column.part == part).ok_or_else(nothing)?;
+        let apart = |at: f32| (at - height).abs();
+        let reading = column.readings.iter().min_by(|a, b| apart(a.at).total_cmp(&apart(b.at))).ok_or_else(nothing)?;
+        let (session, typed, unit) = (amounts.session.clone(), reading.typed.clone(), column.unit.clone());
+        self.send(Event::DrawAmount { session, part, typed, unit })
     }
 
     /// The frame of the screen they see.

@@ -41,6 +41,11 @@ pub enum Age {
 /// Up to so many weeks an age is said in weeks and days.
 const IN_WEEKS_UP_TO: i64 = 26;
 
+/// By how many days a child came before it was due, born at so many weeks and days.
+pub fn early_by(weeks: u32, days: u32) -> i64 {
+    DUE_AFTER_DAYS - i64::from(weeks) * 7 - i64::from(days)
+}
+
 impl Age {
     /// The age on a day of somebody born on another; none before birth.
     pub fn on(day: NaiveDate, birth: NaiveDate) -> Option<Self> {
@@ -50,7 +55,7 @@ impl Age {
     /// The age counted from the day it was due, for a child born at so many weeks and
     /// days; none beyond three years of age.
     pub fn corrected_on(day: NaiveDate, birth: NaiveDate, weeks: u32, days: u32) -> Option<Self> {
-        let early = DUE_AFTER_DAYS - i64::from(weeks) * 7 - i64::from(days);
+        let early = early_by(weeks, days);
         let due = birth.checked_add_signed(chrono::TimeDelta::days(early))?;
         match Self::on(day, birth)? {
             Self::Years { years } if years >= CORRECTED_UNTIL_YEARS => None,

@@ -3,7 +3,7 @@
 use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
-use crate::quantity::{Entered, Quantity, Volume};
+use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::{Amount, Takes};
 use crate::screen::shapes::{Effect, Part};
 use crate::screen::{amount_of, AmountScale};
@@ -27,17 +27,21 @@ impl App {
         Ok(vec![buzz("amount")])
     }
 
+    /// What the person saw beside the line that they drew. A height would mean another amount
+    /// once the scale has changed.
     pub(super) fn draw_amount(
         &mut self,
         id: &str,
         part: Part,
-        height: f32,
+        typed: &str,
+        unit: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let scale = AmountScale::for_session(&view, &view.session(id)?)?;
-        let (value, unit) = scale.at_height(height);
-        self.say_amount(id, part, &Amount::Known(Entered::of(value, unit)), present)
+        self.view(present)?.session(id)?;
+        let field = field_of(part);
+        let unit = VolumeUnit::from_ucum(unit).ok_or_else(|| Trouble::bad(field, "bad-unit"))?;
+        let amount = Entered::parse(typed, unit).map_err(|_| Trouble::bad(field, "bad-number"))?;
+        self.say_amount(id, part, &Amount::Known(amount), present)
     }
 
     pub(super) fn step_amount(

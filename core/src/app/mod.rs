@@ -302,7 +302,9 @@ impl App {
                 self.finish_at(&session, Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
             Event::StillRunning { session } => self.still_running(&session, present),
-            Event::DrawAmount { session, part, height } => self.draw_amount(&session, part, height, present),
+            Event::DrawAmount { session, part, typed, unit } => {
+                self.draw_amount(&session, part, &typed, &unit, present)
+            }
             Event::StepAmount { session, part, steps } => self.step_amount(&session, part, steps, present),
             Event::AmountUnknown { session, part } => self.amount_unknown(&session, part, present),
             Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
@@ -357,7 +359,10 @@ impl App {
                 self.alarms = AlarmsAre { exact, shown };
                 Ok(Vec::new())
             }
-            Event::CautionDealt { key } => self.caution_dealt(&key, present),
+            Event::CautionDealt { key, how } => self.caution_dealt(&key, &how, present),
+            Event::SignsAgain { key, still } => self.signs_again(&key, still, present),
+            Event::SinceBefore { word } => self.since_before(&word, present),
+            Event::Call { which } => self.call(&which, present),
             Event::BeginCheck { pump } => self.begin_check(&pump, present),
             Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
             Event::ReadingsAreRight { check } => self.readings_are_right(&check, present),

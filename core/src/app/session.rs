@@ -116,6 +116,7 @@ impl App {
                 vec![vacuum_mark(&session, present.now, deed, levels)?]
             }
             Deed::Faster | Deed::Slower => vec![cycles_mark(&view, &session, present.now, deed)?],
+            Deed::AsLastTime => confirmed(&session, present.now),
         };
         self.journal_mut()?.act(deed_name(deed), &id, present.now, |w| {
             for (amended, does) in marks {
@@ -206,6 +207,7 @@ fn deed_name(deed: Deed) -> &'static str {
         Deed::Slower => "slower",
         Deed::Hurts => "hurts",
         Deed::TurnedDown => "turned-down",
+        Deed::AsLastTime => "as-last-time",
     }
 }
 
@@ -215,20 +217,22 @@ fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, does: Does) -> Result<()
     w.set(id, &field, &mark.to_json(None))
 }
 
+/// What was set last time: what the dials are taken to show until a hand touches them.
 fn add_setting(w: &mut Writing<'_>, id: &str, at: &Moment, setting: Setting) -> Result<(), Trouble> {
-    match says_something(setting) {
+    match carried_over(setting) {
         Some(does) => add_mark(w, id, at, does),
         None => Ok(()),
     }
 }
 
-fn says_something(setting: Setting) -> Option<Does> {
+fn carried_over(setting: Setting) -> Option<Does> {
     let Setting { level, vacuum, cycles } = setting;
     (level.is_some() || vacuum.is_some() || cycles.is_some()).then_some(Does::Setting {
         level,
         vacuum,
         cycles,
         for_discomfort: false,
+        carried: true,
     })
 }
 
@@ -246,16 +250,13 @@ fn phase_marks(view: &View<'_>, session: &Session, phase: Phase) -> Result<Vec<(
     if session.method.as_deref() != Some("electric_pump") {
         return Ok(marks);
     }
-    let now = session.setting_at(view.now);
     let own = setting_of_phase(session, phase, view.now);
     let set_up = SetUp { method: "electric_pump".to_owned(), sides: session.sides, pump: session.pump.clone() };
     let wanted = match own {
         Some(own) => own,
         None => last_setting(view, &set_up, phase)?,
     };
-    if wanted != now {
-        marks.extend(says_something(wanted).map(|does| (None, does)));
-    }
+    marks.extend(carried_over(wanted).map(|does| (None, does)));
     Ok(marks)
 }
 
@@ -298,6 +299,35 @@ fn written_setting(view: &View<'_>, id: &str, phase: Phase) -> Result<Option<Set
     Ok((setting != Setting::default()).then_some(setting))
 }
 
+/// What the dials were carried over to is right: the marks that carried it become facts, from
+/// when they were made. One that says something else by now is left.
+fn confirmed(session: &Session, now: Instant) -> Vec<(Option<String>, Does)> {
+    let shown = session.dials_at(now);
+    let still = |does: &Does| match does {
+        Does::Setting { level, vacuum, cycles, carried: true, .. } => {
+            (level.is_some() && shown.level == level.map(|l| (l, true)))
+                || (vacuum.is_some() && shown.vacuum == vacuum.clone().map(|v| (v, true)))
+                || (cycles.is_some() && shown.cycles == cycles.clone().map(|c| (c, true)))
+        }
+        _ => false,
+    };
+    let latest = session.marks.iter().rev().find(|(_, mark)| mark.at.instant() <= now && still(&mark.does));
+    latest
+        .map(|(field, mark)| {
+            let mut does = mark.does.clone();
+            if let Does::Setting { carried, level, vacuum, cycles, .. } = &mut does {
+                *carried = false;
+                // A dial that was touched since says its own.
+                *level = level.filter(|_| shown.level.is_some_and(|(_, carried)| carried));
+                *vacuum = vacuum.take().filter(|_| shown.vacuum.as_ref().is_some_and(|(_, carried)| *carried));
+                *cycles = cycles.take().filter(|_| shown.cycles.as_ref().is_some_and(|(_, carried)| *carried));
+            }
+            (Some(field.clone()), does)
+        })
+        .into_iter()
+        .collect()
+}
+
 /// The setting mark that a press of a dial still belongs to.
 fn same_change(session: &Session, now: Instant, is_same: impl Fn(&Does) -> bool) -> Option<&(String, Mark)> {
     session.marks.last().filter(|(_, m)| now.since(m.at.instant()) <= ONE_CHANGE && is_same(&m.does))
@@ -334,13 +364,13 @@ fn vacuum_mark(
     }
     let same = same_change(session, now, |does| {
         !for_discomfort
-            && matches!(does, Does::Setting { level: l, vacuum: v, for_discomfort: false, .. } if l.is_some() || v.is_some())
+            && matches!(does, Does::Setting { level: l, vacuum: v, for_discomfort: false, carried: false, .. } if l.is_some() || v.is_some())
     });
     let cycles = match same.map(|(_, m)| &m.does) {
         Some(Does::Setting { cycles, .. }) => cycles.clone(),
         _ => None,
     };
-    let does = Does::Setting { level: level.map(Level::new), vacuum, cycles, for_discomfort };
+    let does = Does::Setting { level: level.map(Level::new), vacuum, cycles, for_discomfort, carried: false };
     Ok((same.map(|(field, _)| field.clone()), does))
 }
 
@@ -360,13 +390,13 @@ fn cycles_mark(
         Some(cycles) => (cycles.quantity().canonical() + step).clamp(1.0, 240.0),
         None => first_speed(view, session)?,
     };
-    let same = same_change(session, now, |does| matches!(does, Does::Setting { cycles: Some(_), .. }));
+    let same = same_change(session, now, |does| matches!(does, Does::Setting { cycles: Some(_), carried: false, .. }));
     let (level, vacuum, for_discomfort) = match same.map(|(_, m)| &m.does) {
         Some(Does::Setting { level, vacuum, for_discomfort, .. }) => (*level, vacuum.clone(), *for_discomfort),
         _ => (None, None, false),
     };
     let cycles = Some(Entered::of(next, SpeedUnit::PerMinute));
-    Ok((same.map(|(field, _)| field.clone()), Does::Setting { level, vacuum, cycles, for_discomfort }))
+    Ok((same.map(|(field, _)| field.clone()), Does::Setting { level, vacuum, cycles, for_discomfort, carried: false }))
 }
 
 /// The middle of the pump's stated range, where its maker states one.

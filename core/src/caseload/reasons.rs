@@ -4,9 +4,12 @@
 use crate::answer::caution::Caution;
 use crate::guidance::{CaseloadRules, Urgency};
 use crate::record::{date, Fields, Kind};
-use crate::screen::{below_its_range, caution_title, standing_cautions, View};
+use crate::screen::{below_its_range, caution_became, caution_title, cautions_since, View};
 use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
+
+/// What was urgent and is over is told for so long.
+const TELLS_BACK: Span = Span::hours(14 * 24);
 
 /// A reason for a look.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,6 +22,13 @@ pub enum Reason {
         caution: Caution,
         /// What it is about, in the words of the family's record: a pump is named there.
         title: String,
+    },
+    /// A caution that was urgent and is over since the record was shared before.
+    Was {
+        /// What it was about.
+        title: String,
+        /// What became of it, in words.
+        became: String,
     },
     /// A pump pulls below its range.
     PumpBelow {
@@ -52,19 +62,24 @@ impl Reason {
             Self::Caution { caution, .. } => match caution.urgency() {
                 Urgency::Now => 0,
                 Urgency::Today => 1,
-                Urgency::Consultant => 3,
+                Urgency::Soon => 2,
+                Urgency::Consultant => 4,
             },
-            Self::CannotBeRead(_) => 2,
-            Self::PumpBelow { .. } => 4,
-            Self::Gap { .. } => 5,
-            Self::VisitDue(_) => 6,
+            Self::CannotBeRead(_) => 3,
+            Self::PumpBelow { .. } => 5,
+            Self::Was { .. } => 6,
+            Self::Gap { .. } => 7,
+            Self::VisitDue(_) => 8,
         })
     }
 }
 
 /// The reasons within a family's record, as of the view.
 pub(super) fn of(view: &View<'_>, rules: &CaseloadRules) -> Result<Vec<Reason>, Trouble> {
-    let cautions = standing_cautions(view)?;
+    let all = cautions_since(view, view.now.minus(TELLS_BACK))?;
+    let over: Vec<Reason> =
+        all.iter().filter(|c| !c.stands() && c.source.urgency_waits()).map(|c| was(view, c)).collect();
+    let cautions: Vec<Caution> = all.into_iter().filter(Caution::stands).collect();
     let far: Vec<String> = cautions.iter().filter_map(|caution| caution.of.clone()).collect();
     let told = |caution: Caution| Reason::Caution { title: caution_title(view, &caution), caution };
     let mut reasons: Vec<Reason> = cautions.into_iter().map(told).collect();
@@ -73,8 +88,13 @@ pub(super) fn of(view: &View<'_>, rules: &CaseloadRules) -> Result<Vec<Reason>, 
             reasons.push(Reason::PumpBelow { pump: name });
         }
     }
+    reasons.extend(over);
     reasons.extend(gap(view, rules)?);
     Ok(reasons)
+}
+
+fn was(view: &View<'_>, caution: &Caution) -> Reason {
+    Reason::Was { title: caution_title(view, caution), became: caution_became(view, caution) }
 }
 
 /// Nothing written down for long, in a record that had sessions.

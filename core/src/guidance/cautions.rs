@@ -15,6 +15,12 @@ pub struct CautionRules {
     pub breast_fever: Temperature,
     /// With a red, hot or painful place.
     pub fever_with_place: Temperature,
+    /// By itself, within [`Self::after_birth`].
+    pub fever_after_birth: Temperature,
+    /// By itself, later.
+    pub fever_later: Temperature,
+    /// So long after a birth a fever by itself is read more strictly.
+    pub after_birth: Span,
     /// Signs that last this long without getting better.
     pub no_better_after: Span,
     /// A temperature and a sign no further apart than this are read together.
@@ -27,6 +33,20 @@ pub struct CautionRules {
     pub pain_rise: Score,
     /// So many sessions after each other with severe pain.
     pub pain_sessions: Count,
+    /// Pain from here on, in [`Self::pain_often_in`] of the latest [`Self::pain_often_of`] sessions.
+    pub pain_often: Score,
+    /// In so many of them.
+    pub pain_often_in: Count,
+    /// So many latest sessions.
+    pub pain_often_of: Count,
+    /// Pain of the breast itself, from here on.
+    pub breast_pain_high: Score,
+    /// The first day of life on which swelling of both sides is usual.
+    pub engorged_from: Count,
+    /// The last.
+    pub engorged_to: Count,
+    /// Blood from one side for longer than this.
+    pub blood_lasts: Span,
     /// A pull so much below the lower end of its range.
     pub pump_far_below: Share,
 }
@@ -36,16 +56,28 @@ impl CautionRules {
     pub fn read(rules: &Rules) -> Self {
         let temperature = |key: &str| Temperature::from_canonical(rules.value(key));
         let hours = |key: &str| Span::minutes((rules.value(key) * 60.0).round() as i64);
+        let days = |key: &str| Span::minutes((rules.value(key) * 24.0 * 60.0).round() as i64);
+        let count = |key: &str| Count::new(rules.value(key).ceil() as u32);
         let score = |key: &str| Score::new(rules.value(key).ceil() as u32);
         Self {
             breast_fever: temperature("breast_fever"),
             fever_with_place: temperature("fever_with_place"),
+            fever_after_birth: temperature("fever_after_birth"),
+            fever_later: temperature("fever_later"),
+            after_birth: days("after_birth"),
             no_better_after: hours("no_better_after"),
             signs_together: hours("signs_together"),
             signs_hold: hours("signs_hold"),
             severe_pain: score("severe_pain"),
             pain_rise: score("pain_rise"),
-            pain_sessions: Count::new(rules.value("pain_sessions").ceil() as u32),
+            pain_sessions: count("pain_sessions"),
+            pain_often: score("pain_often"),
+            pain_often_in: count("pain_often_in"),
+            pain_often_of: count("pain_often_of"),
+            breast_pain_high: score("breast_pain_high"),
+            engorged_from: count("engorged_from"),
+            engorged_to: count("engorged_to"),
+            blood_lasts: days("blood_lasts"),
             pump_far_below: Share::of(rules.value("pump_far_below") / 100.0),
         }
     }
@@ -59,6 +91,8 @@ pub enum Urgency {
     Now,
     /// A clinician, today.
     Today,
+    /// A doctor, in the next days.
+    Soon,
     /// The consultant, soon.
     Consultant,
 }
@@ -69,6 +103,7 @@ impl Urgency {
         match self {
             Self::Now => "now",
             Self::Today => "today",
+            Self::Soon => "soon",
             Self::Consultant => "consultant",
         }
     }
@@ -95,23 +130,72 @@ pub struct CautionSource {
     /// The rules it goes by.
     #[serde(default)]
     pub rules: Vec<String>,
+    /// The fields of a sign that it is about.
+    #[serde(default)]
+    pub signs: Vec<String>,
+    /// Whether it is out of date some time after it was seen. Nothing urgent is.
+    #[serde(default)]
+    pub lapses: bool,
+    /// What is said beside it, by the keys of [`Advice`].
+    #[serde(default)]
+    pub advice: Vec<String>,
 }
 
-#[derive(Deserialize)]
+/// A line that is said beside a caution, and where it comes from.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Advice {
+    /// Stable name; its words stand under `advice-<key>`.
+    pub key: String,
+    /// Where it comes from.
+    pub source: String,
+    /// The year of the source.
+    pub year: u32,
+    /// Whether it was written down from memory.
+    #[serde(default)]
+    pub from_memory: bool,
+}
+
+impl Advice {
+    /// The one of this name.
+    pub fn named(key: &str) -> Option<&'static Self> {
+        Table::shipped().advice.iter().find(|advice| advice.key == key)
+    }
+}
+
+#[derive(Deserialize, Default)]
 struct Table {
     caution: Vec<CautionSource>,
+    advice: Vec<Advice>,
+}
+
+impl Table {
+    fn shipped() -> &'static Self {
+        static ALL: OnceLock<Table> = OnceLock::new();
+        // A table that cannot be read is caught by its test.
+        ALL.get_or_init(|| toml::from_str(super::rule::CAUTIONS).unwrap_or_default())
+    }
 }
 
 impl CautionSource {
     /// All there are, the most urgent first.
     pub fn all() -> &'static [Self] {
-        static ALL: OnceLock<Vec<CautionSource>> = OnceLock::new();
-        // A table that cannot be read is caught by its test.
-        ALL.get_or_init(|| toml::from_str::<Table>(super::rule::CAUTIONS).map(|t| t.caution).unwrap_or_default())
+        &Table::shipped().caution
     }
 
     /// The one of this name.
     pub fn named(key: &str) -> Option<&'static Self> {
         Self::all().iter().find(|c| c.key == key)
+    }
+
+    /// Whether it waits for somebody to say what came of it, instead of lapsing: it is urgent,
+    /// and rests on what was written down at one time.
+    pub fn urgency_waits(&self) -> bool {
+        self.urgency < Urgency::Consultant
+    }
+
+    /// Whether it is about this field of a sign.
+    pub fn is_about(&self, sign: &str) -> bool {
+        self.signs.iter().any(|own| own == sign)
     }
 }

@@ -6,13 +6,15 @@
 
 mod caseload;
 mod cautions;
+mod intake;
 mod kit;
 mod night;
 mod rule;
 mod supply;
 
 pub use caseload::CaseloadRules;
-pub use cautions::{CautionRules, CautionSource, Urgency};
+pub use cautions::{Advice, CautionRules, CautionSource, Urgency};
+pub use intake::{Cited, EachKilogram, IntakeRange, PublishedIntake};
 pub(crate) use kit::MONTH_HOURS;
 pub use kit::{CycleRange, FitRules, KitRules};
 pub use night::{Evidence, NightRules, RefillRules};

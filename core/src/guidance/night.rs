@@ -19,6 +19,8 @@ pub struct NightRules {
     pub early: Span,
     /// Fewer sessions a day than this are noted.
     pub least_sessions: Count,
+    /// The same in the first days.
+    pub least_sessions_early: Count,
     /// How long it takes to be asleep again.
     pub asleep_again: Span,
     /// How long a session takes, where the record does not say.
@@ -38,6 +40,7 @@ impl NightRules {
             longest_early: minutes("longest_gap_early", 60.0),
             early: minutes("early_days", 1440.0),
             least_sessions: Count::new(rules.value("least_sessions").round() as u32),
+            least_sessions_early: Count::new(rules.value("least_sessions_early").round() as u32),
             asleep_again: minutes("asleep_again", 1.0),
             usual_length: minutes("usual_length", 1.0),
             catches_up: Share::of(rules.value("catches_up") / 100.0),

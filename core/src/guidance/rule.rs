@@ -37,6 +37,9 @@ struct Table {
     /// Read elsewhere.
     #[serde(default, rename = "caution")]
     _cautions: serde::de::IgnoredAny,
+    /// Read elsewhere.
+    #[serde(default, rename = "advice")]
+    _advice: serde::de::IgnoredAny,
 }
 
 /// The rules as shipped, and what was set instead.

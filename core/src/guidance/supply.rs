@@ -28,8 +28,10 @@ pub struct SupplyRules {
     pub volume_reached: Production,
     /// Between the bands at or above this.
     pub volume_between: Production,
-    /// A child's need for each kilogram of weight.
+    /// Intake for each kilogram of a preterm child up to the day it was due.
     pub need_a_kilogram: Production,
+    /// No intake is told of a child younger than so many days.
+    pub intake_from: Count,
     /// Born before so many completed weeks is preterm.
     pub preterm_below_weeks: Count,
 }
@@ -53,6 +55,7 @@ impl SupplyRules {
             volume_reached: production("volume_reached"),
             volume_between: production("volume_between"),
             need_a_kilogram: production("need_a_kilogram"),
+            intake_from: count("intake_from"),
             preterm_below_weeks: count("preterm_below"),
         }
     }

@@ -16,6 +16,8 @@ use rusqlite::{params, Connection, OptionalExtension};
 
 use super::change::{read_dots, write_dots};
 use super::{row_number, Change, Dot, Stamp};
+use crate::record::mark::as_touched;
+use crate::record::MARKS;
 use crate::trouble::Trouble;
 
 /// A field as it stands.
@@ -141,6 +143,7 @@ pub(super) fn awaits(store: &Connection, by: &Change, dot: &Dot) -> Result<(), T
 /// Writes down what a field says, and which heads stand beside it.
 pub(super) fn stand(store: &Connection, winner: &Change, others: &[Change]) -> Result<(), Trouble> {
     let others: Vec<Dot> = others.iter().map(|c| c.dot.clone()).collect();
+    let touched = touched(winner);
     store
         .prepare_cached(
             "INSERT INTO field(subject, field, value, device, device_seq, others) VALUES (?1, ?2, ?3, ?4, ?5, ?6)
@@ -150,10 +153,17 @@ pub(super) fn stand(store: &Connection, winner: &Change, others: &[Change]) -> R
         .execute(params![
             winner.subject,
             winner.field,
-            winner.value,
+            touched.as_ref().unwrap_or(&winner.value),
             winner.dot.device,
             winner.dot.sequence,
             write_dots(&others),
         ])?;
     Ok(())
+}
+
+/// A mark of before settings said whether they were carried over, that took another value's
+/// place: a hand did that.
+fn touched(change: &Change) -> Option<String> {
+    let amended = !change.replaces.is_empty() && change.field.starts_with(MARKS);
+    amended.then(|| as_touched(&change.value)).flatten()
 }

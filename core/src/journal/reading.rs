@@ -72,6 +72,28 @@ impl Journal {
         self.rows("kind = ?1 AND taken_out = 0 ORDER BY at, subject", params![kind.name()])
     }
 
+    /// The fields of everything of a kind that was not taken out, by time.
+    pub fn fields_of_kind(&self, kind: Kind) -> Result<Vec<(String, Fields)>, Trouble> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT record.subject, field.field, field.value FROM record JOIN field ON field.subject = record.subject
+             WHERE record.kind = ?1 AND record.taken_out = 0 ORDER BY record.at, record.subject, field.field",
+        )?;
+        let mut rows = statement.query(params![kind.name()])?;
+        let mut found: Vec<(String, Fields)> = Vec::new();
+        while let Some(row) = rows.next()? {
+            let text = |column: usize| row.get_ref(column)?.as_str().map_err(rusqlite::Error::from);
+            let subject = text(0)?;
+            if found.last().is_none_or(|(last, _)| last != subject) {
+                found.push((subject.to_owned(), Fields::new()));
+            }
+            let value = serde_json::from_str::<serde_json::Value>(text(2)?).ok().filter(|value| !value.is_null());
+            if let (Some((_, fields)), Some(value)) = (found.last_mut(), value) {
+                fields.insert(text(1)?.to_owned(), value);
+            }
+        }
+        Ok(found)
+    }
+
     /// Everything of a kind from an instant on that was not taken out, by time.
     pub fn of_kind_since(&self, kind: Kind, since: Instant) -> Result<Vec<Row>, Trouble> {
         self.rows(

@@ -243,6 +243,15 @@ const SIGN: &[Spec] = &[
     spec("severe_weakness", Takes::Flag, "body"),
     spec("short_of_breath", Takes::Flag, "body"),
     spec("keeps_vomiting", Takes::Flag, "body"),
+    spec("chest_pain", Takes::Flag, "body"),
+    spec("seizure", Takes::Flag, "body"),
+    spec("lasting_headache", Takes::Flag, "body"),
+    spec("trouble_seeing", Takes::Flag, "body"),
+    spec("heavy_bleeding", Takes::Flag, "body"),
+    spec("severe_belly_pain", Takes::Flag, "body"),
+    spec("swollen_leg", Takes::Flag, "body"),
+    spec("swollen_face_or_hands", Takes::Flag, "body"),
+    spec("thoughts_of_harm", Takes::Flag, "body"),
     spec("since_before", Takes::Choice(SINCE_BEFORE), "body"),
     spec("note", NOTE, "note"),
 ];
@@ -279,6 +288,7 @@ const RULES_FIELDS: &[Spec] = &[
     spec("volume_reached", Takes::Number { least: 50.0, most: 2000.0 }, "volume-rules"),
     spec("volume_between", Takes::Number { least: 50.0, most: 2000.0 }, "volume-rules"),
     spec("need_a_kilogram", Takes::Number { least: 50.0, most: 250.0 }, "volume-rules"),
+    spec("intake_from", Takes::Number { least: 1.0, most: 30.0 }, "volume-rules"),
     spec("preterm_below", Takes::Number { least: 20.0, most: 44.0 }, "volume-rules"),
     mercury("personal_low"),
     mercury("personal_high"),
@@ -304,6 +314,7 @@ const RULES_FIELDS: &[Spec] = &[
     spec("longest_gap_early", Takes::Number { least: 1.0, most: 24.0 }, "night-rules"),
     spec("early_days", Takes::Number { least: 0.0, most: 60.0 }, "night-rules"),
     spec("least_sessions", Takes::Number { least: 1.0, most: 12.0 }, "night-rules"),
+    spec("least_sessions_early", Takes::Number { least: 1.0, most: 14.0 }, "night-rules"),
     spec("asleep_again", Takes::Number { least: 0.0, most: 90.0 }, "night-rules"),
     spec("usual_length", Takes::Number { least: 5.0, most: 60.0 }, "night-rules"),
     spec("catches_up", Takes::Number { least: 30.0, most: 100.0 }, "night-rules"),
@@ -311,12 +322,22 @@ const RULES_FIELDS: &[Spec] = &[
     spec("highest_rate", Takes::Number { least: 10.0, most: 200.0 }, "night-rules"),
     spec("breast_fever", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
     spec("fever_with_place", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
+    spec("fever_after_birth", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
+    spec("fever_later", Takes::Number { least: 37.0, most: 41.0 }, "caution-rules"),
+    spec("after_birth", Takes::Number { least: 30.0, most: 730.0 }, "caution-rules"),
     spec("no_better_after", Takes::Number { least: 6.0, most: 96.0 }, "caution-rules"),
     spec("signs_together", Takes::Number { least: 1.0, most: 72.0 }, "caution-rules"),
     spec("signs_hold", Takes::Number { least: 24.0, most: 336.0 }, "caution-rules"),
     spec("severe_pain", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
     spec("pain_rise", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
     spec("pain_sessions", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pain_often", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pain_often_in", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("pain_often_of", Takes::Number { least: 2.0, most: 20.0 }, "caution-rules"),
+    spec("breast_pain_high", Takes::Number { least: 1.0, most: 10.0 }, "caution-rules"),
+    spec("engorged_from", Takes::Number { least: 0.0, most: 14.0 }, "caution-rules"),
+    spec("engorged_to", Takes::Number { least: 1.0, most: 30.0 }, "caution-rules"),
+    spec("blood_lasts", Takes::Number { least: 1.0, most: 60.0 }, "caution-rules"),
     spec("pump_far_below", Takes::Number { least: 5.0, most: 80.0 }, "caution-rules"),
     spec("look_after_gap", Takes::Number { least: 6.0, most: 336.0 }, DESK_RULES),
     spec("visit_ahead", Takes::Number { least: 0.0, most: 14.0 }, DESK_RULES),
@@ -409,8 +430,17 @@ const CONSULTANT: &[Spec] = &[
     spec("signing_key", KEY, ""),
 ];
 
-const CAUTION_DEALT: &[Spec] =
-    &[spec("at", Takes::Moment, ""), spec("caution", Takes::Text { most: 80 }, ""), spec("seen", Takes::Moment, "")];
+/// Who looked at what a caution was about, and what was done.
+pub const DEALT_HOW: &[&str] =
+    &["emergency_team", "doctor_or_midwife", "advice_by_phone", "consultant_knows", "nobody_needed"];
+
+const CAUTION_DEALT: &[Spec] = &[
+    spec("at", Takes::Moment, "when"),
+    spec("dealt_how", Takes::Choice(DEALT_HOW), "what"),
+    spec("note", NOTE, "note"),
+    spec("caution", Takes::Text { most: 80 }, ""),
+    spec("seen", Takes::Moment, ""),
+];
 
 /// What a part of a plan is about.
 pub const PLAN_PARTS: &[&str] = &["setting", "rhythm", "aim", "check", "visit", "rule", "words"];
@@ -523,6 +553,9 @@ const SETTINGS: &[Spec] = &[
     spec("zone", Takes::Zone, "time"),
     spec("flange_sizes", Takes::Sizes { least: 8.0, most: 45.0 }, "kit"),
     spec("aim", Takes::Volume { least: 10.0, most: 5000.0 }, "aims"),
+    spec("emergency_call", Takes::Phone, "calls"),
+    spec("today_call", Takes::Phone, "calls"),
+    spec("out_of_hours_call", Takes::Phone, "calls"),
     spec("sheet_name", Takes::Text { most: 300 }, "sharing"),
     spec("paper", Takes::Choice(PAPERS), "sharing"),
     spec("left_out", Takes::Text { most: 400 }, ""),

@@ -8,6 +8,26 @@ use crate::quantity::{Entered, Level, Score, Speed, Vacuum};
 use crate::time::Moment;
 use crate::trouble::Trouble;
 
+/// The member of a setting that says whether it was carried over.
+const CARRIED: &str = "carried";
+
+/// Whether a stored mark does not say if its setting was carried over: those of before this
+/// was told apart.
+pub(super) fn leaves_open_if_carried(value: &Value) -> bool {
+    value.get("does").and_then(Value::as_str) == Some("setting") && value.get(CARRIED).is_none()
+}
+
+/// The same mark, said to have been touched. A mark that took the place of an earlier value
+/// was set by a hand.
+pub fn as_touched(json: &str) -> Option<String> {
+    let mut value: Value = serde_json::from_str(json).ok()?;
+    if !leaves_open_if_carried(&value) {
+        return None;
+    }
+    value.as_object_mut()?.insert(CARRIED.to_owned(), json!(false));
+    Some(value.to_string())
+}
+
 /// The phases of a session.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Phase {
@@ -49,6 +69,9 @@ pub enum Does {
         cycles: Option<Entered<Speed>>,
         /// Turned down because it hurt.
         for_discomfort: bool,
+        /// Set by the program as it was last time, and touched by nobody: what the dial is
+        /// taken to show, and no fact. Nothing that is worked out counts it as used.
+        carried: bool,
     },
     /// A letdown was seen or felt.
     Letdown,
@@ -86,11 +109,12 @@ impl Mark {
                 put("phase", Some(json!(phase.name())));
                 "phase"
             }
-            Does::Setting { level, vacuum, cycles, for_discomfort } => {
+            Does::Setting { level, vacuum, cycles, for_discomfort, carried } => {
                 put("level", level.map(|l| json!(l.get())));
                 put("vacuum", vacuum.as_ref().map(Entered::to_json));
                 put("cycles", cycles.as_ref().map(Entered::to_json));
                 put("for_discomfort", for_discomfort.then(|| json!(true)));
+                put(CARRIED, Some(json!(carried)));
                 "setting"
             }
             Does::Letdown => "letdown",
@@ -122,6 +146,7 @@ impl Mark {
                 vacuum: quantity(field, value, "vacuum", |e| within::<Vacuum>(field, e, 0.0, 760.0))?,
                 cycles: quantity(field, value, "cycles", |e| within::<Speed>(field, e, 1.0, 240.0))?,
                 for_discomfort: value.get("for_discomfort").and_then(Value::as_bool).unwrap_or(false),
+                carried: value.get(CARRIED).and_then(Value::as_bool).unwrap_or(false),
             },
             _ => return Err(bad()),
         };

@@ -34,7 +34,7 @@ pub use reading::{Place as ReadingPlace, Reading, READINGS};
 pub use removal::{Answered, Milk, Removal};
 pub use rhythm::{Block, Ending, Reminding, Rhythm};
 pub use run::Run;
-pub use session::{Session, Setting, Sides};
+pub use session::{Dials, Session, Setting, Sides};
 pub use settings::Settings;
 pub use sizes::Sizes;
 pub use takes::Takes;

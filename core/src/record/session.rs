@@ -66,6 +66,34 @@ pub struct Setting {
     pub cycles: Option<Entered<Speed>>,
 }
 
+/// What the dials show, each with whether it was only carried over from last time.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Dials {
+    /// The level on the dial.
+    pub level: Option<(Level, bool)>,
+    /// The vacuum as the pump shows it.
+    pub vacuum: Option<(Entered<Vacuum>, bool)>,
+    /// Cycles per minute.
+    pub cycles: Option<(Entered<Speed>, bool)>,
+}
+
+/// A setting that was written at the very instant a phase began was carried over: before
+/// marks said so themselves, the program wrote it there, and no hand is that quick.
+fn tell_carried(marks: &mut [(String, Mark)], fields: &Fields) {
+    let begins: Vec<Instant> = marks
+        .iter()
+        .filter(|(_, mark)| matches!(mark.does, Does::Phase(_)))
+        .map(|(_, mark)| mark.at.instant())
+        .collect();
+    for (key, mark) in marks {
+        let at = mark.at.instant();
+        if let Does::Setting { carried, for_discomfort: false, .. } = &mut mark.does {
+            let open = fields.get(key).is_some_and(super::mark::leaves_open_if_carried);
+            *carried |= open && begins.contains(&at);
+        }
+    }
+}
+
 /// A session as it was recorded.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Session {
@@ -105,6 +133,7 @@ impl Session {
             .filter_map(|(key, value)| Some((key.clone(), Mark::from_json(key, value).ok()?)))
             .collect();
         marks.sort_by(|a, b| (a.1.at.instant(), &a.0).cmp(&(b.1.at.instant(), &b.0)));
+        tell_carried(&mut marks, fields);
         Self {
             id: id.to_owned(),
             started: moment(fields, "started"),
@@ -160,22 +189,42 @@ impl Session {
             .collect()
     }
 
-    /// What the pump was set to at an instant, from all settings said so far.
+    /// What the dials show at an instant, also where it was only carried over from last time.
     pub fn setting_at(&self, at: Instant) -> Setting {
-        let mut now = Setting::default();
+        let shown = self.dials_at(at);
+        let value = |shown: Dials| Setting {
+            level: shown.level.map(|(level, _)| level),
+            vacuum: shown.vacuum.map(|(vacuum, _)| vacuum),
+            cycles: shown.cycles.map(|(cycles, _)| cycles),
+        };
+        value(shown)
+    }
+
+    /// What somebody set or confirmed, at an instant. What was only carried over is not in it.
+    pub fn used_at(&self, at: Instant) -> Setting {
+        fn fact<T>(shown: Option<(T, bool)>) -> Option<T> {
+            shown.and_then(|(value, carried)| (!carried).then_some(value))
+        }
+        let Dials { level, vacuum, cycles } = self.dials_at(at);
+        Setting { level: fact(level), vacuum: fact(vacuum), cycles: fact(cycles) }
+    }
+
+    /// What the dials show, each with whether it was only carried over.
+    pub fn dials_at(&self, at: Instant) -> Dials {
+        let mut now = Dials::default();
         for (_, mark) in self.marks.iter().take_while(|(_, m)| m.at.instant() <= at) {
-            if let Does::Setting { level, vacuum, cycles, .. } = &mark.does {
-                now.level = level.or(now.level);
-                now.vacuum = vacuum.clone().or(now.vacuum);
-                now.cycles = cycles.clone().or(now.cycles);
+            if let Does::Setting { level, vacuum, cycles, carried, .. } = &mark.does {
+                now.level = level.map(|level| (level, *carried)).or(now.level);
+                now.vacuum = vacuum.clone().map(|vacuum| (vacuum, *carried)).or(now.vacuum);
+                now.cycles = cycles.clone().map(|cycles| (cycles, *carried)).or(now.cycles);
             }
         }
         now
     }
 
-    /// What the pump was set to when a phase was over, the last time it was in it; nothing
-    /// where the phase was not marked.
-    pub fn setting_in(&self, phase: Phase) -> Setting {
+    /// What was used when a phase was over, the last time it was in it; nothing where the
+    /// phase was not marked.
+    pub fn used_in(&self, phase: Phase) -> Setting {
         let phases = self.phases();
         let Some(place) = phases.iter().rposition(|(of, _)| *of == phase) else { return Setting::default() };
         let over = match (phases.get(place + 1), &self.ended) {
@@ -183,17 +232,17 @@ impl Session {
             (None, Some(ended)) => ended.instant(),
             (None, None) => Instant::from_unix_milliseconds(i64::MAX),
         };
-        self.setting_at(over)
+        self.used_at(over)
     }
 
-    /// What was set in each phase, as the fields of a session written down afterwards say it.
+    /// What was used in each phase, as the fields of a session written down afterwards say it.
     pub fn settings_as_fields(&self) -> Vec<(&'static str, serde_json::Value)> {
         let mut found = Vec::new();
         for (phase, [level, vacuum, cycles]) in [
             (Phase::Letdown, ["level_letdown", "vacuum_letdown", "cycles_letdown"]),
             (Phase::Expression, ["level_expression", "vacuum_expression", "cycles_expression"]),
         ] {
-            let set = self.setting_in(phase);
+            let set = self.used_in(phase);
             found.extend(set.level.map(|set| (level, serde_json::json!(set.get()))));
             found.extend(set.vacuum.map(|set| (vacuum, set.to_json())));
             found.extend(set.cycles.map(|set| (cycles, set.to_json())));

@@ -23,6 +23,8 @@ pub enum Takes {
         /// Characters.
         most: usize,
     },
+    /// A number to call, as it is dialled.
+    Phone,
     /// One of these words.
     Choice(&'static [&'static str]),
     /// Yes or no.
@@ -129,6 +131,18 @@ const LONGEST_FINDINGS: usize = 200_000;
 /// Most milk one amount can hold: beyond it a slip of the finger is likelier.
 pub const MOST_AMOUNT_MILLILITERS: f64 = 2000.0;
 
+/// Most that a number to call takes, with what stands between its figures.
+pub const LONGEST_PHONE: usize = 40;
+
+/// Whether a text is a number that a dialler takes (RFC 3966, 5.1.1 and 5.1.2: figures, `*`,
+/// `#`, a leading `+`, and what stands between them for the eye).
+fn dials(text: &str) -> bool {
+    let behind = text.strip_prefix('+').unwrap_or(text);
+    text.chars().count() <= LONGEST_PHONE
+        && behind.chars().filter(char::is_ascii_digit).count() >= 2
+        && behind.chars().all(|c| c.is_ascii_digit() || "*# -.()/".contains(c))
+}
+
 impl Takes {
     /// Checks a stored value. The error says what the field takes.
     pub fn check(self, field: &str, value: &Value) -> Result<(), Trouble> {
@@ -140,6 +154,10 @@ impl Takes {
                 .map(drop)
                 .ok_or_else(|| Trouble::bad(field, "bad-date")),
             Self::Text { most } => check_text(field, value, most),
+            Self::Phone => match value.as_str().map(dials) {
+                Some(true) => Ok(()),
+                _ => Err(Trouble::bad(field, "bad-phone")),
+            },
             Self::Choice(words) => match value.as_str() {
                 Some(word) if words.contains(&word) => Ok(()),
                 _ => Err(Trouble::bad(field, "bad-choice").with("words", words.join(", "))),

@@ -58,7 +58,7 @@ pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Resul
             Some(time) => json!(time.say()),
             None => return Err(Trouble::bad(field, "bad-time")),
         },
-        Takes::Text { .. } | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
+        Takes::Text { .. } | Takes::Phone | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
         Takes::Moment => return Err(Trouble::bad(field, "bad-moment")),
         Takes::Findings => return Err(Trouble::bad(field, "bad-findings")),
     };

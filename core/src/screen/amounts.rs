@@ -3,6 +3,7 @@
 use super::scale::{amount_of, AmountScale};
 use super::shapes::{Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, Part, Place, Screen, Sign, Weight};
 use super::{strip, View, ASKS_FOR_AMOUNTS};
+use crate::quantity::Unit;
 use crate::record::{Amount, Session};
 use crate::trouble::Trouble;
 
@@ -127,6 +128,7 @@ fn column(
     let unknown = matches!(amount, Some(Amount::Unknown));
     AmountColumn {
         readings: scale.readings(view),
+        unit: scale.unit().ucum().to_owned(),
         less: step("less", -1, Sign::Softer).open(amount.and_then(Amount::known).is_some()),
         more: step("more", 1, Sign::Stronger),
         unknown: Action::new(

@@ -4,10 +4,10 @@ use super::scale::AmountScale;
 use super::shapes::{
     Action, DayBar, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick, Weight,
 };
-use super::{strip, View};
+use super::{signs_said, strip, View};
 use crate::journal::{DayRollup, Row};
-use crate::quantity::{Entered, Quantity, Temperature, Volume};
-use crate::record::{flag, moment, text, Amount, Fields, Kind, Session};
+use crate::quantity::{Entered, Quantity, Volume};
+use crate::record::{moment, text, Amount, Fields, Kind, Session};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
@@ -183,7 +183,11 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             let amount = fields.get("amount").and_then(Amount::from_json);
             (way.unwrap_or_else(|| words.say("kind-feed")), milk, words.amount(amount.as_ref()), None)
         }
-        Kind::Sign => (words.say("kind-sign"), signs(view, fields), temperature(view, fields), None),
+        Kind::Sign => {
+            let said = signs_said::of(view, fields)?.lines(view, true).join("\n");
+            (words.say("kind-sign"), said, signs_said::temperature(view, fields), None)
+        }
+        Kind::CautionDealt => (view.name_of(kind, fields), dealt(view, fields), String::new(), None),
         Kind::Weight => {
             let child = text(fields, "child").map(|id| view.name_of_id(id)).transpose()?.flatten().unwrap_or_default();
             let weight = fields.get("weight").and_then(Entered::<crate::quantity::Mass>::from_json);
@@ -206,7 +210,7 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
         Kind::Question => {
             (words.say("kind-question"), text(fields, "question").unwrap_or_default().to_owned(), String::new(), None)
         }
-        _ => (words.say("kind-note"), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
+        _ => (view.name_of(kind, fields), text(fields, "text").unwrap_or_default().to_owned(), String::new(), None),
     };
     let care = match view.journal.overlapping(row)?.into_iter().find(|other| shares_side(view, row, other)) {
         Some(_) if kind == Kind::Session => words.say("care-overlap"),
@@ -298,32 +302,11 @@ fn weighed(view: &View<'_>, fields: &Fields) -> String {
     }
 }
 
-pub(super) fn temperature(view: &View<'_>, fields: &Fields) -> String {
-    match fields.get("temperature").and_then(Entered::<Temperature>::from_json) {
-        Some(t) => view.words().entered(&t, view.settings.temperature),
-        None => String::new(),
-    }
-}
-
-pub(super) fn signs(view: &View<'_>, fields: &Fields) -> String {
-    let words = view.words();
-    let mut seen: Vec<String> = ["redness", "heat", "lump", "swelling", "nipple_damage"]
-        .into_iter()
-        .filter_map(|key| {
-            let side = text(fields, key)?;
-            Some(words.with(
-                "sign-on-side",
-                &[
-                    ("sign", words.say(&format!("field-{}", key.replace('_', "-"))).into()),
-                    ("side", words.say(&format!("choice-breast-{side}")).into()),
-                ],
-            ))
-        })
-        .collect();
-    if flag(fields, "shivering") {
-        seen.push(words.say("field-shivering"));
-    }
-    seen.join(", ")
+/// How a caution was dealt with, and what more was said of it.
+fn dealt(view: &View<'_>, fields: &Fields) -> String {
+    let how = text(fields, "dealt_how").map(|how| view.words().say(&format!("choice-dealt-how-{how}")));
+    let note = text(fields, "note").map(str::trim).filter(|note| !note.is_empty()).map(str::to_owned);
+    how.into_iter().chain(note).collect::<Vec<_>>().join(". ")
 }
 
 fn out_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<EntryRow, Trouble> {

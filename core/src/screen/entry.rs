@@ -285,7 +285,7 @@ fn step(view: &View<'_>, session: &Session, field: &str, what: &str, key: &str, 
 
 fn setting(view: &View<'_>, does: &Does, pulls: &impl Fn(Level) -> Option<LevelPull>) -> String {
     let words = view.words();
-    let Does::Setting { level, vacuum, cycles, for_discomfort } = does else { return String::new() };
+    let Does::Setting { level, vacuum, cycles, for_discomfort, carried } = does else { return String::new() };
     let mut parts = Vec::new();
     if let Some(level) = level {
         parts.push(words.with("setting-level", &[("level", level.get().into())]));
@@ -300,5 +300,9 @@ fn setting(view: &View<'_>, does: &Does, pulls: &impl Fn(Level) -> Option<LevelP
     if *for_discomfort {
         parts.push(words.say("turned-down-short"));
     }
-    parts.join(", ")
+    let said = parts.join(", ");
+    match carried {
+        true => words.with("strip-last-time", &[("value", said.into())]),
+        false => said,
+    }
 }

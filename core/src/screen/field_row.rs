@@ -33,7 +33,7 @@ pub(super) fn rows(
         Takes::Amount => vec![row.amount()],
         Takes::Refers(to) => row.reference(to)?,
         Takes::Text { most } => vec![row.text(if most > 200 { FieldKind::LongText } else { FieldKind::Text })],
-        Takes::Zone => vec![row.text(FieldKind::Text)],
+        Takes::Zone | Takes::Phone => vec![row.text(FieldKind::Text)],
         Takes::Date => vec![row.date()],
         Takes::Whole { .. } => vec![row.whole()],
         Takes::Span { .. } => vec![row.span()],

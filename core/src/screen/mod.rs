@@ -26,6 +26,7 @@ mod scale;
 pub mod shapes;
 pub mod sheet;
 mod sign;
+mod signs_said;
 mod strip;
 mod supply;
 mod tonight;
@@ -35,7 +36,9 @@ mod visit;
 mod welcome;
 mod words;
 
-pub(crate) use caution::{standing as standing_cautions, title as caution_title};
+pub(crate) use caution::{
+    over_said as caution_became, standing as standing_cautions, title as caution_title, urgent_since as cautions_since,
+};
 pub(crate) use field_row::{typed_unit, DATE_OF};
 pub use frame::Said;
 pub(crate) use frame::SUPPLY_SPAN;

@@ -98,19 +98,32 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
     }
     let words = view.words();
     let setting = session.setting_at(view.now);
+    let shown = session.dials_at(view.now);
     let unset = || words.say("dial-unset");
-    let dial = |key: &str, value: String, less: Action, more: Action| Dial {
-        key: key.to_owned(),
-        label: words.say(&format!("dial-{key}")),
-        spoken: words.with(&format!("dial-{key}-spoken"), &[("value", value.clone().into())]),
-        value,
-        less,
-        more,
+    let dial = |key: &str, value: String, carried: bool, less: Action, more: Action| {
+        let name = words.say(&format!("dial-{key}"));
+        let spoken = words.with(&format!("dial-{key}-spoken"), &[("value", value.clone().into())]);
+        let (label, spoken) = match carried {
+            true => (
+                words.with("dial-last-time", &[("dial", name.into())]),
+                words.with("dial-last-time-spoken", &[("dial", spoken.into())]),
+            ),
+            false => (name, spoken),
+        };
+        let as_last_time = carried.then(|| {
+            Action::new(format!("as-last-time-{key}"), label.clone(), Event::Mark { deed: Deed::AsLastTime })
+                .spoken(spoken.clone())
+                .weight(Weight::Quiet)
+        });
+        Dial { key: key.to_owned(), label, spoken, value, as_last_time, less, more }
     };
+    let carries = |shown: Option<bool>| shown.unwrap_or(false);
+    let level_carried = carries(shown.level.as_ref().map(|(_, c)| *c).or(shown.vacuum.as_ref().map(|(_, c)| *c)));
+    let cycles_carried = carries(shown.cycles.as_ref().map(|(_, c)| *c));
     let level = setting.level.map(|l| l.get());
     let vacuum = setting.vacuum.as_ref().filter(|_| level.is_none());
     let cycles = setting.cycles.as_ref();
-    let pull = match setting.level {
+    let pull = match setting.level.filter(|_| !level_carried) {
         Some(level) => kit::level_in_vacuum(view, session, started)?(level),
         None => None,
     };
@@ -122,6 +135,7 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
                 (None, Some(vacuum)) => words.entered(vacuum, view.settings.vacuum),
                 (None, None) => unset(),
             },
+            level_carried,
             mark(view, "softer", Deed::Softer, Sign::Softer).open(level.is_some_and(|l| l > 1) || vacuum.is_some()),
             mark(view, "stronger", Deed::Stronger, Sign::Stronger)
                 .open(level.is_none_or(|l| levels.is_none_or(|most| l < most))),
@@ -129,6 +143,7 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
         dial(
             "cycles",
             cycles.map_or_else(unset, |c| c.say_in(SpeedUnit::PerMinute)),
+            cycles_carried,
             mark(view, "slower", Deed::Slower, Sign::Slower).open(cycles.is_some()),
             mark(view, "faster", Deed::Faster, Sign::Faster),
         ),

@@ -1,6 +1,6 @@
 //! The scale along a column: how much its top stands for, and how fine a step is.
 
-use super::shapes::{Part, Tick};
+use super::shapes::{Part, Reading, Tick};
 use super::View;
 use crate::quantity::{say_decimal, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::{Amount, Session};
@@ -89,23 +89,22 @@ impl AmountScale {
         ((volume.in_unit(self.unit) / self.top) as f32).clamp(0.0, 1.0)
     }
 
-    /// The amount at a height, rounded to what a thumb can mean.
-    pub fn at_height(&self, height: f32) -> (f64, VolumeUnit) {
-        let height = if height.is_finite() { f64::from(height.clamp(0.0, 1.0)) } else { 0.0 };
-        let step = self.drawn_step();
-        ((height * self.top / step).round() * step, self.unit)
+    /// The unit it is read in.
+    pub fn unit(&self) -> VolumeUnit {
+        self.unit
     }
 
     /// What the column reads at each height a thumb can mean, from the ground up.
-    pub fn readings(&self, view: &View<'_>) -> Vec<Tick> {
+    pub fn readings(&self, view: &View<'_>) -> Vec<Reading> {
         let words = view.words();
         let step = self.drawn_step();
         (0..)
             .map(|n| f64::from(n) * step)
             .take_while(|value| *value <= self.top + step / 2.0)
-            .map(|value| Tick {
+            .map(|value| Reading {
                 at: ((value / self.top) as f32).clamp(0.0, 1.0),
                 label: words.with_unit(say_decimal(value, 2), self.unit),
+                typed: say_decimal(value, 2),
             })
             .collect()
     }

@@ -40,8 +40,8 @@ pub(super) fn draw(view: &View<'_>, session: &Session, now: Instant) -> Strip {
             .filter(|(_, m)| m.does == Does::Letdown)
             .map(|(_, m)| Notch { at: at(m.at.instant()), label: words.running(m.at.instant().since(from)) })
             .collect(),
-        vacuum: vacuum(session, &at),
-        cycles: cycles(session, &at),
+        vacuum: vacuum(view, session, &at),
+        cycles: cycles(view, session, &at),
         pains: pains(view, session, &at),
         ticks: ticks(view, length),
         spoken: spoken(view, session, from, end),
@@ -76,7 +76,15 @@ fn bands(view: &View<'_>, session: &Session, from: Instant, end: Instant, at: &d
     bands
 }
 
-fn vacuum(session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
+/// A figure of the step line, which says where it is only that of last time.
+fn step_label(view: &View<'_>, figure: String, carried: bool) -> String {
+    match carried {
+        true => view.words().with("strip-last-time", &[("value", figure.into())]),
+        false => figure,
+    }
+}
+
+fn vacuum(view: &View<'_>, session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
     let mut highest = LEVELS;
     for (_, mark) in &session.marks {
         if let Does::Setting { level: Some(level), .. } = &mark.does {
@@ -87,32 +95,32 @@ fn vacuum(session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
         .marks
         .iter()
         .filter_map(|(_, mark)| match &mark.does {
-            Does::Setting { level: Some(level), .. } => Some(StepPoint {
+            Does::Setting { level: Some(level), carried, .. } => Some(StepPoint {
                 at: at(mark.at.instant()),
                 height: level.get() as f32 / highest,
-                label: level.get().to_string(),
+                label: step_label(view, level.get().to_string(), *carried),
             }),
-            Does::Setting { vacuum: Some(vacuum), .. } => Some(StepPoint {
+            Does::Setting { vacuum: Some(vacuum), carried, .. } => Some(StepPoint {
                 at: at(mark.at.instant()),
                 height: (vacuum.quantity().canonical() / 400.0).clamp(0.0, 1.0) as f32,
-                label: vacuum.typed().to_owned(),
+                label: step_label(view, vacuum.typed().to_owned(), *carried),
             }),
             _ => None,
         })
         .collect()
 }
 
-fn cycles(session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
+fn cycles(view: &View<'_>, session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
     session
         .marks
         .iter()
         .filter_map(|(_, mark)| match &mark.does {
-            Does::Setting { cycles: Some(cycles), .. } => {
+            Does::Setting { cycles: Some(cycles), carried, .. } => {
                 let share = (cycles.quantity().canonical() - CYCLES.0) / (CYCLES.1 - CYCLES.0);
                 Some(StepPoint {
                     at: at(mark.at.instant()),
                     height: share.clamp(0.0, 1.0) as f32,
-                    label: cycles.say_in(SpeedUnit::PerMinute),
+                    label: step_label(view, cycles.say_in(SpeedUnit::PerMinute), *carried),
                 })
             }
             _ => None,

@@ -115,5 +115,6 @@ fn set(doing: &Doing, strength: i64, speed: f64, for_discomfort: bool) -> Does {
         vacuum: on_ward.then(|| vacuum(strength as f64)),
         cycles: Some(cycles(speed)),
         for_discomfort,
+        carried: false,
     }
 }

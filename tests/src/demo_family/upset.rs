@@ -9,7 +9,7 @@ use super::{
 
 /// Everything that was noted, in no order.
 pub(super) fn facts() -> Vec<Fact> {
-    [signs(), changes_in_life(), notes()].concat()
+    [signs(), dealt_with(), changes_in_life(), notes()].concat()
 }
 
 fn changes_in_life() -> Vec<Fact> {
@@ -48,6 +48,23 @@ fn signs() -> Vec<Fact> {
         sign(FEVER + 1, 8.4).temperature("temperature", 37.6).says("redness", "right").says("lump", "right"),
         sign(FEVER + 2, 9.1).temperature("temperature", 36.9).says("redness", "neither").says("heat", "neither"),
         sign(FEVER + 4, 9.0).temperature("temperature", 36.7).says("lump", "neither"),
+    ]
+}
+
+/// What came of the fever: who looked at it, and what had been seen by then.
+fn dealt_with() -> Vec<Fact> {
+    let at = |day: i64, hour: f64| story::moment(day, (hour * 3600.0) as i64);
+    let dealt = |caution: &str, seen: (i64, f64), by: (i64, f64)| {
+        Fact::new(Kind::CautionDealt, format!("dealt-{caution}-{}", story::date(by.0)))
+            .when("at", &at(by.0, by.1))
+            .says("dealt_how", "doctor_or_midwife")
+            .says("caution", caution)
+            .when("seen", &at(seen.0, seen.1))
+    };
+    vec![
+        dealt("shivering", (FEVER, 4.1), (FEVER, 11.8)),
+        dealt("breast-fever", (FEVER, 9.2), (FEVER, 11.8)).says("note", "A medicine from tomorrow on."),
+        dealt("breast-fever", (FEVER + 1, 8.4), (FEVER + 1, 10.1)),
     ]
 }
 

@@ -1,174 +1,110 @@
 //! Cautions from temperature and signs.
 
-use super::{Because, Caution};
+use std::collections::BTreeSet;
+
+use super::life::Track;
+use super::sign::{BodySign, Where};
+use super::{fever, lasting, Because, Births, Caution, Dealt};
 use crate::guidance::CautionRules;
-use crate::quantity::{Entered, Quantity, Temperature};
-use crate::record::{flag, moment, text, Fields};
-use crate::time::{Instant, Span};
+use crate::time::Instant;
 
-/// On which side a sign is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Where {
-    /// Left.
-    Left,
-    /// Right.
-    Right,
-    /// Both.
-    Both,
+/// What the entries are read beside.
+pub struct Beside<'a> {
+    /// The present.
+    pub now: Instant,
+    /// The rules.
+    pub rules: &'a CautionRules,
+    /// When the children were born.
+    pub births: &'a Births,
+    /// What was dealt with.
+    pub dealt: &'a [Dealt],
 }
 
-impl Where {
-    /// Stable name.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Left => "left",
-            Self::Right => "right",
-            Self::Both => "both",
-        }
+impl<'a> Beside<'a> {
+    pub(super) fn track(&self, key: &str) -> Option<Track<'a>> {
+        Track::new(key, self.dealt, self.rules.signs_hold)
     }
 }
 
-/// Signs of an inflamed breast, by their field.
-const AT_THE_BREAST: &[&str] = &["redness", "heat", "painful_place", "lump", "swelling"];
-/// Those that mark a place: red, hot, painful.
-const PLACE: &[&str] = &["redness", "heat", "painful_place"];
-const PUS_OR_BLOOD: &[&str] = &["pus", "blood"];
-/// Where on the body, of the emergency list.
-const EMERGENCY_PLACES: &[&str] = &["spreading_redness", "dark_skin"];
-/// Yes or no, of the emergency list.
-const EMERGENCY_FLAGS: &[&str] =
-    &["fainting", "confusion", "severe_weakness", "short_of_breath", "keeps_vomiting", "pain_beyond_what_is_seen"];
+/// Cautions that any one of their signs makes; the rest have a logic of their own.
+const OF_ANY_SIGN: &[&str] = &["harm", "emergency", "shivering", "pus", "nipple-damage"];
 
-/// How it is since it was written down before.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum SinceBefore {
-    /// Better.
-    Better,
-    /// The same.
-    Same,
-    /// Worse.
-    Worse,
-}
-
-/// Temperature and signs, as one entry says them.
-#[derive(Debug, Clone, PartialEq)]
-pub struct BodySign {
-    /// When.
-    pub at: Instant,
-    /// What was measured.
-    pub temperature: Option<Temperature>,
-    /// Signs that are there, by field, with where.
-    pub there: Vec<(&'static str, Option<Where>)>,
-    /// Signs that were looked for and are not there.
-    pub absent: Vec<&'static str>,
-    /// Since the entry before.
-    pub since_before: Option<SinceBefore>,
-}
-
-impl BodySign {
-    /// Reads an entry; none without its time.
-    pub fn read(fields: &Fields) -> Option<Self> {
-        let at = moment(fields, "at")?.instant();
-        let (mut there, mut absent) = (Vec::new(), Vec::new());
-        for &key in AT_THE_BREAST.iter().chain(PUS_OR_BLOOD).chain(EMERGENCY_PLACES) {
-            match text(fields, key) {
-                Some("left") => there.push((key, Some(Where::Left))),
-                Some("right") => there.push((key, Some(Where::Right))),
-                Some("both") => there.push((key, Some(Where::Both))),
-                Some("neither") => absent.push(key),
-                _ => {}
-            }
-        }
-        for &key in EMERGENCY_FLAGS.iter().chain(&["shivering"]) {
-            if flag(fields, key) {
-                there.push((key, None));
-            }
-        }
-        Some(Self {
-            at,
-            temperature: fields.get("temperature").and_then(Entered::<Temperature>::from_json).map(|e| e.quantity()),
-            there,
-            absent,
-            since_before: match text(fields, "since_before") {
-                Some("better") => Some(SinceBefore::Better),
-                Some("same") => Some(SinceBefore::Same),
-                Some("worse") => Some(SinceBefore::Worse),
-                _ => None,
-            },
-        })
-    }
-
-    fn among<'a>(&'a self, keys: &'a [&str]) -> impl Iterator<Item = Because> + 'a {
-        self.there.iter().filter(|(key, _)| keys.contains(key)).map(|(key, at)| Because::Sign(self.at, key, *at))
-    }
-
-    fn has(&self, keys: &[&str]) -> bool {
-        self.there.iter().any(|(key, _)| keys.contains(key))
-    }
-}
-
-/// Cautions from the entries up to `now`, in order of time.
-pub fn cautions(signs: &[BodySign], now: Instant, rules: &CautionRules) -> Vec<Caution> {
-    let standing: Vec<&BodySign> =
-        signs.iter().filter(|s| s.at <= now && now.since(s.at) <= rules.signs_hold).collect();
-    let mut found = Vec::new();
-    let emergency: Vec<&str> = EMERGENCY_PLACES.iter().chain(EMERGENCY_FLAGS).copied().collect();
-    found.extend(seen("emergency", &standing, &emergency));
-    let high = fever("breast-fever", &standing, rules.breast_fever, AT_THE_BREAST, rules);
-    // One fever, one line: the sharper rule goes before.
-    found.extend(high.or_else(|| fever("fever-with-place", &standing, rules.fever_with_place, PLACE, rules)));
-    found.extend(seen("shivering", &standing, &["shivering"]));
-    found.extend(seen("pus-or-blood", &standing, PUS_OR_BLOOD));
-    found.extend(no_better(&standing, now, rules));
+/// Every caution from the entries up to now, whatever became of it. `signs` are in order of time.
+pub fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+    let known = signs.iter().position(|sign| sign.at > beside.now).unwrap_or(signs.len());
+    let signs = signs.get(..known).unwrap_or_default();
+    let mut found: Vec<Caution> = OF_ANY_SIGN.iter().flat_map(|key| of_any_sign(key, signs, beside)).collect();
+    found.extend(fever::cautions(signs, beside));
+    found.extend(lasting::cautions(signs, beside));
+    found.extend(blood(signs, beside));
+    found.extend(breast_pain(signs, beside));
+    fever::that_are_over(&mut found, beside);
     found
 }
 
-/// Any of these signs.
-fn seen(key: &str, signs: &[&BodySign], keys: &[&str]) -> Option<Caution> {
-    let because: Vec<Because> = signs.iter().flat_map(|sign| sign.among(keys).collect::<Vec<_>>()).collect();
-    let last = signs.iter().rev().find(|sign| sign.has(keys))?;
-    Caution::new(key, last.at, because)
-}
-
-/// A temperature from the limit on, with any of these signs near it in time.
-fn fever(key: &str, signs: &[&BodySign], limit: Temperature, with: &[&str], rules: &CautionRules) -> Option<Caution> {
-    let near = |a: Instant, b: Instant| (if a > b { a.since(b) } else { b.since(a) }) <= rules.signs_together;
-    let (hot, at_breast) = signs
-        .iter()
-        .rev()
-        .filter(|sign| sign.temperature.is_some_and(|t| reaches(t, limit)))
-        .find_map(|hot| Some((hot, signs.iter().rev().find(|s| s.has(with) && near(s.at, hot.at))?)))?;
-    let mut because: Vec<Because> = hot.temperature.map(|t| Because::Temperature(hot.at, t)).into_iter().collect();
-    because.extend(at_breast.among(with));
-    Caution::new(key, hot.at.max(at_breast.at), because)
-}
-
-/// Whether a temperature is at a limit or above. A thousandth is no thermometer's: what is
-/// lost in turning 101.3 °F into °C must not move the limit.
-fn reaches(temperature: Temperature, limit: Temperature) -> bool {
-    temperature.canonical() >= limit.canonical() - 0.001
-}
-
-/// Signs at the breast that have lasted without getting better.
-fn no_better(signs: &[&BodySign], now: Instant, rules: &CautionRules) -> Option<Caution> {
-    let mut began: Option<(&BodySign, &BodySign)> = None;
+fn of_any_sign(key: &str, signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+    let Some(mut track) = beside.track(key) else { return Vec::new() };
+    let source = track.source();
+    let mut still = BTreeSet::new();
     for sign in signs {
-        let gone = !sign.has(AT_THE_BREAST) && sign.absent.iter().any(|key| AT_THE_BREAST.contains(key));
-        if sign.since_before == Some(SinceBefore::Better) || gone {
-            // Better is not gone: if it is said to be the same or worse again, time runs anew.
-            began = None;
-        } else if sign.has(AT_THE_BREAST)
-            || matches!((sign.since_before, &began), (Some(SinceBefore::Same | SinceBefore::Worse), Some(_)))
-        {
-            began = Some((began.map_or(sign, |(first, _)| first), sign));
+        for (key, side) in sign.there.iter().filter(|(key, _)| source.is_about(key)) {
+            if track.add(sign.at, Because::Sign(sign.at, key, *side)) {
+                still.clear();
+            }
+            still.insert(*key);
+        }
+        for key in &sign.absent {
+            // One that is gone does not speak for the others.
+            if still.remove(key) && still.is_empty() {
+                track.answer(sign.at, Because::NotThere(sign.at, key));
+            }
         }
     }
-    let (first, last) = began?;
-    let lasted: Span = now.since(first.at);
-    if lasted < rules.no_better_after {
-        return None;
+    track.by(beside.now)
+}
+
+/// Blood: to the consultant; from one side for longer than the rule, to a doctor.
+fn blood(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+    const BLOOD: &str = "blood";
+    let (Some(mut track), Some(mut lasts)) = (beside.track("blood"), beside.track("blood-lasts")) else {
+        return Vec::new();
+    };
+    let mut on_one_side: Option<(Where, Instant)> = None;
+    for sign in signs {
+        if let Some(side) = sign.side_of(BLOOD) {
+            let fact = Because::Sign(sign.at, BLOOD, Some(side));
+            on_one_side = match on_one_side {
+                Some((same, since)) if same == side => Some((side, since)),
+                _ => (side != Where::Both).then_some((side, sign.at)),
+            };
+            match on_one_side {
+                Some((_, since)) if sign.at.since(since) > beside.rules.blood_lasts => {
+                    if lasts.add(sign.at, Because::Since(since, sign.at.since(since))) {
+                        track.answer(sign.at, fact.clone());
+                    }
+                    lasts.add(sign.at, fact);
+                }
+                _ => drop(track.add(sign.at, fact)),
+            }
+        } else if sign.absent.contains(&BLOOD) {
+            on_one_side = None;
+            track.answer(sign.at, Because::NotThere(sign.at, BLOOD));
+            lasts.answer(sign.at, Because::NotThere(sign.at, BLOOD));
+        }
     }
-    let mut because = vec![Because::Since(first.at, lasted)];
-    because.extend(last.among(AT_THE_BREAST));
-    Caution::new("no-better", last.at, because)
+    [lasts.by(beside.now), track.by(beside.now)].concat()
+}
+
+fn breast_pain(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+    let Some(mut track) = beside.track("breast-pain") else { return Vec::new() };
+    for sign in signs {
+        match sign.breast_pain {
+            Some(score) if score >= beside.rules.breast_pain_high => {
+                track.add(sign.at, Because::BreastPain(sign.at, score));
+            }
+            Some(score) => track.answer(sign.at, Because::BreastPain(sign.at, score)),
+            None => {}
+        }
+    }
+    track.by(beside.now)
 }

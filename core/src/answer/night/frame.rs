@@ -47,6 +47,8 @@ pub struct Frame {
     pub sessions: Option<Sourced<Count>>,
     /// Fewer and fewer of them.
     pub ending: Option<Ending>,
+    /// Whether these are the first days after a birth; none where no birth date says so.
+    pub first_days: Option<bool>,
     /// The longest gap from one session's end to the next's.
     pub longest: Sourced<Span>,
     /// The shortest that was set.
@@ -84,12 +86,14 @@ fn start_of_sleep() -> (ClockTime, ClockTime) {
 impl Frame {
     /// The frame of a family. `age` is that of the youngest child, where it is known.
     pub fn of(rhythm: &Rhythm, habit: Habit, rules: NightRules, age: Option<Span>) -> Self {
-        let longest = match (rhythm.longest, age) {
+        let first_days = age.map(|age| age < rules.early);
+        let longest = match (rhythm.longest, first_days) {
             (Some(longest), _) => set(longest),
-            (None, Some(age)) if age < rules.early => {
+            (None, Some(false)) => Sourced { value: rules.longest, origin: Origin::Rule("longest_gap") },
+            // An age that is not known may be one of the first days: the shorter gap.
+            (None, Some(true) | None) => {
                 Sourced { value: rules.longest_early, origin: Origin::Rule("longest_gap_early") }
             }
-            (None, _) => Sourced { value: rules.longest, origin: Origin::Rule("longest_gap") },
         };
         Self {
             sessions: rhythm
@@ -97,6 +101,7 @@ impl Frame {
                 .map(set)
                 .or(habit.sessions_a_day.map(|value| Sourced { value, origin: Origin::AsDone })),
             ending: rhythm.ending,
+            first_days,
             longest,
             shortest: rhythm.shortest,
             sleep: rhythm.sleep.map_or(Sourced { value: start_of_sleep(), origin: Origin::Start }, set),

@@ -3,9 +3,10 @@
 //! [`gathered`] reads what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
 //! [`search`] finds the cheapest plan on a grid; [`plan`] makes it from what was really
 //! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
-//! [`looking_back`] tells what nights were.
+//! [`looking_back`] tells what nights were, [`gaps`] how far sessions are apart.
 
 pub mod frame;
+pub mod gaps;
 pub mod gathered;
 pub mod gives_way;
 pub mod looking_back;
@@ -16,6 +17,7 @@ pub mod standing;
 pub mod why;
 
 pub use frame::{Frame, Habit, Origin, Sourced};
+pub use gaps::longest_by_day;
 pub use gathered::Gathered;
 pub use gives_way::GivesWay;
 pub use looking_back::{nights_that_were, NightThatWas};

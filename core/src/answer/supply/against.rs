@@ -1,10 +1,10 @@
 //! Against what a supply is held: the own best fortnight, an aim, published
-//! volumes by day, a child's need; and when an aim would be met.
+//! volumes by day; and when an aim would be met. [`super::intake`] is what children drink.
 
 use super::course::Course;
 use crate::answer::Estimate;
 use crate::guidance::SupplyRules;
-use crate::quantity::{Mass, Production, Quantity, Share};
+use crate::quantity::{Production, Quantity, Share};
 use crate::time::LocalDay;
 
 /// Days of a fortnight, and how many of them must be complete.
@@ -58,24 +58,6 @@ pub fn coming_to_volume(day_of_life: i64, volume: Production, rules: &SupplyRule
     } else {
         ComingToVolume::Below
     }
-}
-
-/// The curve of intake was read to this age.
-pub const INTAKE_KNOWN_TO_DAYS: i64 = 365;
-
-/// What children of an age drink, by the published curve: 51 − 1.4 d + 180 ln d
-/// mL a day at d days (Rios-Leyvraz and Yao 2023, doi:10.1089/bfm.2022.0281);
-/// none below one day or beyond the year that it was read to.
-pub fn usual_intake(age_days: i64) -> Option<Production> {
-    let days = age_days as f64;
-    (1..=INTAKE_KNOWN_TO_DAYS)
-        .contains(&age_days)
-        .then(|| Production::from_canonical(51.0 - 1.4 * days + 180.0 * days.ln()))
-}
-
-/// A need by weight: so many mL for each kilogram a day.
-pub fn need_by_weight(weight: Mass, rules: &SupplyRules) -> Production {
-    Production::from_canonical(weight.in_unit(crate::quantity::MassUnit::Kilogram) * rules.need_a_kilogram.canonical())
 }
 
 /// When an aim would be met on the present course.

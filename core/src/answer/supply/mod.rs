@@ -13,6 +13,7 @@ pub mod beside;
 pub mod course;
 pub mod day;
 pub mod hours;
+pub mod intake;
 pub mod intervals;
 pub mod kept;
 pub mod level;

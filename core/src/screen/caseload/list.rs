@@ -105,7 +105,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
 fn sign_of(reason: &Reason) -> Sign {
     match reason {
         Reason::CannotBeRead(_) | Reason::Caution { .. } | Reason::PumpBelow { .. } => Sign::Caution,
-        Reason::Gap { .. } => Sign::Unknown,
+        Reason::Gap { .. } | Reason::Was { .. } => Sign::Unknown,
         Reason::VisitDue(_) => Sign::Visit,
     }
 }
@@ -118,6 +118,9 @@ pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
         Reason::Caution { caution, title } => {
             let urgency = words.say(&format!("reason-{}", caution.urgency().name()));
             words.with("reason-caution", &[("urgency", urgency.into()), ("what", title.clone().into())])
+        }
+        Reason::Was { title, became } => {
+            words.with("reason-was", &[("what", title.clone().into()), ("became", became.clone().into())])
         }
         Reason::PumpBelow { pump } => words.with("reason-pump-below", &[("pump", pump.clone().into())]),
         Reason::Gap { since, lasted } => {

@@ -1,50 +1,121 @@
 //! Everything that cautions rest on, read from the record.
 
 use crate::answer::caution::{
-    body, comfort, comfort::SessionPain, pull, standing as still_standing, Because, BodySign, Caution, Dealt,
+    body, body::Beside, comfort, comfort::SessionPain, in_order, pull, Became, Because, Births, BodySign, Caution,
+    Dealt,
 };
-use crate::guidance::{CautionRules, Rules};
-use crate::record::{moment, text, Kind, RULES};
+use crate::guidance::{CautionRules, CautionSource, Rules};
+use crate::record::{date, moment, text, Kind, RULES};
 use crate::screen::{kit, supply, View};
-use crate::time::Span;
+use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
 
 /// Sessions that are looked at for pain, the latest: three days of sixteen.
 const SESSIONS: u32 = 48;
+/// What became of pain is told no further back than this: ten years are read as quickly as a
+/// month.
+const PAIN_BACK: Span = Span::hours(28 * 24);
+
+/// The rules of cautions as they hold for this record.
+pub(super) fn rules(view: &View<'_>) -> Result<CautionRules, Trouble> {
+    let fields = view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default();
+    Ok(CautionRules::read(&Rules::read(&fields)))
+}
 
 /// What stands now, the most urgent first.
 pub(crate) fn standing(view: &View<'_>) -> Result<Vec<Caution>, Trouble> {
-    let rules = Rules::read(&view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default());
-    let rules = CautionRules::read(&rules);
-    let mut found = body::cautions(&signs(view, &rules)?, view.now, &rules);
-    found.extend(comfort::cautions(&pains(view, &rules)?, view.now, &rules));
-    found.extend(drop(view)?);
-    found.extend(pumps(view, &rules)?);
-    if found.is_empty() {
-        return Ok(found);
-    }
-    Ok(still_standing(found, &dealt(view)?))
-}
-
-fn signs(view: &View<'_>, rules: &CautionRules) -> Result<Vec<BodySign>, Trouble> {
-    let mut found = Vec::new();
-    for row in view.journal.of_kind_since(Kind::Sign, view.now.minus(rules.signs_hold))? {
-        found.extend(BodySign::read(&view.record(&row.subject)?.1));
-    }
+    let mut found = gathered(view, None)?;
+    found.retain(Caution::stands);
     Ok(found)
 }
 
-fn pains(view: &View<'_>, rules: &CautionRules) -> Result<Vec<SessionPain>, Trouble> {
-    let mut found = Vec::new();
-    for row in view.journal.sessions_with_pain(view.now.minus(rules.signs_hold), view.now, SESSIONS)? {
-        found.extend(SessionPain::read(&row.subject, &view.record(&row.subject)?.1));
-    }
+/// What stands, and what was over since then with what became of it. What was urgent and
+/// never answered stands, however long ago it was.
+pub(in crate::screen) fn since(view: &View<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
+    Ok(over_since(gathered(view, Some(since.max(view.now.minus(PAIN_BACK))))?, since))
+}
+
+/// The same without what became of pain, which is never urgent: for a look at many families.
+pub(crate) fn urgent_since(view: &View<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
+    Ok(over_since(gathered(view, None)?, since))
+}
+
+fn over_since(mut found: Vec<Caution>, since: Instant) -> Vec<Caution> {
+    found.retain(|caution| caution.became.over_at().is_none_or(|over| over >= since));
+    found
+}
+
+/// All of them. Pain is looked for since then, or as far as it tells on now.
+fn gathered(view: &View<'_>, since: Option<Instant>) -> Result<Vec<Caution>, Trouble> {
+    let rules = rules(view)?;
+    let dealt = dealt(view)?;
+    let (births, signs) = (births(view)?, signs(view)?);
+    let beside = Beside { now: view.now, rules: &rules, births: &births, dealt: &dealt };
+    let mut found = body::cautions(&signs, &beside);
+    found.extend(pains(view, &rules, &dealt, since)?);
+    found.extend(drop(view)?.map(|caution| caution.dealt_with(&dealt)));
+    found.extend(pumps(view, &rules)?.into_iter().map(|caution| caution.dealt_with(&dealt)));
+    found.extend(no_longer_there(&found, &dealt, view.now));
+    in_order(&mut found, view.now, rules.signs_hold);
     Ok(found)
+}
+
+fn signs(view: &View<'_>) -> Result<Vec<BodySign>, Trouble> {
+    let entries = view.journal.fields_of_kind(Kind::Sign)?;
+    let mut found: Vec<BodySign> = entries.iter().filter_map(|(_, fields)| BodySign::read(fields)).collect();
+    found.sort_by_key(|sign| sign.at);
+    Ok(found)
+}
+
+fn births(view: &View<'_>) -> Result<Births, Trouble> {
+    let mut births = Births::default();
+    for (_, fields) in view.journal.fields_of_kind(Kind::Child)? {
+        match date(&fields, "birth") {
+            Some(day) => births.known.push(LocalDay::on(day).begins(view.zone, view.settings.day_start)),
+            None => births.any_unknown = true,
+        }
+    }
+    Ok(births)
+}
+
+fn pains(
+    view: &View<'_>,
+    rules: &CautionRules,
+    dealt: &[Dealt],
+    since: Option<Instant>,
+) -> Result<Vec<Caution>, Trouble> {
+    let read = |subject: &str| Ok::<_, Trouble>(SessionPain::read(subject, &view.record(subject)?.1));
+    let mut after_each_other = Vec::new();
+    let mut with_pain = Vec::new();
+    match since {
+        Some(since) => {
+            // What came shortly before tells on what stood then.
+            let from = since.minus(rules.signs_hold);
+            for row in view.journal.of_kind_since(Kind::Session, from)?.into_iter().filter(|row| !row.running) {
+                after_each_other.extend(read(&row.subject)?);
+            }
+            with_pain.clone_from(&after_each_other);
+        }
+        None => {
+            // One may run, and is passed over.
+            let most = rules.pain_often_of.get().saturating_add(1);
+            let latest = view.journal.latest_sessions(view.now, most)?.into_iter().filter(|row| !row.running);
+            for row in latest.take(rules.pain_often_of.get() as usize) {
+                after_each_other.extend(read(&row.subject)?);
+            }
+            after_each_other.reverse();
+            for row in view.journal.sessions_with_pain(view.now.minus(rules.signs_hold), view.now, SESSIONS)? {
+                with_pain.extend(read(&row.subject)?);
+            }
+        }
+    }
+    let sessions = comfort::Sessions { with_pain: &with_pain, after_each_other: &after_each_other };
+    Ok(comfort::cautions(&sessions, dealt, view.now, rules))
 }
 
 fn drop(view: &View<'_>) -> Result<Option<Caution>, Trouble> {
     Ok(supply::drop(view)?.and_then(|drop| {
-        let seen = drop.since.begins(view.zone, view.settings.day_start).plus(Span::milliseconds(0));
+        let seen = drop.since.begins(view.zone, view.settings.day_start);
         Caution::new("supply-drop", seen, vec![Because::Drop(drop)])
     }))
 }
@@ -64,11 +135,44 @@ fn pumps(view: &View<'_>, rules: &CautionRules) -> Result<Vec<Caution>, Trouble>
 
 fn dealt(view: &View<'_>) -> Result<Vec<Dealt>, Trouble> {
     let mut found = Vec::new();
-    for row in view.journal.of_kind(Kind::CautionDealt)? {
-        let (_, fields) = view.record(&row.subject)?;
-        if let (Some(key), Some(seen)) = (text(&fields, "caution"), moment(&fields, "seen")) {
-            found.push(Dealt { key: key.to_owned(), seen: seen.instant() });
+    for (_, fields) in view.journal.fields_of_kind(Kind::CautionDealt)? {
+        let (key, seen) = (text(&fields, "caution"), moment(&fields, "seen"));
+        if let (Some(key), Some(seen), Some(at)) = (key, seen, moment(&fields, "at")) {
+            let said = |field: &str| text(&fields, field).filter(|said| !said.trim().is_empty()).map(str::to_owned);
+            found.push(Dealt {
+                key: key.to_owned(),
+                seen: seen.instant(),
+                at: at.instant(),
+                how: said("dealt_how"),
+                note: said("note"),
+            });
         }
     }
+    found.retain(|dealt| dealt.at <= view.now);
     Ok(found)
+}
+
+/// What was dealt with and is not found any more: the watch is quiet again, a pump was checked
+/// anew. That it was there is still told.
+fn no_longer_there(found: &[Caution], dealt: &[Dealt], now: Instant) -> Vec<Caution> {
+    let there =
+        |dealt: &Dealt| found.iter().any(|c| c.key() == dealt.key && c.began <= dealt.seen && dealt.seen <= c.seen);
+    dealt
+        .iter()
+        .filter(|dealt| dealt.at <= now && !there(dealt))
+        .filter_map(|dealt| {
+            let (key, of) = match dealt.key.split_once(':') {
+                Some((key, of)) => (key, Some(of.to_owned())),
+                None => (dealt.key.as_str(), None),
+            };
+            Some(Caution {
+                source: CautionSource::named(key)?,
+                of,
+                began: dealt.seen,
+                seen: dealt.seen,
+                because: Vec::new(),
+                became: Became::Dealt { at: dealt.at, how: dealt.how.clone(), note: dealt.note.clone() },
+            })
+        })
+        .collect()
 }

@@ -1,15 +1,17 @@
 //! Cautions: one calm line on every screen, a page for each, and where each comes from.
 //!
-//! [`gathered`] reads the record, [`line`] is the notice, [`page`] what it opens to,
-//! [`words`] says what was seen.
+//! [`gathered`] reads the record, [`line`] is the notice, [`page`] what it opens to, [`call`]
+//! the way to call, [`words`] says what was seen and what became of it.
 
+mod call;
 mod gathered;
 mod line;
 mod page;
 mod words;
 
-pub(crate) use gathered::standing;
+pub(super) use gathered::since;
+pub(crate) use gathered::{standing, urgent_since};
 pub(super) use line::line;
-pub(super) use page::{group, show, show_all};
-pub(super) use words::because;
-pub(crate) use words::title;
+pub(super) use page::{group, show, show_all, source_said};
+pub(super) use words::{became, because, heading};
+pub(crate) use words::{over_said, title};

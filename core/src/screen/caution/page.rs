@@ -1,70 +1,135 @@
-//! What a caution opens to: what to do, what was seen, where that comes from.
+//! What a caution opens to: what to do, what was seen, what came of it, where that comes from.
 
-use super::words::{because, heading};
+use super::words::{became, because, heading};
+use super::{call, gathered, line};
 use crate::answer::caution::{Because, Caution};
-use crate::guidance::{CautionSource, Rules, Urgency};
-use crate::record::RULES;
+use crate::guidance::{Advice, CautionSource, Rules, Urgency};
+use crate::record::kinds::DEALT_HOW;
+use crate::record::{Kind, RULES};
 use crate::screen::frame::SUPPLY_SPAN;
 use crate::screen::shapes::{
     Action, Event, FindingsScreen, ListGroup, ListRow, ListScreen, Place, Screen, Section, Sign, Weight,
 };
 use crate::screen::View;
+use crate::time::Span;
 use crate::trouble::Trouble;
 
-/// A caution on its own page; one that no longer stands says so.
+/// What was over so long ago is no longer listed on the page; the visit sheet has its own days.
+const TELLS_BACK: Span = Span::hours(28 * 24);
+
+/// The way from the group to all there were; on that page it would lead to itself.
+const EARLIER: &str = "open-cautions";
+
+/// A caution on its own page; one that no longer stands says what became of it.
 pub(in crate::screen) fn show(view: &View<'_>, key: &str) -> Result<Screen, Trouble> {
     let words = view.words();
     let place = Place::Caution { key: key.to_owned() };
     let mut frame = view.frame(&place, words.say("caution-page"), String::new())?;
     frame.back = Some(view.back());
-    let cautions = super::standing(view)?;
-    let findings = match cautions.iter().find(|caution| caution.key() == key) {
-        Some(caution) => findings(view, caution)?,
+    let named = |found: Vec<Caution>| found.into_iter().find(|caution| caution.key() == key);
+    let found = match named(super::standing(view)?) {
+        Some(standing) => Some(standing),
+        None => named(gathered::since(view, view.now.minus(TELLS_BACK))?),
+    };
+    let findings = match found {
+        Some(caution) => findings(view, &caution)?,
         None => over(view),
     };
     Ok(Screen::Findings { frame, findings })
 }
 
-/// All that stand, the most urgent first.
+/// All that stand, the most urgent first; and what became of those before.
 pub(in crate::screen) fn show_all(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Cautions, words.say("cautions-page"), String::new())?;
     frame.back = Some(view.back());
     // The page has the group's title on top.
-    let group = ListGroup { title: String::new(), ..group(view)? };
-    Ok(Screen::List { frame, list: ListScreen { intro: words.say("cautions-intro"), groups: vec![group] } })
+    let mut group = ListGroup { title: String::new(), ..group(view)? };
+    group.add.retain(|action| action.key != EARLIER);
+    let earlier = earlier(view)?;
+    Ok(Screen::List {
+        frame,
+        list: ListScreen {
+            intro: words.say("cautions-intro"),
+            groups: std::iter::once(group).chain(earlier).collect(),
+        },
+    })
 }
 
 /// The cautions that stand, as rows that open.
 pub(in crate::screen) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
-    let rows: Vec<ListRow> = super::standing(view)?.iter().map(|caution| row(view, caution)).collect();
+    let words = view.words();
+    let standing = super::standing(view)?;
+    let rows: Vec<ListRow> = standing.iter().map(|caution| row(view, caution)).collect::<Result<_, _>>()?;
+    let mut add = vec![add_sign(view)];
+    if rows.is_empty() {
+        let open = Event::Go { place: Place::Cautions };
+        add.push(Action::new(EARLIER, words.say("cautions-earlier-open"), open).weight(Weight::Quiet));
+    }
     Ok(ListGroup {
         key: "cautions".to_owned(),
-        title: view.words().say("cautions-page"),
-        empty: if rows.is_empty() { view.words().say("cautions-none") } else { String::new() },
+        title: words.say("cautions-page"),
+        empty: if rows.is_empty() { words.say("cautions-none") } else { String::new() },
         rows,
-        add: vec![add_sign(view)],
+        add,
     })
 }
 
+/// Those that are over, and what became of each.
+fn earlier(view: &View<'_>) -> Result<Option<ListGroup>, Trouble> {
+    let found = gathered::since(view, view.now.minus(TELLS_BACK))?;
+    let rows: Vec<ListRow> = found
+        .iter()
+        .filter(|caution| !caution.stands())
+        .map(|caution| {
+            let row = view.told_row(heading(view, caution), became(view, caution, true).unwrap_or_default());
+            let open = Event::Go { place: Place::Caution { key: caution.key() } };
+            row.opens(format!("open-{}-{}", caution.key(), caution.began.unix_milliseconds()), open)
+        })
+        .collect();
+    Ok((!rows.is_empty()).then(|| ListGroup {
+        key: "earlier".to_owned(),
+        title: view.words().say("cautions-earlier"),
+        rows,
+        empty: String::new(),
+        add: Vec::new(),
+    }))
+}
+
 /// A row that opens a caution.
-fn row(view: &View<'_>, caution: &Caution) -> ListRow {
+fn row(view: &View<'_>, caution: &Caution) -> Result<ListRow, Trouble> {
     let words = view.words();
     let open = Event::Go { place: Place::Caution { key: caution.key() } };
-    let row = view.told_row(heading(view, caution), words.say(&format!("urgency-{}", caution.urgency().name())));
-    row.opens(format!("open-{}", caution.key()), open).sign(Sign::Caution)
+    let asks = words.say(&format!("urgency-{}", caution.urgency().name()));
+    let detail = match became(view, caution, is_of_now(view, caution)?) {
+        Some(became) => format!("{asks}\n{became}"),
+        None => asks,
+    };
+    let row = view.told_row(heading(view, caution), detail);
+    Ok(row.opens(format!("open-{}", caution.key()), open).sign(Sign::Caution))
+}
+
+fn is_of_now(view: &View<'_>, caution: &Caution) -> Result<bool, Trouble> {
+    let hold = gathered::rules(view)?.signs_hold;
+    Ok(!caution.source.urgency_waits() || caution.is_of_now(view.now, hold))
 }
 
 fn add_sign(view: &View<'_>) -> Action {
-    let event = Event::Add { kind: crate::record::Kind::Sign.name().to_owned(), days_back: 0 };
+    let event = Event::Add { kind: Kind::Sign.name().to_owned(), days_back: 0 };
     Action::new("add-sign", view.words().say("add-sign"), event).sign(Sign::Add)
 }
 
 fn over(view: &View<'_>) -> FindingsScreen {
     let words = view.words();
-    let (headline, caption) = (words.say("caution-over"), words.say("caution-over-detail"));
+    told(view, words.say("caution-over"), words.say("caution-over-detail"))
+}
+
+/// A page with nothing to do on it but to write down more.
+fn told(view: &View<'_>, headline: String, caption: String) -> FindingsScreen {
     FindingsScreen {
-        spoken: words.with("row-spoken", &[("title", headline.clone().into()), ("detail", caption.clone().into())]),
+        spoken: view
+            .words()
+            .with("row-spoken", &[("title", headline.clone().into()), ("detail", caption.clone().into())]),
         headline,
         figure: String::new(),
         caption,
@@ -78,13 +143,39 @@ fn over(view: &View<'_>) -> FindingsScreen {
 
 fn findings(view: &View<'_>, caution: &Caution) -> Result<FindingsScreen, Trouble> {
     let words = view.words();
-    let headline = words.say(&format!("urgency-{}", caution.urgency().name()));
-    let caption = heading(view, caution);
-    let mut lines = vec![words.say(&format!("caution-{}-do", caution.source.key))];
-    if caution.urgency() != Urgency::Consultant {
-        lines.push(words.say("caution-comes-first"));
+    if !caution.stands() {
+        let became = became(view, caution, true).unwrap_or_default();
+        let page = told(view, heading(view, caution), became);
+        return Ok(FindingsScreen { sections: vec![seen(view, caution), sources(view, caution.source)?], ..page });
     }
-    lines.push(words.say("not-a-diagnosis"));
+    let of_now = is_of_now(view, caution)?;
+    let headline = match of_now {
+        true => words.say(&format!("urgency-{}", caution.urgency().name())),
+        false => words.say("caution-waits"),
+    };
+    let caption = heading(view, caution);
+    let mut lines = Vec::new();
+    if !of_now {
+        lines.extend(became(view, caution, false));
+        lines.push(words.say("caution-waits-do"));
+    }
+    lines.push(words.say(&format!("caution-{}-do", caution.source.key)));
+    let mut beside: Vec<String> = caution.source.advice.iter().map(|key| words.say(&format!("advice-{key}"))).collect();
+    if caution.urgency() != Urgency::Consultant {
+        beside.push(words.say("caution-comes-first"));
+    }
+    beside.push(words.say("not-a-diagnosis"));
+    let mut sections = vec![seen(view, caution), sources(view, caution.source)?];
+    // Where it cannot wait, the call stands right under what to do, also where type is large.
+    match caution.urgency() {
+        Urgency::Now => sections.insert(0, until_then(view, beside)),
+        Urgency::Today | Urgency::Soon | Urgency::Consultant => lines.extend(beside),
+    }
+    // Who reads a family's record at a desk deals with nothing in it.
+    if view.shared.is_none() {
+        let sources = sections.len().saturating_sub(1);
+        sections.insert(sources, came_of_it(view, caution));
+    }
     Ok(FindingsScreen {
         spoken: [&headline, &caption].into_iter().chain(&lines).map(String::as_str).collect::<Vec<_>>().join(". "),
         headline,
@@ -93,17 +184,14 @@ fn findings(view: &View<'_>, caution: &Caution) -> Result<FindingsScreen, Troubl
         dial: None,
         lines,
         asks: Vec::new(),
-        actions: actions(view, caution),
-        sections: vec![seen(view, caution), sources(view, caution.source)?],
+        actions: actions(view, caution)?,
+        sections,
     })
 }
 
-fn actions(view: &View<'_>, caution: &Caution) -> Vec<Action> {
+fn actions(view: &View<'_>, caution: &Caution) -> Result<Vec<Action>, Trouble> {
     let words = view.words();
-    let mut actions =
-        vec![Action::new("caution-dealt", words.say("caution-dealt"), Event::CautionDealt { key: caution.key() })
-            .detail(words.say("caution-dealt-detail"))
-            .weight(Weight::Plain)];
+    let mut actions = call::all(view, caution)?;
     let open = |key: &str, place: Place, sign: Sign| {
         Action::new(key, words.say(key), Event::Go { place }).sign(sign).weight(Weight::Quiet)
     };
@@ -116,12 +204,59 @@ fn actions(view: &View<'_>, caution: &Caution) -> Vec<Action> {
                 actions.push(open("caution-open-pump", Place::Pump { id }, Sign::Kit));
             }
         }
-        Some(Because::PainRose(..) | Because::PainHigh(..)) => {
+        Some(Because::PainRose(..) | Because::PainHigh(..) | Because::PainOften(..) | Because::HurtsOften(..)) => {
             actions.push(open("caution-open-fit", Place::Fit, Sign::Kit));
         }
         _ => actions.push(add_sign(view)),
     }
-    actions
+    Ok(actions)
+}
+
+/// What to do until help is there.
+fn until_then(view: &View<'_>, lines: Vec<String>) -> Section {
+    Section {
+        key: "until-then".to_owned(),
+        title: view.words().say("caution-until-then"),
+        lines,
+        plot: None,
+        fields: Vec::new(),
+        rows: Vec::new(),
+        actions: Vec::new(),
+    }
+}
+
+/// What came of it: who looked at it, or that the signs are there no more or still there.
+fn came_of_it(view: &View<'_>, caution: &Caution) -> Section {
+    let words = view.words();
+    let key = caution.key();
+    let mut actions: Vec<Action> = DEALT_HOW
+        .iter()
+        .filter(|how| caution.urgency() == Urgency::Now || **how != "emergency_team")
+        .map(|how| {
+            let event = Event::CautionDealt { key: key.clone(), how: (*how).to_owned() };
+            Action::new(format!("dealt-{how}"), words.say(&format!("choice-dealt-how-{how}")), event)
+        })
+        .collect();
+    if caution.source.key == line::NO_WORD {
+        actions = line::answers(view);
+    }
+    if caution.because.iter().any(|fact| matches!(fact, Because::Sign(..))) {
+        let again = |key_of: &str, still: bool| {
+            let event = Event::SignsAgain { key: key.clone(), still };
+            Action::new(key_of, words.say(key_of), event).weight(Weight::Quiet)
+        };
+        actions.push(again("signs-gone", false));
+        actions.push(again("signs-still", true));
+    }
+    Section {
+        key: "came-of-it".to_owned(),
+        title: words.say("caution-came-of-it"),
+        lines: vec![words.say("caution-dealt-detail")],
+        plot: None,
+        fields: Vec::new(),
+        rows: Vec::new(),
+        actions,
+    }
 }
 
 fn seen(view: &View<'_>, caution: &Caution) -> Section {
@@ -136,42 +271,39 @@ fn seen(view: &View<'_>, caution: &Caution) -> Section {
     }
 }
 
-/// Where it comes from: its source, and each limit it goes by with its own.
+/// Where it comes from: its source, each limit it goes by, and each line said beside it, with
+/// its own. What was written down from memory says so on each of its lines.
 fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> {
     let words = view.words();
     let rules = Rules::read(&view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default());
-    let mut lines = vec![words.with(
-        if source.from_memory { "caution-source-from-memory" } else { "caution-source" },
-        &[("source", source.source.clone().into()), ("year", source.year.to_string().into())],
-    )];
+    let mut lines = vec![source_said(view, &source.source, source.year, source.from_memory)];
     if !source.reviewed {
         lines.push(words.say("caution-not-reviewed"));
     }
-    let rows = source
-        .rules
-        .iter()
-        .filter_map(|key| Some((key, Rules::named(key)?)))
-        .map(|(key, rule)| {
-            let title = words.say(&format!("field-{}", key.replace('_', "-")));
-            let value = words.rule_value(rule, rules.set_to(key).unwrap_or(rule.value));
-            let detail = words.with(
-                if rules.set_to(key).is_some() { "caution-rule-set" } else { "caution-rule" },
-                &[
-                    ("value", value.into()),
-                    ("source", rule.source.clone().into()),
-                    ("year", rule.year.to_string().into()),
-                ],
-            );
-            view.told_row(title, detail)
-        })
-        .collect();
+    let of_rules = source.rules.iter().filter_map(|key| Some((key, Rules::named(key)?))).map(|(key, rule)| {
+        let title = words.say(&format!("field-{}", key.replace('_', "-")));
+        let value = words.rule_value(rule, rules.set_to(key).unwrap_or(rule.value));
+        let key = if rules.set_to(key).is_some() { "caution-rule-set" } else { "caution-rule" };
+        let from = source_said(view, &rule.source, rule.year, rule.from_memory);
+        view.told_row(title, words.with(key, &[("value", value.into()), ("source", from.into())]))
+    });
+    let of_advice = source.advice.iter().filter_map(|key| Advice::named(key)).map(|advice| {
+        let from = source_said(view, &advice.source, advice.year, advice.from_memory);
+        view.told_row(words.say(&format!("advice-{}", advice.key)), from)
+    });
     Ok(Section {
         key: "sources".to_owned(),
         title: words.say("caution-sources"),
         lines,
         plot: None,
         fields: Vec::new(),
-        rows,
+        rows: of_rules.chain(of_advice).collect(),
         actions: Vec::new(),
     })
+}
+
+/// A source with its year, and that it was written down from memory where it was.
+pub(in crate::screen) fn source_said(view: &View<'_>, source: &str, year: u32, from_memory: bool) -> String {
+    let key = if from_memory { "caution-source-from-memory" } else { "caution-source" };
+    view.words().with(key, &[("source", source.to_owned().into()), ("year", year.to_string().into())])
 }

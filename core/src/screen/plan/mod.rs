@@ -6,6 +6,7 @@ mod page;
 mod pumps;
 mod rules;
 mod says;
+mod setting_beside;
 mod waits;
 
 pub(super) use of_desk::{said_for as part_is_for, say_what_stands, show as show_on_desk};

@@ -1,9 +1,10 @@
 //! What a part of a plan says, and what it would change now.
 
+use super::setting_beside;
 use crate::app::OF_RHYTHM;
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
-use crate::record::{date, moment, text, whole, Fields, Kind, Session, RHYTHM, RULES, SETTINGS};
+use crate::record::{date, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::FieldKind;
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
@@ -160,36 +161,6 @@ fn setting(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let lasts = crate::record::span(part, "lasts");
     said.extend(lasts.map(|lasts| words.with("plan-lasts", &[("span", words.span(lasts).into())])));
     let mut lines = vec![said.join(" \u{b7} ")];
-    if higher_than_last(view, part)? {
-        // Who reads a family's record is not the one who used it.
-        lines.push(words.say(if view.shared.is_some() { "plan-higher-there" } else { "plan-higher" }));
-    }
+    lines.extend(setting_beside::notes(view, part)?);
     Ok(lines)
-}
-
-/// Whether a setting is stronger than what the record shows was used last.
-fn higher_than_last(view: &View<'_>, part: &Fields) -> Result<bool, Trouble> {
-    /// Sessions that are looked at: the latest may say nothing of their setting.
-    const LOOKS_AT: u32 = 8;
-    let level = whole(part, "level");
-    let vacuum = part.get("vacuum").and_then(Entered::<Vacuum>::from_json).map(|v| v.quantity());
-    let phase = text(part, "plan_phase").unwrap_or("expression");
-    for row in view.journal.latest_sessions(view.now, LOOKS_AT)? {
-        let (_, fields) = view.record(&row.subject)?;
-        let session = Session::read(&row.subject, &fields);
-        let marked = session.ended.as_ref().map(|end| session.setting_at(end.instant())).unwrap_or_default();
-        let last_level = whole(&fields, &format!("level_{phase}")).or(marked.level.map(|l| l.get()));
-        let last_vacuum = fields
-            .get(&format!("vacuum_{phase}"))
-            .and_then(Entered::<Vacuum>::from_json)
-            .or(marked.vacuum)
-            .map(|vacuum| vacuum.quantity());
-        if let (Some(level), Some(last)) = (level, last_level) {
-            return Ok(level > last);
-        }
-        if let (Some(vacuum), Some(last)) = (vacuum, last_vacuum) {
-            return Ok(vacuum > last);
-        }
-    }
-    Ok(false)
 }

@@ -81,6 +81,8 @@ pub enum Effect {
     OpenLookAround,
     /// Go back to the person's own record.
     CloseLookAround,
+    /// Open the dialler with this number. Nothing is dialled before the person does it.
+    Dial { number: String },
     /// Call `tend` soon, off the thread that draws.
     Tend,
 }

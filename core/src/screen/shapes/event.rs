@@ -29,8 +29,9 @@ pub enum Event {
     FinishAt { session: String, unix_milliseconds: i64 },
     /// The session goes on: do not ask again for a while.
     StillRunning { session: String },
-    /// Draw the water line of a column to a height between 0 and 1.
-    DrawAmount { session: String, part: Part, height: f32 },
+    /// Set an amount to what the person saw beside the line that they drew: a reading of its
+    /// column, as it stood, in its unit by UCUM code.
+    DrawAmount { session: String, part: Part, typed: String, unit: String },
     /// Raise or lower an amount by a fine step: +1 or -1.
     StepAmount { session: String, part: Part, steps: i32 },
     /// Say that an amount is not known.
@@ -97,8 +98,14 @@ pub enum Event {
     HandOverHealthRecord,
     /// The host says how it can call: on the minute, and so that it is seen.
     AlarmsAre { exact: bool, shown: bool },
-    /// A caution was dealt with.
-    CautionDealt { key: String },
+    /// A caution was dealt with, and by whom.
+    CautionDealt { key: String, how: String },
+    /// The signs of a caution are still there, or no more.
+    SignsAgain { key: String, still: bool },
+    /// Signs are better, the same or worse since they were written down.
+    SinceBefore { word: String },
+    /// Open the dialler with a number of the settings.
+    Call { which: String },
     /// Begin a check of a pump with a gauge.
     BeginCheck { pump: String },
     /// Choose at which level and side the gauge is read next.
@@ -150,6 +157,8 @@ pub enum Deed {
     Slower,
     Hurts,
     TurnedDown,
+    /// The dials are as they were last time.
+    AsLastTime,
 }
 
 /// Which column or container an amount belongs to.

@@ -43,8 +43,8 @@ pub use pictures::{
 };
 pub use place::Place;
 pub use session::{
-    AmountColumn, AmountsScreen, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, ReadyScreen, RunningScreen,
-    StepPoint, Strip, Tick, WelcomeScreen,
+    AmountColumn, AmountsScreen, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, Reading, ReadyScreen,
+    RunningScreen, StepPoint, Strip, Tick, WelcomeScreen,
 };
 pub use sheet::{SheetPart, SheetRow, SheetScreen, SheetSection};
 pub use supply::{

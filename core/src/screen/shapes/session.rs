@@ -74,6 +74,8 @@ pub struct Dial {
     pub key: String,
     pub label: String,
     pub value: String,
+    /// Where the value is only what it was last time: one tap on it says that it is so.
+    pub as_last_time: Option<Action>,
     pub spoken: String,
     pub less: Action,
     pub more: Action,
@@ -161,13 +163,24 @@ pub struct AmountsScreen {
     pub spoken: String,
 }
 
+/// What a column reads at a height.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Reading {
+    pub at: f32,
+    pub label: String,
+    /// The bare figure, as it is sent when the thumb lets go here.
+    pub typed: String,
+}
+
 /// A column whose water line the thumb draws up.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct AmountColumn {
     pub column: Column,
     /// What the column reads at each height it can stand at, from the ground
     /// up, so that the thumb sees the amount while it still draws.
-    pub readings: Vec<Tick>,
+    pub readings: Vec<Reading>,
+    /// The unit of the readings, by its UCUM code.
+    pub unit: String,
     pub less: Action,
     pub more: Action,
     pub unknown: Action,

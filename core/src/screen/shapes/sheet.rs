@@ -12,6 +12,8 @@ pub struct SheetScreen {
     pub fields: Vec<FieldRow>,
     pub parts: Vec<SheetPart>,
     /// The rules it rests on; they always go along.
+    /// Which parts the parent left out, where any are.
+    pub left_out: Option<SheetSection>,
     pub sources: SheetSection,
     /// What is said on every sheet.
     pub foot: String,

@@ -34,7 +34,7 @@ use super::shapes::SheetSection;
 use super::supply::Look;
 use super::View;
 use crate::answer::night::{Gathered, Origin};
-use crate::guidance::Rules;
+use crate::guidance::{CautionRules, Rules};
 use crate::record::{text, RULES, SETTINGS};
 use crate::share::parts::{LeftOut, SharePart};
 use crate::trouble::Trouble;
@@ -64,6 +64,8 @@ pub struct Sheet {
     pub made: String,
     /// The parts there are, left out or not, in the order of the page.
     pub parts: Vec<Part>,
+    /// What the parent left out, where anything is: apart from what was never written down.
+    pub left_out: Option<SheetSection>,
     /// The rules it rests on.
     pub sources: SheetSection,
     /// What is said on every sheet.
@@ -103,6 +105,10 @@ impl Sheet {
             }
         }
         let beside = source.rules_beside(view, &parts)?;
+        let cited = match parts.iter().any(|part| part.part == SharePart::Supply && !part.out) {
+            true => super::supply::intake_sources(view, &source.look)?,
+            false => Vec::new(),
+        };
         let there = parts.iter().filter(|part| !part.out).flat_map(|part| &part.sections);
         let there: Vec<&str> = there.map(|section| section.key.as_str()).collect();
         let day = words.plain_date(view.today().date());
@@ -111,7 +117,8 @@ impl Sheet {
             who: name.filter(|_| !source.left_out.has(SharePart::Who)).map(str::to_owned),
             span: source.span.said(view),
             made: words.with("sheet-made", &[("date", day.into()), ("time", words.clock(&view.present()).into())]),
-            sources: sources::told(view, &source.rules, &there, &beside),
+            sources: sources::told(view, &source.rules, &there, &beside, &cited),
+            left_out: left_out_said(view, &parts),
             foot: words.say("sheet-foot"),
             parts,
         })
@@ -120,8 +127,19 @@ impl Sheet {
     /// The sections that go out, in order.
     pub fn going_out(&self) -> impl Iterator<Item = &SheetSection> {
         let parts = self.parts.iter().filter(|part| !part.out && part.part != SharePart::Who);
-        parts.flat_map(|part| &part.sections).chain(std::iter::once(&self.sources))
+        parts.flat_map(|part| &part.sections).chain(&self.left_out).chain(std::iter::once(&self.sources))
     }
+}
+
+/// Which parts were written down and left out, by name.
+fn left_out_said(view: &View<'_>, parts: &[Part]) -> Option<SheetSection> {
+    let words = view.words();
+    let out = parts.iter().filter(|part| part.out).map(|part| words.say(&format!("sheet-part-{}", part.part.name())));
+    let names = out.collect::<Vec<_>>();
+    (!names.is_empty()).then(|| SheetSection {
+        lines: vec![words.with("sheet-left-out", &[("parts", names.join(", ").into())])],
+        ..section::section(view, "left-out")
+    })
 }
 
 fn who(view: &View<'_>, name: &str) -> SheetSection {
@@ -158,6 +176,9 @@ impl Source {
         if let (true, Origin::Rule(key)) = (goes(SharePart::Sessions), self.night.frame.longest.origin) {
             found.push(key);
         }
+        if goes(SharePart::Supply) {
+            found.extend(super::supply::intake_by_rule(view, &self.look)?);
+        }
         if goes(SharePart::Kit) {
             found.extend(pump::rules(view, &self.sessions)?);
         }
@@ -168,14 +189,20 @@ impl Source {
         let goes = |part: SharePart| !self.left_out.has(part);
         let found = match part {
             SharePart::Who => Vec::new(),
-            SharePart::Body => vec![cautions::told(view, &self.left_out)?, body::told(view, self.span)?],
+            SharePart::Body => {
+                let rules = CautionRules::read(&self.rules);
+                vec![
+                    cautions::told(view, self.span, &self.left_out, &rules)?,
+                    body::told(view, self.span, &self.left_out)?,
+                ]
+            }
             SharePart::Questions => vec![questions::told(view)?],
             SharePart::Child => vec![child::section(view, self.span, &self.look.rules)?],
             SharePart::Supply => {
                 vec![observed::told(view, self.span, &self.look)?, supply::told(view, &self.look)?]
             }
             SharePart::Sessions => vec![
-                rhythm::told(view, &self.look, self.night.frame.longest.value),
+                rhythm::told(view, &self.look, self.night.frame.longest.value)?,
                 nights::told(view, &self.night.frame, self.span.days)?,
             ],
             SharePart::Comfort => vec![pain::told(view, &self.sessions), settings::told(view, &self.sessions)?],

@@ -20,6 +20,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             intro: words.say(if going == 0 { "sheet-intro-nothing" } else { "sheet-intro" }),
             fields: fields(view)?,
             parts,
+            left_out: sheet.left_out,
             sources: sheet.sources,
             foot: sheet.foot,
             hand_over: hand_over(view)?,

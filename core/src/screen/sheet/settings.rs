@@ -3,7 +3,7 @@
 
 use std::collections::BTreeMap;
 
-use super::section::{of_rows, row};
+use super::section::{row, section};
 use super::sessions::Told;
 use crate::quantity::{say_decimal, Entered, Level, Quantity, Speed, SpeedUnit, Vacuum};
 use crate::record::mark::Phase;
@@ -29,13 +29,28 @@ pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSec
         }
     }
     let mut rows = Vec::new();
+    let mut lines = Vec::new();
     for (pump, with) in &pumps {
         let name = view.name_of_id(pump)?.unwrap_or_default();
         for phase in [Phase::Letdown, Phase::Expression] {
             rows.extend(used_row(view, &name, with, phase)?);
         }
+        lines.extend(unsaid(view, &name, with));
     }
-    Ok(of_rows(view, "settings", rows))
+    Ok((!rows.is_empty() || !lines.is_empty()).then(|| SheetSection { rows, lines, ..section(view, "settings") }))
+}
+
+/// Sessions whose setting was only carried over from the one before: nobody said what was used.
+fn unsaid(view: &View<'_>, name: &str, sessions: &[&Told]) -> Option<String> {
+    let says_nothing = |told: &&&Told| {
+        [Phase::Letdown, Phase::Expression].into_iter().all(|phase| set_in(told, phase) == (None, None, None))
+    };
+    // A pump that is drawn by hand has no setting to say.
+    let has_dials = |told: &&&Told| told.session.method.as_deref().is_none_or(|method| method == "electric_pump");
+    let all = sessions.iter().filter(has_dials).count() as i64;
+    let count = sessions.iter().filter(has_dials).filter(says_nothing).count() as i64;
+    let needs = [("pump", name.to_owned().into()), ("count", count.into()), ("all", all.into())];
+    (count > 0).then(|| view.words().with("sheet-settings-unsaid", &needs))
 }
 
 fn used(sessions: &[&Told], phase: Phase) -> Used {
@@ -63,11 +78,12 @@ fn set_in(told: &Told, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) 
     let (mut level, mut vacuum, mut cycles) = (None, None, None);
     for (_, mark) in marks {
         // A setting made before a phase holds on into it, so each mark of the phase looks back.
-        let now = told.session.setting_at(mark.at.instant());
+        // What was only carried over from last time was not used, as far as anybody said.
+        let now = told.session.used_at(mark.at.instant());
         if matches!(mark.does, Does::Phase(_) | Does::Setting { .. }) {
-            level = now.level.map(|l| l.get()).or(level);
-            vacuum = now.vacuum.map(|v| v.quantity().canonical()).or(vacuum);
-            cycles = now.cycles.map(|c| c.quantity().canonical()).or(cycles);
+            level = now.level.map(|l| l.get());
+            vacuum = now.vacuum.map(|v| v.quantity().canonical());
+            cycles = now.cycles.map(|c| c.quantity().canonical());
         }
     }
     (typed.0.or(level), typed.1.or(vacuum), typed.2.or(cycles))

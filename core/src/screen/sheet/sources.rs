@@ -16,7 +16,14 @@ const RESTS_ON: &[(&str, &[&str])] = &[
 
 /// `there` are the sections that go out; `beside` are rules that only hold where nothing
 /// else was set, such as the longest gap.
-pub(super) fn told(view: &View<'_>, rules: &Rules, there: &[&str], beside: &[&str]) -> SheetSection {
+/// `cited` are sources that are no rules, each with what it says.
+pub(super) fn told(
+    view: &View<'_>,
+    rules: &Rules,
+    there: &[&str],
+    beside: &[&str],
+    cited: &[(String, String)],
+) -> SheetSection {
     let words = view.words();
     let of = RESTS_ON.iter().filter(|(section, _)| there.contains(section));
     let keys: Vec<&str> = of.flat_map(|(_, rules)| rules.iter()).chain(beside).copied().collect();
@@ -28,6 +35,7 @@ pub(super) fn told(view: &View<'_>, rules: &Rules, there: &[&str], beside: &[&st
             None => by_source.push((source, vec![said])),
         }
     }
+    by_source.extend(cited.iter().map(|(source, said)| (source.clone(), vec![said.clone()])));
     let rows = by_source.into_iter().map(|(source, all)| row(format!("{source}:"), "", all.join("; "))).collect();
     let version = words.with("sheet-version", &[("version", env!("CARGO_PKG_VERSION").into())]);
     SheetSection { lines: vec![version], rows, ..section(view, "sources") }

@@ -1,13 +1,11 @@
 //! Against what it is held, and when an aim would be met.
 
 use super::look::Look;
-use crate::answer::supply::against::{
-    best_fortnight, coming_to_volume, meets, need_by_weight, share_of, usual_intake, ComingToVolume, Meets,
-    INTAKE_KNOWN_TO_DAYS,
-};
+use crate::answer::age::early_by;
+use crate::answer::supply::against::{best_fortnight, coming_to_volume, meets, share_of, ComingToVolume, Meets};
 use crate::answer::supply::level::level;
 use crate::answer::supply::{kept, Of, Series};
-use crate::quantity::{Entered, Mass, Production, Quantity};
+use crate::quantity::{Entered, Mass, Production, Quantity, Share};
 use crate::record::{moment, text, whole, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, Place, Weight};
 use crate::screen::View;
@@ -23,7 +21,7 @@ pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup
     let words = view.words();
     let mut rows = Vec::new();
     let mut add = Vec::new();
-    if let Some(now) = look.level.known() {
+    if let Some(now) = look.now() {
         rows.extend(best(view, look, now.value)?);
         match view.settings.aim {
             Some(aim) => rows.push(aim_row(view, look, Production::from_canonical(aim.canonical()))),
@@ -36,7 +34,7 @@ pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup
                 .weight(Weight::Quiet),
             ),
         }
-        rows.extend(need(view, look, now.value)?);
+        rows.extend(super::intake::row(view, look, now.value)?);
     }
     rows.extend(volumes_by_day(view, look)?);
     let title = if rows.is_empty() { String::new() } else { words.say("supply-against") };
@@ -44,8 +42,12 @@ pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup
 }
 
 fn now_share(view: &View<'_>, now: Production, of: Production) -> String {
-    let percent = share_of(now, of).map_or(0, |s| s.per_cent());
-    view.words().with("supply-now-share", &[("percent", percent.into())])
+    view.words().with("supply-now-share", &[("percent", share_said(share_of(now, of)).into())])
+}
+
+/// A share in per cent.
+pub(super) fn share_said(share: Option<Share>) -> i64 {
+    share.map_or(0, Share::per_cent)
 }
 
 /// The parent's own best two weeks, over everything there is.
@@ -71,7 +73,7 @@ fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>
 
 fn aim_row(view: &View<'_>, look: &Look, aim: Production) -> ListRow {
     let words = view.words();
-    let Some(now) = look.level.known() else {
+    let Some(now) = look.now() else {
         return view.told_row(words.say("supply-aim"), words.production(aim));
     };
     let date = |day: LocalDay| words.short_date(day);
@@ -95,15 +97,16 @@ fn aim_row(view: &View<'_>, look: &Look, aim: Production) -> ListRow {
     view.told_row(words.say("supply-aim"), detail)
 }
 
-struct Child {
-    name: String,
+/// A child, as it is held against.
+pub(super) struct Child {
+    pub(super) name: String,
     fields: Fields,
     id: String,
 }
 
 impl Child {
     /// Whole days since birth.
-    fn age(&self, on: LocalDay) -> Option<i64> {
+    pub(super) fn age(&self, on: LocalDay) -> Option<i64> {
         let birth = text(&self.fields, "birth").and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok())?;
         Some(on.days_since(LocalDay::on(birth)))
     }
@@ -111,9 +114,30 @@ impl Child {
     fn is_preterm(&self, look: &Look) -> bool {
         whole(&self.fields, "gestation_weeks").is_some_and(|weeks| weeks < look.rules.preterm_below_weeks.get())
     }
+
+    /// Whole days since the day it was due, for one that came before the weeks of the rule.
+    pub(super) fn days_since_due(&self, on: LocalDay, look: &Look) -> Option<i64> {
+        let weeks = whole(&self.fields, "gestation_weeks").filter(|_| self.is_preterm(look))?;
+        let days = whole(&self.fields, "gestation_days").unwrap_or(0);
+        Some(self.age(on)? - early_by(weeks, days))
+    }
+
+    /// The latest weight that is recent enough. A weight that names no child is taken for the
+    /// only one there is.
+    pub(super) fn weight(&self, view: &View<'_>, only: bool) -> Result<Option<Mass>, Trouble> {
+        for (_, fields) in view.journal.fields_of_kind(Kind::Weight)?.into_iter().rev() {
+            let of = text(&fields, "child");
+            let at = moment(&fields, "at").map(|m| m.instant()).filter(|at| *at <= view.now);
+            let recent = at.is_some_and(|at| view.now.since(at) <= WEIGHT_HOLDS);
+            if recent && (of == Some(&self.id) || (of.is_none() && only)) {
+                return Ok(fields.get("weight").and_then(Entered::<Mass>::from_json).map(|e| e.quantity()));
+            }
+        }
+        Ok(None)
+    }
 }
 
-fn children(view: &View<'_>) -> Result<Vec<Child>, Trouble> {
+pub(super) fn children(view: &View<'_>) -> Result<Vec<Child>, Trouble> {
     view.journal
         .of_kind(Kind::Child)?
         .into_iter()
@@ -122,77 +146,6 @@ fn children(view: &View<'_>) -> Result<Vec<Child>, Trouble> {
             Ok(Child { name: view.name_of(kind, &fields), fields, id: row.subject })
         })
         .collect()
-}
-
-/// The latest weight of a child that is recent enough. Without a child named
-/// in it, a weight is taken for the only child there is.
-fn weight(view: &View<'_>, child: &Child, only: bool) -> Result<Option<Mass>, Trouble> {
-    for row in view.journal.of_kind(Kind::Weight)?.into_iter().rev() {
-        let (_, fields) = view.record(&row.subject)?;
-        let of = text(&fields, "child");
-        let at = moment(&fields, "at").map(|m| m.instant());
-        let recent = at.is_some_and(|at| view.now.since(at) <= WEIGHT_HOLDS);
-        if recent && (of == Some(&child.id) || (of.is_none() && only)) {
-            return Ok(fields.get("weight").and_then(Entered::<Mass>::from_json).map(|e| e.quantity()));
-        }
-    }
-    Ok(None)
-}
-
-/// What the children need a day, summed: by a recent weight where there is
-/// one, else by the published curve for children born at term. One older than
-/// the curve was read to is left out: other food counts by then.
-fn need(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
-    let words = view.words();
-    let mut children = children(view)?;
-    children.retain(|child| child.age(view.today()).is_none_or(|age| age <= INTAKE_KNOWN_TO_DAYS));
-    if children.is_empty() {
-        return Ok(None);
-    }
-    let mut sum = 0.0;
-    let (mut by_weight, mut by_age) = (0, 0);
-    let mut open = Vec::new();
-    for child in &children {
-        let by_scale = weight(view, child, children.len() == 1)?.map(|w| need_by_weight(w, &look.rules));
-        let by_curve = child.age(view.today()).filter(|_| !child.is_preterm(look)).and_then(usual_intake);
-        match (by_scale, by_curve) {
-            (Some(need), _) => {
-                by_weight += 1;
-                sum += need.canonical();
-            }
-            (None, Some(need)) => {
-                by_age += 1;
-                sum += need.canonical();
-            }
-            (None, None) => open.push(child.name.clone()),
-        }
-    }
-    let title = words.with("supply-need", &[("count", (children.len() as i64).into())]);
-    if !open.is_empty() {
-        let detail = words.with("supply-need-open", &[("names", open.join(", ").into())]);
-        return Ok(Some(view.told_row(title, detail)));
-    }
-    let need = Production::from_canonical(sum);
-    let source = match (by_weight, by_age) {
-        (_, 0) => words.with(
-            "supply-need-by-weight",
-            &[(
-                "each",
-                words.volume(crate::quantity::Volume::from_canonical(look.rules.need_a_kilogram.canonical())).into(),
-            )],
-        ),
-        (0, _) => words.say("supply-need-by-age"),
-        _ => words.say("supply-need-by-both"),
-    };
-    let detail = words.with(
-        "supply-need-detail",
-        &[
-            ("production", words.production(need).into()),
-            ("now", now_share(view, now, need).into()),
-            ("source", source.into()),
-        ],
-    );
-    Ok(Some(view.told_row(title, detail)))
 }
 
 /// Published volumes by day for those with a preterm child.

@@ -112,7 +112,7 @@ fn level_of(view: &View<'_>, session: &str) -> Result<Option<f64>, Trouble> {
     let (_, fields) = view.record(session)?;
     let typed = crate::record::whole(&fields, "level_expression").map(f64::from);
     let session = crate::record::Session::read(session, &fields);
-    let marked = session.ended.as_ref().and_then(|end| session.setting_at(end.instant()).level);
+    let marked = session.ended.as_ref().and_then(|end| session.used_at(end.instant()).level);
     Ok(typed.or(marked.map(|l| f64::from(l.get()))))
 }
 

@@ -24,6 +24,9 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
             lines: Vec::new(),
         };
     }
+    if let Some(first) = look.first_days {
+        return super::first_days::said(view, look, first);
+    }
     let rests = look.series.rests_on;
     let complete = rests.complete.get();
     let days = rests.days.get();

@@ -1,12 +1,15 @@
 //! What there is to say, gathered once.
 
+use super::first_days::{self, FirstDays};
 use crate::answer::supply::course::{course, Course};
 use crate::answer::supply::level::{level, Level};
 use crate::answer::supply::since::{changes, Change};
 use crate::answer::supply::watch::{self, Drop};
 use crate::answer::supply::{kept, Calendar, DayProduction, Of, Series};
+use crate::answer::Estimate;
 use crate::guidance::{Rules, SupplyRules};
-use crate::record::RULES;
+use crate::quantity::Production;
+use crate::record::{Rhythm, RHYTHM, RULES};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment, Span};
 use crate::trouble::Trouble;
@@ -31,9 +34,16 @@ pub(in crate::screen) struct Look {
     pub(in crate::screen) drop: Option<Drop>,
     /// Whether anything was ever collected.
     pub(in crate::screen) began: Option<LocalDay>,
+    /// Whether these are the first days after a birth: told day by day.
+    pub(in crate::screen) first_days: Option<FirstDays>,
 }
 
 impl Look {
+    /// What is made now, where it can be told and is no mean of days that rise.
+    pub(in crate::screen) fn now(&self) -> Option<Estimate<Production>> {
+        self.level.known().filter(|_| self.first_days.is_none())
+    }
+
     pub(in crate::screen) fn is_empty(&self) -> bool {
         self.began.is_none()
     }
@@ -63,6 +73,7 @@ impl Look {
                 .as_ref()
                 .map_or(Calendar { start: view.settings.day_start, zone: view.zone }, |b| b.calendar),
             series,
+            first_days: first_days::since(view)?,
             began: beginning.map(|b| b.day),
         })
     }
@@ -96,6 +107,11 @@ impl Beginning {
 
     /// The drop that the watch holds to be real now; the same wherever it is asked for.
     pub(super) fn drop(&self, view: &View<'_>, rules: &SupplyRules) -> Result<Option<Drop>, Trouble> {
+        // Less milk is what is wanted while expressing is being ended by plan.
+        let ending = Rhythm::read(&view.record(RHYTHM)?.1).ending;
+        if ending.is_some_and(|ending| ending.from <= view.today().date()) {
+            return Ok(None);
+        }
         let yesterday = view.today().earlier_by(1);
         let from = yesterday.earlier_by(WATCHED_DAYS.min(self.whole_days(view)));
         Ok(watch::now(&kept::days(view.journal, from, yesterday, self.calendar)?, rules))

@@ -10,8 +10,10 @@ mod asks;
 mod changes;
 mod compare;
 mod figures;
+mod first_days;
 mod head;
 mod hours;
+mod intake;
 mod look;
 mod weeks;
 
@@ -21,6 +23,7 @@ pub(super) use changes::notes as changes;
 pub(super) use compare::show as show_compared;
 pub(super) use figures::show as show_figures;
 pub(super) use head::said;
+pub(super) use intake::{rests_on_rule as intake_by_rule, sources as intake_sources};
 pub(super) use weeks::both as weeks;
 
 use super::shapes::{

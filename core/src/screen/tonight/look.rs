@@ -4,7 +4,7 @@ use crate::answer::night::{reminders, Gathered, Plan, Reminder};
 use crate::answer::refill::{curves, Refill};
 use crate::answer::supply::Calendar;
 use crate::guidance::Rules;
-use crate::record::RULES;
+use crate::record::{Kind, RULES};
 use crate::screen::View;
 use crate::time::Instant;
 use crate::trouble::Trouble;
@@ -15,6 +15,8 @@ pub(crate) struct Look {
     pub(crate) refill: Refill,
     pub(crate) plan: Option<Plan>,
     pub(crate) rules: Rules,
+    /// A child whose birth date is not known, by its record.
+    pub(crate) child: Option<String>,
 }
 
 impl Look {
@@ -24,7 +26,9 @@ impl Look {
         let refill = curves(view.journal, view.now, calendar)?;
         let plan = gathered.plan(&|from, until| refill.lost(from, until, gathered.zone));
         let rules = Rules::read(&view.record(RULES)?.1);
-        Ok(Self { gathered, refill, plan, rules })
+        let children = view.journal.fields_of_kind(Kind::Child)?;
+        let child = children.into_iter().find(|(_, fields)| !fields.contains_key("birth")).map(|(id, _)| id);
+        Ok(Self { gathered, refill, plan, rules, child })
     }
 
     /// The reminders that are to come.

@@ -3,7 +3,7 @@
 use super::look::Look;
 use crate::answer::night::{Origin, Sourced};
 use crate::guidance::Evidence;
-use crate::record::{FixedPoint, RHYTHM};
+use crate::record::{FixedPoint, Kind, RHYTHM};
 use crate::screen::shapes::{Action, ChoiceRow, Event, ListRow, Place, Section, Sign, Weight};
 use crate::screen::View;
 use crate::time::Span;
@@ -48,13 +48,20 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Section {
         ));
     }
     section.lines = vec![words.say("tonight-set-line")];
-    section.actions = vec![Action::new(
-        "add-fixed_point",
-        words.say("add-fixed_point"),
-        Event::Add { kind: "fixed_point".to_owned(), days_back: 0 },
-    )
-    .weight(Weight::Quiet)
-    .sign(Sign::Add)];
+    if asks_for_birth(look) {
+        let event = Event::Add { kind: Kind::Child.name().to_owned(), days_back: 0 };
+        let child = look.child.clone().map(|id| Event::Go { place: Place::Entry { id } });
+        section.actions.push(Action::new("set-birth", words.say("set-birth"), child.unwrap_or(event)));
+    }
+    section.actions.push(
+        Action::new(
+            "add-fixed_point",
+            words.say("add-fixed_point"),
+            Event::Add { kind: "fixed_point".to_owned(), days_back: 0 },
+        )
+        .weight(Weight::Quiet)
+        .sign(Sign::Add),
+    );
     if look.plan.as_ref().is_some_and(|p| !p.sessions.is_empty()) {
         section.actions.push(
             Action::new("hand-over-calendar", words.say("hand-over-calendar"), Event::HandOverCalendar)
@@ -74,6 +81,12 @@ fn when(view: &View<'_>, point: &FixedPoint) -> String {
     };
     let (from, until) = (words.clock_time(point.from), words.clock_time(point.until));
     words.with("fixed-point-when", &[("from", from.into()), ("until", until.into()), ("days", days.into())])
+}
+
+/// Whether the gap hangs on a birth date that nobody wrote down.
+fn asks_for_birth(look: &Look) -> bool {
+    let frame = &look.gathered.frame;
+    frame.first_days.is_none() && matches!(frame.longest.origin, Origin::Rule(_))
 }
 
 /// What is kept to, and where each part comes from.
@@ -105,9 +118,16 @@ fn rhythm(view: &View<'_>, look: &Look) -> String {
             ("origin", origin(frame.sleep.origin).into()),
         ],
     ));
-    let few = frame.sessions.filter(|n| n.value < frame.rules.least_sessions && frame.ending.is_none());
-    if few.is_some() {
-        parts.push(words.with("rhythm-few", &[("least", i64::from(frame.rules.least_sessions.get()).into())]));
+    if let Some(sessions) = frame.sessions.filter(|_| frame.ending.is_none()) {
+        let (least, early) = (frame.rules.least_sessions, frame.rules.least_sessions_early);
+        if frame.first_days == Some(true) && sessions.value < early {
+            parts.push(words.with("rhythm-few-early", &[("least", i64::from(early.get()).into())]));
+        } else if sessions.value < least {
+            parts.push(words.with("rhythm-few", &[("least", i64::from(least.get()).into())]));
+        }
+    }
+    if asks_for_birth(look) {
+        parts.push(words.say("rhythm-birth-unknown"));
     }
     parts.join(" ")
 }

@@ -28,6 +28,7 @@ const fn is_component(takes: Takes) -> bool {
         Takes::Moment
             | Takes::Date
             | Takes::Text { .. }
+            | Takes::Phone
             | Takes::Amount
             | Takes::Sizes { .. }
             | Takes::Findings

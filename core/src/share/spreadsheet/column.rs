@@ -139,7 +139,9 @@ impl Column {
             Takes::Flag => vec![field(Holds::Flag)],
             Takes::Date => vec![field(Holds::Date)],
             Takes::ClockTime => vec![field(Holds::ClockTime)],
-            Takes::Text { .. } | Takes::Zone | Takes::Refers(_) | Takes::Sizes { .. } => vec![field(Holds::Text)],
+            Takes::Text { .. } | Takes::Phone | Takes::Zone | Takes::Refers(_) | Takes::Sizes { .. } => {
+                vec![field(Holds::Text)]
+            }
             // What was found in a file is no cell.
             Takes::Findings => Vec::new(),
         }

@@ -161,7 +161,7 @@ fn field_cell(takes: Takes, value: &Value) -> Option<Cell> {
         Takes::Temperature { .. } => measured::<Temperature>(value),
         Takes::Number { .. } | Takes::Whole { .. } | Takes::Span { .. } => value.as_f64().map(Cell::Figure),
         Takes::Flag => value.as_bool().map(|yes| Cell::Own(yes.to_string())),
-        Takes::Text { .. } => word().map(Cell::Typed),
+        Takes::Text { .. } | Takes::Phone => word().map(Cell::Typed),
         Takes::Date | Takes::Choice(_) | Takes::ClockTime | Takes::Zone | Takes::Refers(_) => word().map(Cell::Own),
         Takes::Sizes { .. } => {
             let sizes = Sizes::from_json(value)?;
