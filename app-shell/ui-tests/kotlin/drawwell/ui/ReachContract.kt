@@ -34,6 +34,19 @@ abstract class ReachContract : ShellContract() {
     }
 
     @Test
+    fun whileItRunsAsLastTime() {
+        val stage = running("right")
+        stage.tap("finish")
+        stage.tap("amounts-later")
+        stage.host.pass(3 * 3600)
+        stage.tap("start")
+        assertTrue("as-last-time-vacuum" in places(stage))
+        holds(stage)
+        stage.tap("as-last-time-vacuum")
+        assertTrue("as-last-time-vacuum" !in places(stage))
+    }
+
+    @Test
     fun forAmountsForTheRightHand() = holds(amounts("right"))
 
     @Test

@@ -4,6 +4,7 @@ import drawwell.surface.Clock
 import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.surface.Screen
+import drawwell.ui.pictures.drawing
 
 /** Days of sessions, each with what came of both sides; written without a gesture and without a screen. */
 object SomeDays {
@@ -17,10 +18,10 @@ object SomeDays {
         repeat(DAYS * 24 * 3600 / EVERY) {
             does(Event.Start)
             host.pass(LONG)
-            val session = (does(Event.Finish) as Screen.Amounts).amounts.session
-            does(Event.DrawAmount(session, Part.LEFT, 0.5f))
-            does(Event.DrawAmount(session, Part.RIGHT, 0.7f))
-            does(Event.AmountsDone(session))
+            val amounts = does(Event.Finish)
+            does(amounts.drawing(Part.LEFT, 0.5f))
+            does(amounts.drawing(Part.RIGHT, 0.7f))
+            does(Event.AmountsDone((amounts as Screen.Amounts).amounts.session))
             host.pass(EVERY - LONG)
         }
     }

@@ -82,6 +82,10 @@ class TestHost(override val typefaces: Typefaces, val record: File) : Host {
         asked += "no alarm $key"
     }
 
+    override fun dial(number: String) {
+        asked += "dial $number"
+    }
+
     override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
         file?.let { write(it.path) }
     }

@@ -42,9 +42,37 @@ abstract class VisitContract : ShellContract() {
         stage.tap("open-caution")
         val findings = (stage.screen as Screen.Findings).findings
         rule.onNodeWithTag("findings-head").assertContentDescriptionEquals(findings.spoken)
-        scrolledTo("caution-dealt")
-        stage.tap("caution-dealt")
+        scrolledTo("dealt-doctor_or_midwife")
+        stage.tap("dealt-doctor_or_midwife")
         assertTrue(stage.screen.frame().notices.none { it.key == "caution" })
+    }
+
+    @Test
+    fun aCautionOpensTheDiallerAndNothingDialsByItself() {
+        val stage = begun()
+        stage.say(Event.Enter("settings", "emergency_call", "112"))
+        stage.say(Event.Go(Place.Now))
+        scrolledTo("add-sign")
+        stage.tap("add-sign")
+        scrolledTo("short_of_breath-yes")
+        stage.tap("short_of_breath-yes")
+        stage.say(Event.Go(Place.Now))
+        assertTrue(stage.host.asked.none { it.startsWith("dial") })
+        stage.tap("call-emergency-call")
+        assertEquals("dial 112", stage.host.asked.last())
+    }
+
+    @Test
+    fun aSignAndNothingSinceIsAskedAboutInOneTap() {
+        val stage = begun()
+        scrolledTo("add-sign")
+        stage.tap("add-sign")
+        scrolledTo("lump-left")
+        stage.tap("lump-left")
+        stage.host.pass(25 * 3600)
+        stage.say(Event.Go(Place.Now))
+        stage.tap("since-before-worse")
+        rule.onNodeWithTag("caution").assertExists()
     }
 
     @Test

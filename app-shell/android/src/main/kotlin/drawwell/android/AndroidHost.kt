@@ -1,6 +1,8 @@
 package drawwell.android
 
 import android.content.Context
+import android.content.Intent
+import android.net.Uri
 import android.os.Build
 import android.os.VibrationEffect
 import android.os.Vibrator
@@ -81,6 +83,12 @@ internal class AndroidHost(private val context: Context, private val home: Home)
     override fun clearAlarm(key: String) {
         alarms.clear(key)
         notifications.takeBack(key)
+    }
+
+    /** The phone's own dialler, with the number in it; it takes no permission, since the person dials. */
+    override fun dial(number: String) {
+        val dialler = Intent(Intent.ACTION_DIAL, Uri.fromParts("tel", number, null))
+        runCatching { front?.startActivity(dialler) }
     }
 
     override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {

@@ -9,6 +9,7 @@ import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.pictures.drawing
 import drawwell.ui.FullDisk
 import org.junit.After
 import org.junit.Assert.assertArrayEquals
@@ -59,9 +60,8 @@ class ActivityLifeTest {
         phone.tap("mark-letdown")
         phone.pass(600)
         phone.tap("finish")
-        val session = (phone.screen as Screen.Amounts).amounts.session
         phone.tap("amount-left-more")
-        phone.say(Event.DrawAmount(session, Part.RIGHT, 0.5f))
+        phone.say(phone.screen.drawing(Part.RIGHT, 0.5f))
         phone.tap("amounts-done")
         assertTrue(phone.screen is Screen.Ready)
         phone.tap("place-day")

@@ -10,6 +10,7 @@ import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.pictures.drawing
 import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
@@ -78,8 +79,8 @@ class PicturesTest {
         keep("running-$look", holds)
         phone.say(Event.Finish)
         val session = (phone.screen as Screen.Amounts).amounts.session
-        phone.say(Event.DrawAmount(session, Part.LEFT, 0.55f))
-        phone.say(Event.DrawAmount(session, Part.RIGHT, 0.7f))
+        phone.say(phone.screen.drawing(Part.LEFT, 0.55f))
+        phone.say(phone.screen.drawing(Part.RIGHT, 0.7f))
         keep("amounts-$look", holds)
         phone.say(Event.AmountsDone(session))
         phone.say(Event.Go(Place.Day(1u)))

@@ -8,6 +8,8 @@ import drawwell.ui.OpenRecord
 import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
+import java.awt.Desktop
+import java.net.URI
 
 /** What a desk can do for the shell. */
 class DesktopHost(
@@ -54,6 +56,11 @@ class DesktopHost(
     override fun setAlarm(alarm: Effect.SetAlarm) = alarms.set(alarm)
 
     override fun clearAlarm(key: String) = alarms.clear(key)
+
+    /** Whatever this desk calls with, if anything does: the number stands on the button too. */
+    override fun dial(number: String) {
+        runCatching { Desktop.getDesktop().browse(URI("tel", number.filterNot(Char::isWhitespace), null)) }
+    }
 
     override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
         dialogs.whereTo(fileName)?.let { write(it.path) }

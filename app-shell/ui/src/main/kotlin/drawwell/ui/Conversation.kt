@@ -144,6 +144,7 @@ class Conversation(private val host: Host) {
             is Effect.KeepScreenOn -> host.keepScreenOn(effect.on)
             is Effect.SetAlarm -> if (rings) host.setAlarm(effect)
             is Effect.ClearAlarm -> if (rings) host.clearAlarm(effect.key)
+            is Effect.Dial -> host.dial(effect.number)
             is Effect.HandOver -> launch {
                 host.handOver(effect.fileName, effect.contentType) { path ->
                     ask { core, now -> core.takeOut(effect.key, path, now) }.answered.await()

@@ -44,6 +44,9 @@ interface Host {
 
     fun clearAlarm(key: String)
 
+    /** Opens the dialler with a number in it. Nothing is dialled before the person does it. */
+    fun dial(number: String)
+
     /** Lets the person say where a file goes; `write` fills the path it is given. */
     suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit)
 

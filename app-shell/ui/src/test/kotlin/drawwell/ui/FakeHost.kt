@@ -42,6 +42,8 @@ internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore
         asked += "alarm ${alarm.key}"
     }
 
+    override fun dial(number: String) = Unit
+
     override fun clearAlarm(key: String) {
         asked += "no alarm $key"
     }

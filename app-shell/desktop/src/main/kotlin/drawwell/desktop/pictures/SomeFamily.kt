@@ -8,6 +8,7 @@ import drawwell.surface.Event
 import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Screen
+import drawwell.ui.pictures.drawing
 import java.io.File
 
 /** A family that is invented, on a phone of its own: it writes down, and shares with a consultant. */
@@ -44,10 +45,10 @@ internal class SomeFamily(private val folder: File, val name: String, private va
         pass(USUAL)
         does(Event.Start)
         pass(0.3)
-        val session = (does(Event.Finish) as Screen.Amounts).amounts.session
-        does(Event.DrawAmount(session, Part.LEFT, left))
-        does(Event.DrawAmount(session, Part.RIGHT, right))
-        does(Event.AmountsDone(session))
+        val amounts = does(Event.Finish)
+        does(amounts.drawing(Part.LEFT, left))
+        does(amounts.drawing(Part.RIGHT, right))
+        does(Event.AmountsDone((amounts as Screen.Amounts).amounts.session))
     }
 
     /** A sign in two taps. */

@@ -85,6 +85,11 @@ internal class VisitWalk(
         does(Event.AmountsLater((does(Event.Finish) as Screen.Amounts).amounts.session))
         val first = ((does(caution(go(Place.Now))) as Screen.List).list.groups.first().rows.first().open)
         keep("caution-emergency", does(checkNotNull(first).event))
+        does(Event.Enter("settings", "emergency_call", "112"))
+        keep("caution-emergency-call", go(Place.Caution("emergency")))
+        keep("now-emergency-call", go(Place.Now))
+        keep("caution-dealt", does(Event.CautionDealt("pus", "doctor_or_midwife")))
+        keep("cautions-earlier", go(Place.Cautions))
     }
 
     private fun caution(screen: Screen) = screen.frame().notices.single { it.key == "caution" }.actions.single().event

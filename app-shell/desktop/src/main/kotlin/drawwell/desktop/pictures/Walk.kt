@@ -10,6 +10,7 @@ import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.pictures.drawing
 import drawwell.surface.Trouble
 import drawwell.ui.Told
 import java.io.File
@@ -129,8 +130,8 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
     private fun amounts(asked: Screen.Amounts) {
         keep("now-amounts-fresh", asked)
         val session = asked.amounts.session
-        does(Event.DrawAmount(session, Part.LEFT, 0.55f))
-        keep("now-amounts", does(Event.DrawAmount(session, Part.RIGHT, 0.72f)))
+        does(asked.drawing(Part.LEFT, 0.55f))
+        keep("now-amounts", does(asked.drawing(Part.RIGHT, 0.72f)))
         does(Event.AmountsDone(session))
     }
 
@@ -156,10 +157,10 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             pass(5 * 3600)
             does(Event.Start)
             pass(900)
-            val session = (does(Event.Finish) as Screen.Amounts).amounts.session
-            does(Event.DrawAmount(session, Part.LEFT, 0.4f))
-            does(Event.DrawAmount(session, Part.RIGHT, 0.5f))
-            does(Event.AmountsDone(session))
+            val amounts = does(Event.Finish)
+            does(amounts.drawing(Part.LEFT, 0.4f))
+            does(amounts.drawing(Part.RIGHT, 0.5f))
+            does(Event.AmountsDone((amounts as Screen.Amounts).amounts.session))
         }
         keep("supply-short", does(Event.Go(Place.Supply(28u))))
     }

@@ -84,7 +84,7 @@ private fun WordsOf(action: Action, style: TextStyle, align: TextAlign) {
 }
 
 /** The water line under a word that can be tapped. */
-private fun Modifier.underlined(colour: Color) = drawBehind {
+internal fun Modifier.underlined(colour: Color) = drawBehind {
     val y = size.height + 2.dp.toPx()
     drawLine(colour, Offset(0f, y), Offset(size.width, y), 2.dp.toPx(), StrokeCap.Round)
 }

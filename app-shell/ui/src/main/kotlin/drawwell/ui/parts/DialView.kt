@@ -1,5 +1,6 @@
 package drawwell.ui.parts
 
+import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.fillMaxWidth
@@ -14,6 +15,7 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.Dial
 import drawwell.surface.Event
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 
 /** A value with less before it and more after it. */
@@ -22,13 +24,20 @@ internal fun DialView(dial: Dial, send: (Event) -> Unit, modifier: Modifier = Mo
     val lettering = LocalLettering.current
     HandRow(modifier.heightIn(min = Measures.target)) {
         SignButton(dial.less, send, Modifier.width(WIDE))
+        val asLastTime = dial.asLastTime
+        val middle = Modifier.weight(1f).fillMaxWidth()
         Column(
-            Modifier.weight(1f).fillMaxWidth().clearAndSetSemantics { contentDescription = dial.spoken },
+            when (asLastTime) {
+                null -> middle.clearAndSetSemantics { contentDescription = dial.spoken }
+                else -> middle.heightIn(min = Measures.target).touch(asLastTime, LocalTone.current.ink, send)
+            },
+            verticalArrangement = Arrangement.Center,
             horizontalAlignment = Alignment.CenterHorizontally,
         ) {
             Readable {
-                OneLine(dial.value, lettering.value, align = TextAlign.Center)
-                OneLine(dial.label, lettering.tick, soft = true, align = TextAlign.Center)
+                val line = if (asLastTime == null) Modifier else Modifier.underlined(LocalTone.current.edge)
+                OneLine(dial.value, lettering.value, soft = asLastTime != null, align = TextAlign.Center)
+                OneLine(dial.label, lettering.tick, line, soft = asLastTime == null, align = TextAlign.Center)
             }
         }
         SignButton(dial.more, send, Modifier.width(WIDE))

@@ -17,15 +17,15 @@ import androidx.compose.ui.semantics.progressBarRangeInfo
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.semantics.setProgress
 import drawwell.surface.AmountColumn
-import drawwell.surface.Tick
+import drawwell.surface.Reading
 
-/** A column whose line goes where the thumb is, and is `held` there. `drawing` hears every height, `drawn` the last. */
+/** A column whose line goes where the thumb is, and is `held` there. `drawing` hears every height, `drawn` what was read at the last. */
 @Composable
 internal fun DrawnColumn(
     amount: AmountColumn,
     held: Float?,
     drawing: (Float) -> Unit,
-    drawn: (Float) -> Unit,
+    drawn: (Reading) -> Unit,
     modifier: Modifier = Modifier,
 ) {
     val readings by rememberUpdatedState(amount.readings)
@@ -38,20 +38,20 @@ internal fun DrawnColumn(
             .semantics {
                 contentDescription = amount.column.spoken
                 progressBarRangeInfo = ProgressBarRangeInfo(height ?: 0f, 0f..1f)
-                setProgress { drawn(it); true }
+                setProgress { height -> amount.readings.nearest(height)?.let(drawn) != null }
             }
             .pointerInput(amount.column.part) {
                 awaitEachGesture {
                     val down = awaitFirstDown()
                     down.consume()
                     var last = readings.nearest(1 - down.position.y / size.height)
-                    hears(last)
+                    last?.let { hears(it.at) }
                     drag(down.id) { change ->
                         change.consume()
                         last = readings.nearest(1 - change.position.y / size.height)
-                        hears(last)
+                        last?.let { hears(it.at) }
                     }
-                    ends(last)
+                    last?.let(ends)
                 }
             },
     ) {
@@ -59,11 +59,5 @@ internal fun DrawnColumn(
     }
 }
 
-/** The height among those that can be read which lies nearest to the thumb. */
-internal fun List<Tick>.nearest(height: Float): Float {
-    val within = height.coerceIn(0f, 1f)
-    return minByOrNull { kotlin.math.abs(it.at - within) }?.at ?: within
-}
-
-/** What is read at a height. */
-internal fun List<Tick>.at(height: Float): String? = minByOrNull { kotlin.math.abs(it.at - height) }?.label
+/** What can be read nearest to the thumb. */
+internal fun List<Reading>.nearest(height: Float): Reading? = minByOrNull { kotlin.math.abs(it.at - height) }

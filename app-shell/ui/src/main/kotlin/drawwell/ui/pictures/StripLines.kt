@@ -26,8 +26,8 @@ internal object StripLines {
         fun y(point: StepPoint) = ground - inset - point.height * (ground - area.top - 2 * inset)
         val line = Path().apply {
             moveTo(x(points.first()), y(points.first()))
-            points.drop(1).forEach { point ->
-                lineTo(x(point), currentY(points, point, ::y))
+            points.zipWithNext { before, point ->
+                lineTo(x(point), y(before))
                 lineTo(x(point), y(point))
             }
             lineTo(maxOf(end, x(points.last())), y(points.last()))
@@ -39,9 +39,6 @@ internal object StripLines {
             drawPath(line, colours.shaft.edge, style = Stroke(thick.toPx(), cap = StrokeCap.Round, join = StrokeJoin.Round, pathEffect = dashes))
         }
     }
-
-    private fun currentY(points: List<StepPoint>, point: StepPoint, y: (StepPoint) -> Float): Float =
-        y(points[points.indexOf(point) - 1])
 
     fun DrawScope.notches(notches: List<Notch>, area: Rect, colours: Colours) {
         notches.forEach { notch ->

@@ -38,7 +38,7 @@ import drawwell.ui.pictures.DrawnColumn
 import drawwell.ui.pictures.Scale
 import drawwell.ui.pictures.Sides
 import drawwell.ui.pictures.StripPicture
-import drawwell.ui.pictures.at
+import drawwell.ui.pictures.nearest
 import drawwell.ui.pictures.scaleWidth
 
 /** After a session: the thumb draws the water up to what came. */
@@ -88,7 +88,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
 private fun Head(amount: AmountColumn, drawing: State<Float?>, modifier: Modifier) {
     val lettering = LocalLettering.current
     val height = drawing.value
-    val text = height?.let { amount.readings.at(it) } ?: amount.column.text
+    val text = height?.let { amount.readings.nearest(it)?.label } ?: amount.column.text
     Column(modifier.clearAndSetSemantics { contentDescription = amount.column.spoken }) {
         Words(amount.column.label, lettering.label, soft = true)
         val said = height != null || amount.column.height != null
@@ -109,7 +109,7 @@ private fun Drawable(
         amount,
         drawing.value,
         drawing = { drawing.value = it },
-        drawn = { send(Event.DrawAmount(session, part, it)) },
+        drawn = { send(Event.DrawAmount(session, part, it.typed, amount.unit)) },
         modifier = modifier.fillMaxHeight(),
     )
 }

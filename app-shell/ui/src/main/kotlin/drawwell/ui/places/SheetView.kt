@@ -37,6 +37,7 @@ internal fun SheetView(pane: Pane, sheet: SheetScreen) {
         )
         FieldSheet(pane, sheet.fields, Modifier.padding(top = Measures.apart))
         sheet.parts.forEach { key(it.key) { SheetPartView(it, pane.send) } }
+        sheet.leftOut?.let { SheetSectionView(it) }
         SheetSectionView(sheet.sources)
         Words(sheet.foot, lettering.action, Modifier.padding(top = Measures.rest).semantics { testTag = "sheet-foot" })
     }
