@@ -233,6 +233,42 @@ fn what_got_better_or_went_away_is_not_called_lasting() {
     assert_eq!(keys(&worse_again), [""; 0], "time runs anew");
 }
 
+/// A redness that is gone says nothing of the lump beside it.
+#[test]
+fn one_sign_that_is_gone_does_not_speak_for_the_other() {
+    let began = sign(hours(40), json!({"lump": "left", "redness": "left"}));
+    let redness_gone = sign(hours(14), json!({"redness": "neither"}));
+    assert_eq!(keys(&[began.clone(), redness_gone.clone()]), ["no-word"]);
+    let lump_too = sign(hours(2), json!({"lump": "neither"}));
+    assert_eq!(keys(&[began.clone(), redness_gone.clone(), lump_too]), [""; 0]);
+    let same = sign(hours(2), json!({"since_before": "same"}));
+    let found = all(&[began, redness_gone, same], &three_months(), &[]);
+    let signs: Vec<_> = found[0].because.iter().filter(|fact| matches!(fact, Because::Sign(..))).collect();
+    assert!(matches!(signs.as_slice(), [Because::Sign(_, "lump", _)]), "{signs:?}");
+}
+
+/// It is asked once: what nobody answered is out of date once, and not over and over.
+#[test]
+fn what_was_asked_and_not_answered_is_out_of_date_once() {
+    let mut signs = vec![sign(days(20), json!({"lump": "left"}))];
+    signs.extend((1..15).map(|n| sign(days(n), json!({"temperature": degrees(36.6, "Cel")}))));
+    let found = all(&signs, &three_months(), &[]);
+    let told: Vec<_> = found.iter().map(|c| (c.source.key.as_str(), c.stands())).collect();
+    assert_eq!(told, [("no-word", false)]);
+}
+
+/// Fever in the morning, cool at noon, a red place in the afternoon: read together within 24 h.
+#[test]
+fn a_sign_that_comes_after_the_fever_went_down_is_still_read_with_it() {
+    let signs = [
+        sign(hours(9), json!({"temperature": degrees(39.0, "Cel")})),
+        sign(hours(7), json!({"temperature": degrees(37.0, "Cel")})),
+        sign(hours(4), json!({"redness": "left"})),
+    ];
+    assert_eq!(keys(&signs), ["breast-fever"]);
+    assert_eq!(keys(&signs[..2]), ["fever-over"]);
+}
+
 /// Common practice, no source: both breasts swell when milk comes in, on days 2 to 10.
 #[test]
 fn swelling_of_both_sides_in_the_first_days_is_for_the_consultant() {

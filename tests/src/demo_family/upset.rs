@@ -47,7 +47,7 @@ fn signs() -> Vec<Fact> {
         sign(FEVER, 20.3).temperature("temperature", 38.1).says("redness", "right").says("swelling", "right"),
         sign(FEVER + 1, 8.4).temperature("temperature", 37.6).says("redness", "right").says("lump", "right"),
         sign(FEVER + 2, 9.1).temperature("temperature", 36.9).says("redness", "neither").says("heat", "neither"),
-        sign(FEVER + 4, 9.0).temperature("temperature", 36.7).says("lump", "neither"),
+        sign(FEVER + 4, 9.0).temperature("temperature", 36.7).says("lump", "neither").says("swelling", "neither"),
     ]
 }
 
@@ -65,6 +65,7 @@ fn dealt_with() -> Vec<Fact> {
         dealt("shivering", (FEVER, 4.1), (FEVER, 11.8)),
         dealt("breast-fever", (FEVER, 9.2), (FEVER, 11.8)).says("note", "A medicine from tomorrow on."),
         dealt("breast-fever", (FEVER + 1, 8.4), (FEVER + 1, 10.1)),
+        dealt("no-better", (FEVER + 1, 8.4), (FEVER + 1, 10.1)),
     ]
 }
 

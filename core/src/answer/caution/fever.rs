@@ -8,7 +8,7 @@ use super::sign::{BodySign, SinceBefore};
 use super::{Because, Caution, Dealt};
 use crate::guidance::{CautionSource, Urgency};
 use crate::quantity::{Quantity, Temperature};
-use crate::time::{Instant, Span};
+use crate::time::Instant;
 
 /// The three, the sharper before: one fever is one line.
 const SHARPEST_FIRST: [&str; 3] = ["breast-fever", "fever-with-place", "fever"];
@@ -19,14 +19,6 @@ fn reaches(temperature: Temperature, limit: Temperature) -> bool {
     temperature.canonical() >= limit.canonical() - 0.001
 }
 
-fn apart(a: Instant, b: Instant) -> Span {
-    if a > b {
-        a.since(b)
-    } else {
-        b.since(a)
-    }
-}
-
 /// The latest entry near a reading with any of these signs.
 fn near<'s>(
     signs: &'s [BodySign],
@@ -34,8 +26,16 @@ fn near<'s>(
     source: &CautionSource,
     beside: &Beside<'_>,
 ) -> Option<&'s BodySign> {
-    let with = |sign: &&BodySign| sign.has(|key| source.is_about(key));
-    signs.iter().rev().find(|sign| with(sign) && apart(sign.at, reading) <= beside.rules.signs_together)
+    around(signs, reading, beside).iter().rev().find(|sign| sign.has(|key| source.is_about(key)))
+}
+
+/// The entries near an instant, which are read together with one of then. `signs` are in order
+/// of time.
+fn around<'s>(signs: &'s [BodySign], at: Instant, beside: &Beside<'_>) -> &'s [BodySign] {
+    let together = beside.rules.signs_together;
+    let from = signs.partition_point(|sign| sign.at < at.minus(together));
+    let to = signs.partition_point(|sign| sign.at <= at.plus(together));
+    signs.get(from..to).unwrap_or_default()
 }
 
 /// From when on a temperature by itself is a fever.
@@ -55,16 +55,18 @@ fn classified<'s>(
 ) -> Option<(&'static str, Option<&'s BodySign>)> {
     for key in SHARPEST_FIRST {
         let source = CautionSource::named(key)?;
-        let (limit, with) = match key {
-            "breast-fever" => (beside.rules.breast_fever, Some(near(signs, at, source, beside))),
-            "fever-with-place" => (beside.rules.fever_with_place, Some(near(signs, at, source, beside))),
-            _ => (limit_by_itself(at, beside), None),
+        let (limit, alone) = match key {
+            "breast-fever" => (beside.rules.breast_fever, false),
+            "fever-with-place" => (beside.rules.fever_with_place, false),
+            _ => (limit_by_itself(at, beside), true),
         };
-        match with {
-            _ if !reaches(temperature, limit) => {}
-            Some(None) => {}
-            Some(found) => return Some((key, found)),
-            None => return Some((key, None)),
+        if !reaches(temperature, limit) {
+            continue;
+        }
+        match near(signs, at, source, beside) {
+            _ if alone => return Some((key, None)),
+            Some(with) => return Some((key, Some(with))),
+            None => {}
         }
     }
     None
@@ -107,6 +109,14 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
                 None => cool = Some(reading),
             }
         }
+        // A sign that came after the fever was cool again is still read with it.
+        if let Some(key) = hot_before(signs, sign, beside) {
+            for track in tracks.iter_mut().filter(|track| track.source().key == key) {
+                for fact in sign.among(|key| track.source().is_about(key)) {
+                    track.add(sign.at, fact);
+                }
+            }
+        }
         if let Some(reading) = &cool {
             for track in &mut tracks {
                 let breast = track.source().key != "fever";
@@ -117,6 +127,18 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
         }
     }
     one_line(tracks.into_iter().flat_map(|track| track.by(beside.now)).collect())
+}
+
+/// The sharpest fever with signs at the breast that was read shortly before an entry which
+/// names such a sign.
+fn hot_before(signs: &[BodySign], sign: &BodySign, beside: &Beside<'_>) -> Option<&'static str> {
+    if !sign.has(is_of_breast) {
+        return None;
+    }
+    let before = around(signs, sign.at, beside).iter().filter(|earlier| earlier.at < sign.at);
+    let keys = before.filter_map(|hot| Some(classified(signs, hot.at, hot.temperature?, beside)?.0));
+    let place = |key: &&str| SHARPEST_FIRST.iter().position(|one| one == key);
+    keys.filter(|key| *key != "fever").min_by_key(place)
 }
 
 /// Whether it is a sign at the breast that a fever is read with.

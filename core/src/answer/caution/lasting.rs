@@ -12,8 +12,29 @@ use crate::time::Instant;
 struct Began {
     first: Instant,
     last: Instant,
-    /// The signs as they were named last.
+    /// The signs that are still there as far as anybody said, each as it was named last.
     named: Vec<Because>,
+    /// Whether it was asked already since then.
+    asked: bool,
+}
+
+impl Began {
+    fn at(at: Instant) -> Self {
+        Self { first: at, last: at, named: Vec::new(), asked: false }
+    }
+
+    /// What an entry names is there. One that is gone does not speak for the others: true
+    /// where none is left.
+    fn hears(&mut self, there: Vec<Because>, absent: &[&'static str]) -> bool {
+        let of = |fact: &Because| match fact {
+            Because::Sign(_, key, _) => Some(*key),
+            _ => None,
+        };
+        self.named.retain(|known| !there.iter().any(|fact| of(fact) == of(known)));
+        self.named.extend(there);
+        self.named.retain(|known| of(known).is_some_and(|key| !absent.contains(&key)));
+        self.named.is_empty()
+    }
 }
 
 pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
@@ -25,7 +46,7 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
     let source = no_better.source();
     let mut began: Option<Began> = None;
     for sign in signs {
-        if let Some(began) = &began {
+        if let Some(began) = &mut began {
             ask(&mut no_word, &mut no_better, began, sign.at, beside);
         }
         let engorges = engorges(sign, signs, beside);
@@ -35,7 +56,8 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
         } else if sign.absent.contains(&"swelling") {
             engorged.answer(sign.at, Because::NotThere(sign.at, "swelling"));
         }
-        let gone = sign.absent.iter().find(|key| source.is_about(key)).filter(|_| !sign.has(lasts));
+        let left = began.as_mut().is_some_and(|began| began.hears(sign.among(lasts), &sign.absent));
+        let gone = sign.absent.iter().find(|key| source.is_about(key)).filter(|_| left);
         let better = sign.since_before == Some(SinceBefore::Better);
         let said_again = matches!(sign.since_before, Some(SinceBefore::Same | SinceBefore::Worse)) && began.is_some();
         if better || gone.is_some() {
@@ -47,11 +69,9 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
             }
         } else if sign.has(lasts) || said_again {
             no_word.answer(sign.at, Because::Entry(sign.at));
-            let now = began.get_or_insert(Began { first: sign.at, last: sign.at, named: Vec::new() });
-            now.last = sign.at;
-            if sign.has(lasts) {
-                now.named = sign.among(lasts);
-            }
+            let now = began.get_or_insert_with(|| Began::at(sign.at));
+            (now.last, now.asked) = (sign.at, false);
+            now.hears(sign.among(lasts), &sign.absent);
             let lasted = sign.at.since(now.first);
             if lasted >= beside.rules.no_better_after {
                 let first = now.first;
@@ -63,7 +83,7 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
             }
         }
     }
-    if let Some(began) = &began {
+    if let Some(began) = &mut began {
         ask(&mut no_word, &mut no_better, began, beside.now, beside);
     }
     [no_better.by(beside.now), no_word.by(beside.now), engorged.by(beside.now)].concat()
@@ -71,9 +91,10 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
 
 /// For as long as the rule says nobody said how it is: that is unknown, and not "no better".
 /// Where it is said already that it does not get better, there is nothing to ask.
-fn ask(no_word: &mut Track<'_>, no_better: &mut Track<'_>, began: &Began, by: Instant, beside: &Beside<'_>) {
+fn ask(no_word: &mut Track<'_>, no_better: &mut Track<'_>, began: &mut Began, by: Instant, beside: &Beside<'_>) {
     let due = began.last.plus(beside.rules.no_better_after);
-    if by >= due && !no_better.is_open(by) {
+    if by >= due && !began.asked && !no_better.is_open(by) {
+        began.asked = true;
         no_word.add(due, Because::NoWordSince(began.last));
         for fact in &began.named {
             no_word.add(due, fact.clone());
