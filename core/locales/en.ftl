@@ -1575,18 +1575,18 @@ supply-aim-not-before = On this course not before { $soonest }; how much later c
 supply-aim-not-on-this-course = Not on this course.
 supply-aim-cannot-tell = When can’t be told yet.
 supply-intake-title = { $count ->
-    [one] Published intake of a child this age
-   *[other] Published intake of { $count } children this age
+    [one] Published intake
+   *[other] Published intake of { $count } children
 }
 supply-intake = About { $production } a day.
-supply-intake-by-weight = By weight about { $production }.
-supply-intake-share = What you make now is { $now } % of that. Children differ: they take { $range }, so it may be { $least } to { $most } %.
-supply-intake-no-range = Children differ so much at this age that no share is worked out.
+supply-intake-by-weight = By weight { $production }.
+supply-intake-share = Children take { $range }. You make { $now } % of it ({ $least } to { $most } %).
+supply-intake-no-range = Children differ too much at this age for a share.
 supply-intake-needs-birth = For { $names } the birth date is needed.
 supply-intake-needs-weight = For { $names } a recent weight is needed.
 supply-intake-too-young = Too early for { $names }: what a child takes changes by the hour until day { $day }.
-supply-intake-by-age = By age, for children born at term (Rios-Leyvraz and Yao 2023).
-supply-intake-by-corrected-age = By age, counted from the day the child was due (Rios-Leyvraz and Yao 2023, for children born at term).
+supply-intake-by-age = For term births, by age (Rios-Leyvraz and Yao 2023).
+supply-intake-by-corrected-age = By age from the due date (Rios-Leyvraz and Yao 2023).
 supply-intake-by-rule = { $each } for each kilogram: a feeding convention up to the day a child is due, or what your unit set. Your unit’s own figure comes first.
 supply-volume = { $name }: volume on day { $day }
 supply-volume-too-early = Day { $age } is too early to judge.
@@ -2240,8 +2240,7 @@ sheet-sessions = sessions with expressing
 sheet-amounts-unknown = amounts not known
 sheet-doubtful = of gaps in doubt
 sheet-sessions-a-day = Sessions and feeds at the breast, a day
-sheet-gap-is = A gap runs from one session or feed to the next, whichever side. The nights count the same way.
-sheet-longest-gap = Longest gap of a day
+sheet-longest-gap = Longest gap of a day, whichever side
 sheet-longest-of-all = The longest
 sheet-days-beyond = Days with more than { $limit }
 sheet-born-at = born at { $weeks } weeks and { $days } days
@@ -2288,7 +2287,7 @@ sheet-source-from-memory = { $source }, { $year }, from memory
 sheet-set-anew = Set anew for this family
 sheet-rule = { $rule } { $value }
 sheet-intake = published intake
-sheet-intake-by-weight = published intake by weight
+sheet-intake-by-weight = the same by weight
 sheet-intake-range = how far children differ
 age-weeks = { $weeks ->
     [one] one week

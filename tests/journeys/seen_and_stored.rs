@@ -76,9 +76,8 @@ fn a_gap_on_the_sheet_is_between_sessions_whichever_side() {
     let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("sheet") };
     let rhythm = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "rhythm").unwrap();
     let row = |label: &str| rhythm.rows.iter().find(|row| row.label.starts_with(label)).unwrap().clone();
-    assert_eq!(row("Longest gap of a day").value, "4 h");
+    assert_eq!(row("Longest gap of a day, whichever side").value, "4 h");
     assert!(row("Days with more than 7 h").value.starts_with("0 of"), "{:?}", row("Days with more"));
-    assert!(rhythm.lines[0].contains("whichever side"), "{:?}", rhythm.lines);
     let nights = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "nights").unwrap();
     assert!(nights.lines.iter().any(|line| line.contains("4 h")), "{:?}", nights.lines);
     // Where a side is meant, it is said.

@@ -182,7 +182,7 @@ fn a_preterm_child_needs_by_its_weight_and_is_not_held_to_the_curve_for_term() {
 #[test]
 fn preterm_is_before_37_completed_weeks() {
     let told = |weeks| needs(|_, written| child(written, "Ina", Some("2026-04-20"), weeks));
-    assert!(told(36).contains("counted from the day the child was due"), "{}", told(36));
+    assert!(told(36).contains("By age from the due date"), "{}", told(36));
     assert!(told(37).contains("620 mL a day"), "{}", told(37));
 }
 

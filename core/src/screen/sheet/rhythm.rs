@@ -1,7 +1,7 @@
 //! Sessions a day and the gaps between them: the day-by-day figures, in the middle and
 //! at their ends.
 
-use super::section::{row, section};
+use super::section::{of_rows, row};
 use crate::answer::night::longest_by_day;
 use crate::answer::supply::DayProduction;
 use crate::record::Kind;
@@ -14,10 +14,7 @@ use crate::trouble::Trouble;
 pub(super) fn told(view: &View<'_>, look: &Look, limit: Span) -> Result<Option<SheetSection>, Trouble> {
     let found = longest_gaps(view, look)?;
     let rows = [sessions(view, look), gaps(view, &found), longest(view, &found), beyond(view, &found, limit)];
-    let rows: Vec<SheetRow> = rows.into_iter().flatten().collect();
-    // One meaning of a gap on the page, named: here, and of the nights.
-    let lines = if found.is_empty() { Vec::new() } else { vec![view.words().say("sheet-gap-is")] };
-    Ok((!rows.is_empty()).then(|| SheetSection { rows, lines, ..section(view, "rhythm") }))
+    Ok(of_rows(view, "rhythm", rows.into_iter().flatten().collect()))
 }
 
 /// The middle of some values, and their ends.

@@ -129,10 +129,10 @@ pub(in crate::screen) fn sources(view: &View<'_>, look: &Look) -> Result<Vec<(St
         words.with(key, &[("source", source.to_owned().into()), ("year", year.to_string().into())])
     };
     let mut found: Vec<(String, String)> = Vec::new();
-    let mut add = |source: String, said: String| {
-        if !found.iter().any(|(known, _)| *known == source) {
-            found.push((source, said));
-        }
+    let mut add = |source: String, said: String| match found.iter_mut().find(|(known, _)| *known == source) {
+        Some((_, all)) if all.split("; ").any(|known| known == said) => {}
+        Some((_, all)) => *all = format!("{all}; {said}"),
+        None => found.push((source, said)),
     };
     for one in &intakes {
         if one.basis != Basis::Rule {
