@@ -202,6 +202,26 @@ fn what_was_left_out_leaves_a_line_on_the_sheet() {
     );
 }
 
+/// The person's own words beside what came of a caution go with the notes.
+#[test]
+fn a_note_of_what_came_of_it_is_left_out_with_the_notes() {
+    let mut person = person();
+    let mut written = Written::within(berlin());
+    let seen = written.moment(person.now().minus(Span::hours(3)));
+    let at = written.moment(person.now().minus(Span::hours(2)));
+    written.fact("sign", "b", &[("at", seen.clone()), ("shivering", json!(true)), ("note", json!("Shook all night"))]);
+    let dealt = [("at", at), ("dealt_how", json!("doctor_or_midwife")), ("note", json!("Told to rest"))];
+    let caution = [("caution", json!("shivering")), ("seen", seen)];
+    written.fact("caution_dealt", "e", &[dealt.to_vec(), caution.to_vec()].concat());
+    person.bring_in(&written.file()).unwrap();
+    let own_words = |sheet: &str| ["Told to rest", "Shook all night"].map(|words| sheet.contains(words));
+    assert_eq!(own_words(&sheet(&mut person)), [true, true]);
+    person.send(Event::LeaveOut { part: "notes".to_owned(), out: true }).unwrap();
+    let without = sheet(&mut person);
+    assert_eq!(own_words(&without), [false, false], "{without}");
+    assert!(without.contains("A doctor or midwife saw me"), "who saw her is no note: {without}");
+}
+
 /// A caution is of the instant it rests on: one that is dealt with at a time before a fact that
 /// comes later from another phone stands again.
 #[test]

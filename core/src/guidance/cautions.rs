@@ -133,6 +133,9 @@ pub struct CautionSource {
     /// The fields of a sign that it is about.
     #[serde(default)]
     pub signs: Vec<String>,
+    /// Whether any one of its signs makes it; the others have a logic of their own.
+    #[serde(default)]
+    pub any_sign: bool,
     /// Whether it is out of date some time after it was seen. Nothing urgent is.
     #[serde(default)]
     pub lapses: bool,

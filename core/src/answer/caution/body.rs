@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use super::life::Track;
 use super::sign::{BodySign, Where};
 use super::{fever, lasting, Because, Births, Caution, Dealt};
-use crate::guidance::CautionRules;
+use crate::guidance::{CautionRules, CautionSource};
 use crate::time::Instant;
 
 /// What the entries are read beside.
@@ -26,14 +26,15 @@ impl<'a> Beside<'a> {
     }
 }
 
-/// Cautions that any one of their signs makes; the rest have a logic of their own.
-const OF_ANY_SIGN: &[&str] = &["harm", "emergency", "shivering", "pus", "nipple-damage"];
-
 /// Every caution from the entries up to now, whatever became of it. `signs` are in order of time.
 pub fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
     let known = signs.iter().position(|sign| sign.at > beside.now).unwrap_or(signs.len());
     let signs = signs.get(..known).unwrap_or_default();
-    let mut found: Vec<Caution> = OF_ANY_SIGN.iter().flat_map(|key| of_any_sign(key, signs, beside)).collect();
+    let mut found: Vec<Caution> = CautionSource::all()
+        .iter()
+        .filter(|source| source.any_sign)
+        .flat_map(|source| of_any_sign(&source.key, signs, beside))
+        .collect();
     found.extend(fever::cautions(signs, beside));
     found.extend(lasting::cautions(signs, beside));
     found.extend(blood(signs, beside));

@@ -24,13 +24,11 @@ struct Entry {
 }
 
 impl Entry {
-    /// Whether it names a sign that asks for more than the consultant.
+    /// Whether it names a sign that by itself asks for more than the consultant.
     fn is_urgent(&self) -> bool {
         let urgent = |source: &CautionSource| source.urgency < Urgency::Consultant;
-        // A sign at the breast is urgent only by how long it lasts or with a fever.
-        let alone = |source: &CautionSource| source.rules.is_empty();
         self.sign.there.iter().any(|(key, _)| {
-            CautionSource::all().iter().any(|source| source.is_about(key) && urgent(source) && alone(source))
+            CautionSource::all().iter().any(|source| source.any_sign && source.is_about(key) && urgent(source))
         })
     }
 }

@@ -3,7 +3,7 @@
 
 use super::section::{of_rows, row};
 use super::span::Stretch;
-use crate::answer::caution::{Because, Caution};
+use crate::answer::caution::{Became, Because, Caution};
 use crate::guidance::CautionRules;
 use crate::screen::caution::{became, because, heading, since, source_said};
 use crate::screen::shapes::{SheetRow, SheetSection};
@@ -22,9 +22,19 @@ pub(super) fn told(
     rules: &CautionRules,
 ) -> Result<Option<SheetSection>, Trouble> {
     let from = span.from.begins(view.zone, view.settings.day_start);
-    let cautions = since(view, from)?;
+    let mut cautions = since(view, from)?;
+    if left_out.has(SharePart::Notes) {
+        cautions.iter_mut().for_each(without_note);
+    }
     let goes = |caution: &&Caution| !parts_of(caution).iter().any(|part| left_out.has(*part));
     Ok(of_rows(view, "cautions", cautions.iter().filter(goes).map(|caution| said(view, caution, rules)).collect()))
+}
+
+/// What was said of it in the person's own words goes with the notes.
+fn without_note(caution: &mut Caution) {
+    if let Became::Dealt { note, .. } = &mut caution.became {
+        *note = None;
+    }
 }
 
 /// The parts that a caution rests on.

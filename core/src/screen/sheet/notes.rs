@@ -13,7 +13,7 @@ use crate::trouble::Trouble;
 const TOLD: usize = 8;
 
 /// Kinds whose notes are told where they themselves are.
-const TOLD_ELSEWHERE: &[Kind] = &[Kind::Sign, Kind::LifeEvent, Kind::CautionDealt, Kind::Visit];
+const TOLD_ELSEWHERE: &[Kind] = &[Kind::Sign, Kind::LifeEvent, Kind::CautionDealt];
 
 pub(super) fn told(view: &View<'_>, span: Stretch) -> Result<Option<SheetSection>, Trouble> {
     let words = view.words();
