@@ -29,6 +29,11 @@ pub(super) fn told(view: &View<'_>, span: Stretch) -> Result<Option<SheetSection
             let at = kind.time_field().and_then(|key| moment(&fields, key)).filter(|at| at.instant() <= view.now);
             let said = text(&fields, field).unwrap_or_default().trim().to_owned();
             let (Some(at), false) = (at, said.is_empty()) else { continue };
+            // The visit that the sheet begins with is one the consultant was at.
+            let begins = span.since_visit && LocalDay::of(&at, view.settings.day_start) == span.from;
+            if kind == Kind::Visit && begins {
+                continue;
+            }
             let beside = (kind != Kind::Note).then(|| words.say(&format!("kind-{}", kind.name())));
             found.push((at, beside.unwrap_or_default(), said));
         }
