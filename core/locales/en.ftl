@@ -1406,6 +1406,8 @@ trouble-no-such-record = This entry is not there.
 trouble-no-such-record-do = Go back and look at the day again.
 trouble-fault = Something in Drawwell went wrong.
 trouble-fault-do = Try again. What was written down before is safe.
+trouble-table = Drawwell can't read its own rules: { $file }, line { $line } ({ $why }).
+trouble-table-do = Your record was not touched. Install Drawwell again, or go back to the version before.
 
 ## Figures
 

@@ -86,6 +86,7 @@ impl Present {
 impl App {
     /// Opens a journal, making it where there is none.
     pub fn open(path: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
+        crate::guidance::check()?;
         let (present, _) = Present::read(clock);
         let opened = Journal::open(&path, &opening.device, present.now)?;
         let mut app = Self {

@@ -1,10 +1,8 @@
 //! The rules of cautions, typed, and where each caution comes from.
 
-use std::sync::OnceLock;
-
 use serde::Deserialize;
 
-use super::Rules;
+use super::{tables::Tables, Rules};
 use crate::quantity::{Count, Quantity, Score, Share, Temperature};
 use crate::time::Span;
 
@@ -162,28 +160,14 @@ pub struct Advice {
 impl Advice {
     /// The one of this name.
     pub fn named(key: &str) -> Option<&'static Self> {
-        Table::shipped().advice.iter().find(|advice| advice.key == key)
-    }
-}
-
-#[derive(Deserialize, Default)]
-struct Table {
-    caution: Vec<CautionSource>,
-    advice: Vec<Advice>,
-}
-
-impl Table {
-    fn shipped() -> &'static Self {
-        static ALL: OnceLock<Table> = OnceLock::new();
-        // A table that cannot be read is caught by its test.
-        ALL.get_or_init(|| toml::from_str(super::rule::CAUTIONS).unwrap_or_default())
+        Tables::shipped().advice.iter().find(|advice| advice.key == key)
     }
 }
 
 impl CautionSource {
     /// All there are, the most urgent first.
     pub fn all() -> &'static [Self] {
-        &Table::shipped().caution
+        &Tables::shipped().cautions
     }
 
     /// The one of this name.

@@ -1,8 +1,8 @@
 //! Published intake of human milk by age, as data.
 
-use std::sync::OnceLock;
-
 use serde::Deserialize;
+
+use super::tables::Tables;
 
 /// Where a figure comes from.
 #[derive(Debug, Clone, PartialEq, Eq, Deserialize, Default)]
@@ -62,9 +62,7 @@ pub struct PublishedIntake {
 impl PublishedIntake {
     /// As it is shipped.
     pub fn shipped() -> &'static Self {
-        static ALL: OnceLock<PublishedIntake> = OnceLock::new();
-        // A table that cannot be read is caught by its test.
-        ALL.get_or_init(|| toml::from_str(include_str!("intake.toml")).unwrap_or_default())
+        &Tables::shipped().intake
     }
 
     /// How far children of an age differ, where that was published.

@@ -11,6 +11,7 @@ mod kit;
 mod night;
 mod rule;
 mod supply;
+mod tables;
 
 pub use caseload::CaseloadRules;
 pub use cautions::{Advice, CautionRules, CautionSource, Urgency};
@@ -20,3 +21,4 @@ pub use kit::{CycleRange, FitRules, KitRules};
 pub use night::{Evidence, NightRules, RefillRules};
 pub use rule::{Rule, Rules};
 pub use supply::SupplyRules;
+pub use tables::check;

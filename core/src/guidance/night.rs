@@ -1,10 +1,8 @@
 //! The rules that Tonight goes by, typed, and the evidence on how often.
 
-use std::sync::OnceLock;
-
 use serde::Deserialize;
 
-use super::Rules;
+use super::{tables::Tables, Rules};
 use crate::quantity::{Count, Share};
 use crate::time::Span;
 
@@ -66,17 +64,10 @@ pub struct Evidence {
     pub from_memory: bool,
 }
 
-#[derive(Deserialize)]
-struct Table {
-    evidence: Vec<Evidence>,
-}
-
 impl Evidence {
     /// All there is, as it is shipped.
     pub fn on_sessions_a_day() -> &'static [Self] {
-        static ALL: OnceLock<Vec<Evidence>> = OnceLock::new();
-        // A table that cannot be read is caught by its test.
-        ALL.get_or_init(|| toml::from_str::<Table>(super::rule::NIGHT).map(|t| t.evidence).unwrap_or_default())
+        &Tables::shipped().evidence
     }
 }
 

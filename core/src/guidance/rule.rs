@@ -1,8 +1,8 @@
 //! A rule, and the table of them.
 
-use std::sync::OnceLock;
-
 use serde::Deserialize;
+
+use super::tables::Tables;
 
 /// A rule as it is shipped.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
@@ -27,42 +27,16 @@ pub struct Rule {
     pub from_memory: bool,
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Table {
-    rule: Vec<Rule>,
-    /// Read elsewhere.
-    #[serde(default, rename = "evidence")]
-    _evidence: serde::de::IgnoredAny,
-    /// Read elsewhere.
-    #[serde(default, rename = "caution")]
-    _cautions: serde::de::IgnoredAny,
-    /// Read elsewhere.
-    #[serde(default, rename = "advice")]
-    _advice: serde::de::IgnoredAny,
-}
-
 /// The rules as shipped, and what was set instead.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Rules {
     set: std::collections::BTreeMap<String, f64>,
 }
 
-const TABLES: &[&str] =
-    &[include_str!("supply.toml"), include_str!("kit.toml"), NIGHT, CAUTIONS, include_str!("caseload.toml")];
-/// The rules of cautions, and where each caution comes from.
-pub(super) const CAUTIONS: &str = include_str!("cautions.toml");
-/// The rules of Tonight, and its evidence.
-pub(super) const NIGHT: &str = include_str!("night.toml");
-
 impl Rules {
     /// Every rule as it is shipped, in the order of the tables.
     pub fn shipped() -> &'static [Rule] {
-        static SHIPPED: OnceLock<Vec<Rule>> = OnceLock::new();
-        // A table that cannot be read is caught by its test, and has no rules here.
-        SHIPPED.get_or_init(|| {
-            TABLES.iter().filter_map(|text| toml::from_str::<Table>(text).ok()).flat_map(|t| t.rule).collect()
-        })
+        &Tables::shipped().rules
     }
 
     /// The rule of a name, as it is shipped.
