@@ -7,6 +7,8 @@ from pathlib import Path
 import pytest
 from drawwell import Clock, Drawwell, Event, Opening, Place
 
+from PIL import Image, ImageChops
+
 from conftest import BERLIN
 
 DEMO = Path(__file__).parents[2] / "demo-data" / "family.jsonl"
@@ -120,3 +122,15 @@ def test_an_empty_record_makes_a_quiet_page(open_record, present, tmp_path):
     assert said.startswith("Visit sheet ")
     assert "This is not a diagnosis. Local guidance and licensed care come first." in said
     assert facts(tmp_path / "empty.pdf")["Pages"] == "1"
+
+
+def test_the_picture_on_the_pages_is_that_of_the_sheet_as_it_is_set_now(family, set_sheet, tmp_path):
+    """`cargo xtask pictures --docs` makes it anew."""
+    sheet = set_sheet(family)
+    subprocess.run(["pdftoppm", "-png", "-r", "110", "-singlefile", str(sheet), str(tmp_path / "now")], check=True)
+    shown = Image.open(DEMO.parents[1] / "docs" / "pictures" / "visit-sheet.png").convert("L")
+    now = Image.open(tmp_path / "now.png").convert("L")
+    assert shown.size == now.size
+    # A line that moves or a word that changes is some hundred dots; softer edges are none.
+    differ = sum(count for step, count in enumerate(ImageChops.difference(shown, now).histogram()) if step > 96)
+    assert differ < 40, f"{differ} dots differ"

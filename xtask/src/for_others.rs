@@ -29,7 +29,7 @@ pub(crate) fn health_records(places: &Places) -> Result<(), Stop> {
 }
 
 /// Writes them anew, so that none is left of an older program.
-fn write(places: &Places) -> Result<PathBuf, Stop> {
+pub(crate) fn write(places: &Places) -> Result<PathBuf, Stop> {
     let folder = places.for_others();
     if folder.exists() {
         fs::remove_dir_all(&folder).map_err(|error| Stop::new(format!("{}: {error}", folder.display())))?;

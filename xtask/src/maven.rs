@@ -1,15 +1,16 @@
 //! How Maven is asked to do something.
 
 use std::{
+    fs,
     path::{Path, PathBuf},
     process::Command,
 };
 
 use crate::{
+    java,
     place::{Build, Places},
-    process,
+    process, proxy,
     stop::Stop,
-    tool::Tool,
 };
 
 /// Maven itself, or the wrapper that stands in `app-shell`.
@@ -33,8 +34,25 @@ pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
 
 /// Maven on a folder that stands by itself.
 pub(crate) fn alone(places: &Places, folder: &Path) -> Result<Command, Stop> {
-    let program = program(&places.app_shell()).ok_or_else(|| Stop::new(Tool::Maven.missing()))?;
+    let program = program(&places.app_shell()).ok_or_else(|| Stop::new("Maven is missing"))?;
     let mut command = process::command(places, program);
     command.args(["--batch-mode", "--no-transfer-progress", "--file"]).arg(folder.join("pom.xml"));
+    if let Some(home) = java::home() {
+        command.env("JAVA_HOME", home);
+    }
+    if let Some(elsewhere) = own_repository(places) {
+        command.arg(format!("-Dmaven.repo.local={}", elsewhere.display()));
+    }
+    command.args(proxy::for_java());
     Ok(command)
+}
+
+/// Where Maven keeps what it fetched, when the home can't be written to.
+fn own_repository(places: &Places) -> Option<PathBuf> {
+    let home = PathBuf::from(std::env::var_os(if cfg!(windows) { "USERPROFILE" } else { "HOME" })?);
+    let usual = home.join(".m2").join("repository");
+    let tried = usual.join(format!("drawwell-{}.tmp", std::process::id()));
+    let written = fs::create_dir_all(&usual).and_then(|()| fs::write(&tried, b""));
+    let _ = fs::remove_file(&tried);
+    written.is_err().then(|| places.scratch().join("maven"))
 }

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use crate::{library, stop::Stop};
+use crate::{library, machine::Consent, stop::Stop};
 
 /// Which of Cargo's two builds is meant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -22,22 +22,28 @@ impl Build {
     }
 }
 
-/// The two roots everything else is named from.
+/// The two roots everything else is named from, and what may be done to the machine around them.
 #[derive(Debug)]
 pub(crate) struct Places {
     root: PathBuf,
     target: PathBuf,
+    consent: Consent,
 }
 
 impl Places {
     /// Asks Cargo, which started this program.
-    pub(crate) fn find() -> Result<Self, Stop> {
+    pub(crate) fn find(consent: Consent) -> Result<Self, Stop> {
         let unknown = || Stop::new("start this as `cargo xtask`, anywhere in the work tree");
         let manifest = std::env::var_os("CARGO_MANIFEST_DIR").map(PathBuf::from).ok_or_else(unknown)?;
         let program = std::env::current_exe().map_err(|_| unknown())?;
         let root = manifest.parent().ok_or_else(unknown)?;
         let target = program.parent().and_then(Path::parent).ok_or_else(unknown)?;
-        Ok(Self { root: root.to_path_buf(), target: target.to_path_buf() })
+        Ok(Self { root: root.to_path_buf(), target: target.to_path_buf(), consent })
+    }
+
+    /// Whether what is missing may be installed.
+    pub(crate) fn consent(&self) -> Consent {
+        self.consent
     }
 
     pub(crate) fn root(&self) -> &Path {
@@ -83,6 +89,21 @@ impl Places {
 
     pub(crate) fn python_home(&self) -> PathBuf {
         self.target.join("python").join("venv")
+    }
+
+    /// What a tour draws.
+    pub(crate) fn tour(&self) -> PathBuf {
+        self.target.join("tour")
+    }
+
+    /// What people install.
+    pub(crate) fn packages(&self) -> PathBuf {
+        self.target.join("packages")
+    }
+
+    /// The pictures that the pages show.
+    pub(crate) fn shown(&self) -> PathBuf {
+        self.root.join("docs").join("pictures")
     }
 
     pub(crate) fn scratch(&self) -> PathBuf {

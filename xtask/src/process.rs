@@ -1,6 +1,9 @@
 //! Running another program, with its output left where the person can read it.
 
-use std::{ffi::OsStr, process::Command};
+use std::{
+    ffi::OsStr,
+    process::{Command, ExitStatus},
+};
 
 use crate::{place::Places, stop::Stop};
 
@@ -17,7 +20,18 @@ pub(crate) fn command(places: &Places, program: impl AsRef<OsStr>) -> Command {
             command.env_remove(name);
         }
     }
+    // A program that takes the environment for ASCII can't name a folder with an umlaut.
+    let locale =
+        ["LC_ALL", "LC_CTYPE", "LANG"].iter().filter_map(|name| std::env::var(name).ok()).find(|it| !it.is_empty());
+    if cfg!(unix) && !locale.is_some_and(|locale| speaks_utf8(&locale)) {
+        command.env("LC_ALL", "C.UTF-8");
+    }
     command
+}
+
+fn speaks_utf8(locale: &str) -> bool {
+    let locale = locale.to_lowercase();
+    locale.contains("utf-8") || locale.contains("utf8")
 }
 
 /// Cargo, the one that started this program.
@@ -27,12 +41,17 @@ pub(crate) fn cargo(places: &Places) -> Command {
 
 /// Runs to the end; anything but success stops the work, with the command in the message.
 pub(crate) fn run(command: &mut Command) -> Result<(), Stop> {
-    let status = command.status().map_err(|error| Stop::new(format!("{}: {error}", line(command))))?;
+    let status = status(command)?;
     if status.success() {
         Ok(())
     } else {
         Err(Stop::new(format!("{}: {status}", line(command))))
     }
+}
+
+/// Runs to the end and tells how it ended.
+pub(crate) fn status(command: &mut Command) -> Result<ExitStatus, Stop> {
+    command.status().map_err(|error| Stop::new(format!("{}: {error}", line(command))))
 }
 
 /// Runs to the end and gives what it wrote; what it complains of is left where it is read.

@@ -31,6 +31,21 @@ pub(crate) fn accessible(places: &Places) -> Result<(), Stop> {
     process::run(judge.arg("verify"))
 }
 
+/// The invented family's sheet alone.
+pub(crate) fn of_the_family(places: &Places, folder: &Path, pdf: &Path) -> Result<(), Stop> {
+    fs::create_dir_all(folder).map_err(|error| Stop::at(folder, &error))?;
+    let family = folder.join("sheet-of.drawwell");
+    for ending in ["", "-wal", "-shm"] {
+        let _ = fs::remove_file(folder.join(format!("sheet-of.drawwell{ending}")));
+    }
+    run(places, &family, "import", places.root().join("demo-data").join("family.jsonl").as_os_str())?;
+    run(places, &family, "sheet", pdf.as_os_str())?;
+    for ending in ["", "-wal", "-shm"] {
+        let _ = fs::remove_file(folder.join(format!("sheet-of.drawwell{ending}")));
+    }
+    Ok(())
+}
+
 /// Sets them anew, so that none is left of an older program.
 fn set(places: &Places) -> Result<PathBuf, Stop> {
     let folder = places.sheets();

@@ -24,7 +24,8 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
     }
 }
 
-fn build(places: &Places) -> Result<(), Stop> {
+/// The library, and what writes its faces: in one go, so that both share what they stand on.
+pub(crate) fn build(places: &Places) -> Result<(), Stop> {
     process::run(process::cargo(places).args(["build", "-p", "drawwell-bindings", "-p", "drawwell-generator"]))
 }
 

@@ -1,13 +1,14 @@
 //! `cargo xtask test`: every check there is.
 
 use crate::{
-    android, for_others, maven,
+    android, for_others,
+    machine::Tool,
+    maven, package,
     place::{Build, Places},
-    process, python, sheets,
+    process, python, sheets, shell,
     step::{self, Step},
     stop::Stop,
     surface,
-    tool::Tool,
 };
 
 /// In this order: what is quick to fail comes first, and `build` makes what
@@ -18,7 +19,7 @@ const STEPS: &[Step] = &[
     Step { name: "licences", tools: &[Tool::Deny], after: &[], act: licences },
     Step { name: "lints", tools: &[Tool::Linter], after: &[], act: lints },
     Step { name: "build", tools: &[], after: &[], act: build },
-    Step { name: "rust", tools: &[], after: &["build"], act: rust },
+    Step { name: "rust", tools: &[Tool::Age, Tool::Minisign, Tool::Codes], after: &["build"], act: rust },
     Step { name: "surface", tools: &[], after: &["build"], act: faces },
     Step { name: "python", tools: &[Tool::Python, Tool::Poppler], after: &["surface"], act: in_python },
     Step { name: "units", tools: &[Tool::Node], after: &["build"], act: for_others::units },
@@ -29,21 +30,27 @@ const STEPS: &[Step] = &[
         act: for_others::health_records,
     },
     Step { name: "sheet", tools: &[Tool::Java, Tool::Maven], after: &["build"], act: sheets::accessible },
-    Step { name: "shell", tools: &[Tool::Java, Tool::Maven, Tool::Resources], after: &["surface"], act: shell },
+    Step {
+        name: "shell",
+        tools: &[Tool::Java, Tool::Maven, Tool::Drawing, Tool::Fonts, Tool::Resources],
+        after: &["surface"],
+        act: shell,
+    },
     Step {
         name: "package-without-core",
         tools: &[Tool::Alignment, Tool::Signature],
         after: &["shell"],
         act: android::apk::without_core,
     },
+    Step { name: "package", tools: shell::DRAWS, after: &["surface"], act: package::tried::run },
 ];
 
 /// Runs all of them, or one with what it needs.
 pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
     match words.iter().map(String::as_str).collect::<Vec<_>>().as_slice() {
-        [] => step::run(places, &STEPS.iter().collect::<Vec<_>>()),
+        [] => step::run(places, "test", &STEPS.iter().collect::<Vec<_>>()),
         ["--only", name] => match step::only(STEPS, name) {
-            Some(steps) => step::run(places, &steps),
+            Some(steps) => step::run(places, "test", &steps),
             None => Err(Stop::new(format!("there is no step {name}; there are {}", names()))),
         },
         ["--list"] => {

@@ -1,11 +1,12 @@
-//! Writes into a folder what other programs are to judge: `health-record/*.json`, and
-//! `units.json` with every unit we write.
+//! Writes into a folder what other programs are to judge: `health-record/*.json`,
+//! `units.json` with every unit we write, and a sealed record for a desktop to open.
 
 use std::fs;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use drawwell_tests::handed_over;
+use drawwell_core::screen::shapes::Event;
+use drawwell_tests::{handed_over, person::Person, visiting};
 
 fn main() -> ExitCode {
     let Some(folder) = std::env::args_os().nth(1).map(PathBuf::from) else {
@@ -28,5 +29,13 @@ fn write(folder: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
         fs::write(records.join(format!("{name}.json")), file)?;
     }
     fs::write(folder.join("units.json"), serde_json::to_vec_pretty(&handed_over::units())?)?;
+    fs::write(folder.join("shared.drawwell-family"), sealed()?)?;
     Ok(())
+}
+
+/// The invented family's record, sealed with a passphrase.
+fn sealed() -> Result<Vec<u8>, drawwell_core::trouble::Trouble> {
+    let field = "seal-passphrase".to_owned();
+    let typed = "seven wells stand by the mill and the meadow".to_owned();
+    visiting::takes(&mut Person::of_the_invented_family()?, Event::Enter { id: field.clone(), field, typed })
 }

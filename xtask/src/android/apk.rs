@@ -4,12 +4,12 @@ use std::path::PathBuf;
 
 use super::{dex, native, package, readback, room};
 use crate::{
+    machine::{self, Tool},
     maven,
     place::{Build, Places},
     process,
     stop::Stop,
     surface,
-    tool::{self, Tool},
 };
 
 /// Builds it whole. Where the core can't be built for a phone nothing is made:
@@ -18,7 +18,7 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
     if !words.is_empty() {
         return Err(Stop::new("cargo xtask apk"));
     }
-    tool::need(places, &[Tool::Java, Tool::Maven, Tool::Resources, Tool::Alignment, Tool::Signature])?;
+    machine::need(places, &[Tool::Java, Tool::Maven, Tool::Resources, Tool::Alignment, Tool::Signature])?;
     if let Some(lacking) = native::lacking(places) {
         return Err(Stop::new(format!("no package is made: {lacking}")));
     }

@@ -8,7 +8,7 @@
 //! zips for all of them. Read `apk` first.
 
 pub(crate) mod apk;
-mod archive;
+pub(crate) mod archive;
 mod dex;
 mod libraries;
 mod native;

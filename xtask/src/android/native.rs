@@ -3,7 +3,7 @@
 use std::{fs, path::Path};
 
 use super::{archive::Entry, room};
-use crate::{place::Places, process, stop::Stop, tool};
+use crate::{machine, place::Places, process, stop::Stop};
 
 /// What a phone calls its kind, and what Rust does.
 const KINDS: [(&str, &str); 2] = [("arm64-v8a", "aarch64-linux-android"), ("x86_64", "x86_64-linux-android")];
@@ -17,7 +17,7 @@ pub(crate) fn lacking(places: &Places) -> Option<String> {
     if kit.is_none() {
         return Some("ANDROID_NDK_HOME names no folder".into());
     }
-    if !tool::answers(process::cargo(places).args(["ndk", "--version"])) {
+    if !machine::answers(process::cargo(places).args(["ndk", "--version"])) {
         return Some("cargo-ndk is missing: cargo install cargo-ndk --locked".into());
     }
     let missing = KINDS.iter().map(|(_, target)| *target).find(|target| !has_target(places, target));

@@ -2,6 +2,7 @@ package drawwell.android
 
 import android.app.UiModeManager
 import android.graphics.Bitmap
+import android.graphics.BitmapFactory
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.graphics.luminance
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
@@ -10,7 +11,9 @@ import drawwell.surface.Event
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.pictures.Older
 import drawwell.ui.pictures.drawing
+import org.junit.Assert.assertFalse
 import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
@@ -23,7 +26,7 @@ import java.io.File
 
 /** The activity as it is really drawn by Android: kept in `target/pictures`, to be looked at beside the desk's. */
 @RunWith(RobolectricTestRunner::class)
-@Config(qualifiers = "w412dp-h892dp-mdpi")
+@Config(qualifiers = "w412dp-h892dp-xhdpi")
 class PicturesTest {
     @get:Rule
     val rule = createEmptyComposeRule()
@@ -109,8 +112,15 @@ class PicturesTest {
             val dots = IntArray(picture.width * picture.height)
             picture.getPixels(dots, 0, picture.width, 0, 0, picture.width, picture.height)
             assertTrue("$name is blank", dots.toSet().size > 50)
+            shown(name)?.let { assertFalse("$name is older than its screen: cargo xtask pictures --docs", Older.than(it, dots)) }
             holds(dots.map { Color(it).luminance() })
         }
+    }
+
+    /** The dots of the picture that a page shows, if one does. */
+    private fun shown(name: String): IntArray? {
+        val kept = BitmapFactory.decodeFile(File(System.getProperty("drawwell.shown"), "$name.png").path) ?: return null
+        return IntArray(kept.width * kept.height).also { kept.getPixels(it, 0, kept.width, 0, 0, kept.width, kept.height) }
     }
 
     private companion object {

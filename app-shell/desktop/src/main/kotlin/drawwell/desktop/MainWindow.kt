@@ -62,6 +62,7 @@ class MainWindow(private val options: Options) {
     @Composable
     private fun FrameWindowScope.Front() {
         LaunchedEffect(Unit) { watchTheClock() }
+        LaunchedEffect(Unit) { options.file?.let { conversation.bringIn(it.absolutePath) } }
         LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {
             frame = window

@@ -11,8 +11,8 @@ data class Options(
     val time: ZonedDateTime? = null,
     /** A folder to draw every screen into, without a window. */
     val pictures: File? = null,
-    /** How the name of a screen begins, where not all are to be drawn. */
-    val only: String = "",
+    /** Which pictures are to be drawn, where not all are: whole names, or how names of screens begin. */
+    val only: List<String> = emptyList(),
     /** Whether to tell how long the start took, and close. */
     val measure: Boolean = false,
     /** Whether to draw with more contrast, where the desk can't say that it wants it. */
@@ -21,9 +21,11 @@ data class Options(
     val caseload: Boolean = false,
     /** The folder of the caseload instead of the usual one. */
     val caseloadFolder: File? = null,
+    /** A file to bring in: one that was opened with this program. */
+    val file: File? = null,
 ) {
     companion object {
-        private const val KNOWN = "--record, --caseload, --time, --pictures, --only, --measure, --contrast"
+        private const val KNOWN = "--record, --caseload, --time, --pictures, --only, --measure, --contrast, and a file to open"
 
         fun read(arguments: Array<String>): Options {
             var options = Options()
@@ -38,10 +40,13 @@ data class Options(
                     )
                     "--time" -> options.copy(time = Moments.read(value(name)))
                     "--pictures" -> options.copy(pictures = File(value(name)))
-                    "--only" -> options.copy(only = value(name))
+                    "--only" -> options.copy(only = value(name).split(','))
                     "--measure" -> options.copy(measure = true)
                     "--contrast" -> options.copy(contrast = true)
-                    else -> throw IllegalArgumentException("unknown: $name (known: $KNOWN)")
+                    else -> {
+                        require(!name.startsWith("--")) { "unknown: $name (known: $KNOWN)" }
+                        options.copy(file = File(name))
+                    }
                 }
             }
             return options

@@ -63,6 +63,7 @@ class CaseloadWindow(private val options: Options) {
     /** Knows the window, looks again when it comes to the front, and takes in what a watched folder brings. */
     @Composable
     private fun FrameWindowScope.Front() {
+        LaunchedEffect(Unit) { options.file?.let { conversation.bringIn(it.absolutePath) } }
         LaunchedEffect(Unit) { watch.run { conversation.takeIn(it.path) } }
         LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {

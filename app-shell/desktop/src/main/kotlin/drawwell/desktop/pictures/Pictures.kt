@@ -7,48 +7,53 @@ import drawwell.surface.Palette
 import drawwell.surface.Screen
 import drawwell.ui.ScreenView
 import drawwell.ui.caseload.CaseloadView
-import java.io.File
+import org.jetbrains.skia.Image
 
-/** Draws every screen of a walk through the app, in every look. */
-class Pictures(private val folder: File) {
+/** Draws every screen of a walk through the app, in every look; of these names, or all where there are none. */
+class Pictures(private val wanted: List<String> = emptyList(), private val drawn: (name: String, picture: Image) -> Unit) {
     private val typefaces = DesktopTypefaces.load()
 
-    /** Those whose name begins with `only`, which is all of them where it is empty. */
-    fun take(only: String) {
-        if (only.startsWith(CASELOAD) || CASELOAD.startsWith(only)) desks(only)
-        if (only.startsWith(CASELOAD)) return
-        Walk.screens().filterKeys { it.startsWith(only) }.forEach { (name, shown) ->
-            take("$name.light", shown, Look(Hand.RIGHT, Palette.LIGHT))
-            take("$name.night", shown, Look(Hand.RIGHT, Palette.NIGHT))
-            take("$name.contrast", shown, Look(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
-            take("$name.contrast-night", shown, Look(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
-            take("$name.left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
-            take("$name.large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
-            take("$name.large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
+    fun take() {
+        if (wanted.isEmpty() || wanted.any { it.startsWith(CASELOAD) }) desks()
+        if (wanted.any { it.startsWith(CASELOAD) } && wanted.all { it.startsWith(CASELOAD) }) return
+        Walk.screens().forEach { (name, shown) ->
+            take(name, "light", shown, Look(Hand.RIGHT, Palette.LIGHT))
+            take(name, "night", shown, Look(Hand.RIGHT, Palette.NIGHT))
+            take(name, "contrast", shown, Look(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
+            take(name, "contrast-night", shown, Look(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
+            take(name, "left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
+            take(name, "large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
+            take(name, "large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
             if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight || shown.screen is Screen.Sheet) {
-                take("$name.whole", shown, Look(Hand.RIGHT, Palette.LIGHT), whole = true)
-                take("$name.whole-night", shown, Look(Hand.RIGHT, Palette.NIGHT), whole = true)
-                take("$name.whole-large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
+                take(name, "whole", shown, Look(Hand.RIGHT, Palette.LIGHT), whole = true)
+                take(name, "whole-night", shown, Look(Hand.RIGHT, Palette.NIGHT), whole = true)
+                take(name, "whole-large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
             }
-            if (shown.screen.scrolls()) take("$name.light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
+            if (shown.screen.scrolls()) take(name, "light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
         }
     }
 
-    private fun desks(only: String) = CaseloadWalk.screens().filterKeys { it.startsWith(only) }.forEach { (name, shown) ->
-        desk("$name.light", shown, Palette.LIGHT)
-        desk("$name.night", shown, Palette.NIGHT)
-        desk("$name.large", shown, Palette.LIGHT, LARGE)
+    private fun desks() = CaseloadWalk.screens().forEach { (name, shown) ->
+        desk(name, "light", shown, Palette.LIGHT)
+        desk(name, "night", shown, Palette.NIGHT)
+        desk(name, "large", shown, Palette.LIGHT, LARGE)
     }
 
-    private fun desk(name: String, shown: ShownAtDesk, palette: Palette, fontScale: Float = 1f) {
+    /** A whole name has a dot in it: `now-ready.light`; `now` is how several begin. */
+    private fun isWanted(screen: String, look: String) =
+        wanted.isEmpty() || wanted.any { if ('.' in it) it == "$screen.$look" else screen.startsWith(it) }
+
+    private fun desk(name: String, look: String, shown: ShownAtDesk, palette: Palette, fontScale: Float = 1f) {
+        if (!isWanted(name, look)) return
         val image = Rendering.desk(fontScale) {
             CaseloadView(shown.caseload.dressed(Look(Hand.RIGHT, palette)), typefaces, reducedMotion = true, trouble = shown.trouble) {}
         }
-        Rendering.write(File(folder, "$name.png"), image)
+        drawn("$name.$look", image)
     }
 
     private fun take(
         name: String,
+        called: String,
         shown: Shown,
         look: Look,
         fontScale: Float = 1f,
@@ -56,10 +61,11 @@ class Pictures(private val folder: File) {
         whole: Boolean = false,
         higherContrast: Boolean = false,
     ) {
+        if (!isWanted(name, called)) return
         val image = Rendering.image(fontScale, scrolled, whole) {
             ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
         }
-        Rendering.write(File(folder, "$name.png"), image)
+        drawn("$name.$called", image)
     }
 
     private fun Screen.scrolls() = when (this) {
