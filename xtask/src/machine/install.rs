@@ -18,7 +18,7 @@ use crate::{place::Places, process, stop::Stop};
 struct Plan {
     packages: BTreeSet<&'static str>,
     components: Vec<&'static str>,
-    crates: Vec<(&'static str, &'static str)>,
+    crates: Vec<[&'static str; 3]>,
     /// What this machine's manager has not, or there is no manager.
     by_hand: Vec<Tool>,
 }
@@ -29,7 +29,7 @@ impl Plan {
         for tool in missing {
             match packages::of(*tool) {
                 From::Component(name) => plan.components.push(name),
-                From::Crate { name, version } => plan.crates.push((name, version)),
+                From::Crate { name, version, features } => plan.crates.push([name, version, features]),
                 From::Packages(names) => match manager.map(|manager| names.by(manager)) {
                     None | Some([]) => plan.by_hand.push(*tool),
                     Some(names) => plan.packages.extend(names),
@@ -48,8 +48,11 @@ impl Plan {
         if !self.components.is_empty() {
             commands.push(words(&["rustup", "component", "add"], &self.components));
         }
-        for (name, version) in &self.crates {
-            commands.push(words(&["cargo", "install", name, "--locked", "--version", version], &[]));
+        for [name, version, features] in &self.crates {
+            commands.push(words(
+                &["cargo", "install", name, "--locked", "--version", version, "--features", features],
+                &[],
+            ));
         }
         commands
     }

@@ -13,7 +13,7 @@ pub(super) enum From {
     /// By rustup.
     Component(&'static str),
     /// Built by Cargo from its registry.
-    Crate { name: &'static str, version: &'static str },
+    Crate { name: &'static str, version: &'static str, features: &'static str },
 }
 
 /// What each manager calls it; nothing where it has none.
@@ -43,9 +43,9 @@ pub(super) fn of(tool: Tool) -> From {
     From::Packages(match tool {
         Tool::Formatter => return From::Component("rustfmt"),
         Tool::Linter => return From::Component("clippy"),
-        Tool::Deny => return From::Crate { name: "cargo-deny", version: "0.20.2" },
-        Tool::Notices => return From::Crate { name: "cargo-about", version: "0.9.3" },
-        Tool::Bom => return From::Crate { name: "cargo-cyclonedx", version: "0.5.9" },
+        Tool::Deny => return From::Crate { name: "cargo-deny", version: "0.20.2", features: "default" },
+        Tool::Notices => return From::Crate { name: "cargo-about", version: "0.9.3", features: "cli" },
+        Tool::Bom => return From::Crate { name: "cargo-cyclonedx", version: "0.5.9", features: "default" },
         Tool::Python => Names {
             apt: &["python3", "python3-venv"],
             dnf: &["python3"],
