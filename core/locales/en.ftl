@@ -1007,6 +1007,14 @@ plan-out-of-date = This plan could be accepted until { $date }.
 plan-out-of-date-do = Ask your consultant for a new one.
 plan-older = A newer plan from her is here already.
 plan-older-do = Nothing of the older one was taken in.
+plan-ahead = This plan is dated more than a day ahead.
+plan-ahead-do = Ask your consultant to set her clock right and send it again. Nothing of it was taken in.
+plan-not-compared = This plan may be hers, but you have not compared the words yet.
+plan-not-compared-do = Open her page under Visit, read the words to each other, and then open the plan again.
+plan-other-content = A plan with the same number but other content is here.
+plan-other-content-do = Ask your consultant which one holds. Nothing was changed.
+plan-accepted-before = You had accepted: { $said }
+plan-left-before = You had left: { $said }
 
 ## The consultant's desk
 
@@ -1134,7 +1142,54 @@ done-open-passphrase = Open it
 leave-sealed = Leave this file
 leave-sealed-detail = The file itself stays where it is
 consultant-words = Do these words match hers?
-consultant-compare = Read them to each other, on the phone or at the visit. If one differs, take the key out and ask her for it again.
+consultant-words-same = You compared these words
+consultant-compare = Read them to each other, on the phone or at the visit. If even one differs, it is not her key.
+consultant-compared = You said that they were the same. Compare them again whenever you like.
+words-same = The words are the same
+words-differ = They differ, or not now
+words-differ-detail = Nothing is kept. You can open her card again at any time.
+asked-card = A consultant’s card
+asked-card-changed = A consultant of this name is here already, with other keys. A new phone or program is a good reason, but ask her. Her old keys are taken out once the new words are the same; undo brings them back.
+asked-phone = Another phone of your family
+asked-phone-compare = Open this page’s card on the other phone and compare the words. If even one differs, it is not your other phone’s.
+asked-file = A file to bring in
+asked-phones = Bring in what another phone of your family wrote down?
+asked-plain = Bring in what this file says?
+asked-new = { $count ->
+    [one] One new entry
+   *[other] { $count } new entries
+}
+asked-other = { $count ->
+    [one] One entry says something else then
+   *[other] { $count } entries say something else then
+}
+asked-out = { $count ->
+    [one] One entry is taken out
+   *[other] { $count } entries are taken out
+}
+asked-undo = Nothing is brought in before you say so, and undo takes all of it back.
+asked-settled = It would also set
+asked-clears = { $what }: { $before } now, nothing then
+asked-dealt = { $count ->
+    [one] That a caution was dealt with
+   *[other] That { $count } cautions were dealt with
+}
+asked-more = { $count ->
+    [one] and one more
+   *[other] and { $count } more
+}
+asked-take = Bring it in
+asked-leave = Leave it
+asked-nothing = Nothing waits for an answer.
+asked-nothing-do = Open the file again.
+phone-known = From now on you can bring in what that phone hands over.
+phone-card = This phone’s card
+phone-card-detail = For another phone of your family
+phone-card-how = Scan this with the other phone’s camera, or take the line there. Then compare the words. Do the same the other way round.
+seal-with-words = Seal with: { $words }
+seal-with-words-detail = Made up for this file. Write it down or tell it by voice; it is not kept.
+consultant-not-compared = You have not compared the words with her yet.
+consultant-not-compared-do = Open her page, read the words to each other, and say that they are the same.
 share-what-goes = What you leave out on the visit sheet is left out here, too. It is sealed for her alone, and goes by whatever you use: mail, messenger, cable.
 not-a-diagnosis-share = What is shared is not a diagnosis. Local guidance and licensed care come first.
 share-with = Share with her
@@ -1150,7 +1205,9 @@ bad-sealing-key-do = Take in her key again.
 bad-own-keys = The keys of this device can’t be read.
 bad-own-keys-do = Restore the record from a backup, or ask for new files to be sealed for a new key.
 bad-passphrase-empty = There is no passphrase yet.
-bad-passphrase-empty-do = Type a few words that only you two know.
+bad-passphrase-empty-do = Take the words that are offered, or type some that only you two know.
+bad-passphrase-weak = That passphrase is too easy to find out.
+bad-passphrase-weak-do = Take the words that are offered, or type at least { $least } characters, { $different } of them different.
 sealed-other-key = This file is sealed for another key.
 sealed-other-key-do = Ask for it to be sealed for this device.
 sealed-wrong-passphrase = That is not its passphrase.
@@ -1167,16 +1224,31 @@ sealed-newer = This file is sealed in a way that this version does not know.
 sealed-newer-do = Update the app, then try again.
 sealed-nothing-waits = No file waits for a passphrase.
 sealed-nothing-waits-do = Choose the file again.
-signed-not-readable = This is not a signed plan.
-signed-not-readable-do = Ask your consultant for it again.
+signed-not-readable = This is not a signed file.
+signed-not-readable-do = Ask for it again.
 signed-by-a-stranger = This plan is not from a consultant whose key you took in.
 signed-by-a-stranger-do = Take in her key first, or ask from whom it is. Nothing of it was taken in.
-signed-not-as-it-was = This plan was changed after it was signed.
-signed-not-as-it-was-do = Ask your consultant for it again. Nothing of it was taken in.
+signed-not-as-it-was = This file was changed after it was signed.
+signed-not-as-it-was-do = Ask for it again. Nothing of it was taken in.
 family-file-not-one = This is not a family’s record.
 family-file-not-one-do = Ask whether it is the right file. Nothing of it was taken in.
 family-file-line = Line { $line } of this record can’t be read.
 family-file-line-do = Ask for the file again. Nothing of it was taken in.
+family-file-limits = This record holds more of something than any family’s does.
+family-file-limits-do = Ask whether it is the right file. Nothing of it was taken in.
+family-file-ahead = This file is dated more than a day ahead.
+family-file-ahead-do = Set the clock right on the device it comes from, and ask for it again. Nothing of it was taken in.
+family-file-unsigned = Nobody signed this file.
+family-file-unsigned-do = Ask for it to be shared again with the newest version. Nothing of it was taken in.
+family-file-stranger = This file is not from a phone of your family that you know.
+family-file-stranger-do = Compare the other phone’s card first: Visit, then sharing. Nothing of it was taken in.
+family-file-other = Some entries in this file did not fit what is here and were left. Ask the family whether a phone was set up from a copy.
+family-key-changed = This file is signed with another key than this family’s.
+family-key-changed-do = Ask the family by voice whether they changed phones. If they did, remove the family here and take its record in anew. Nothing of it was taken in.
+desk-unsealed = A file in the watched folder was not sealed.
+desk-unsealed-do = Open it by hand if you know where it comes from. Nothing of it was taken in.
+sealed-too-many-wait = { $count } files wait for their passphrases already.
+sealed-too-many-wait-do = Open or leave some of them first.
 family-file-of-another = This is another family’s record.
 family-file-of-another-do = It can only be opened in the consultant’s program, or on a phone whose record is still empty.
 open-tables = Tables
@@ -1249,6 +1321,7 @@ about-care = Not a diagnosis
 about-care-detail = Drawwell keeps a record and does sums. It never urges more vacuum. Your care team, the pump’s manual and the unit’s own rules come first. If you feel ill or worried, ask them.
 about-zones = Clock changes
 about-zones-detail = Drawwell carries the world’s clock changes as they were known in release { $release } of the IANA time zone data. Where the clock of this device shows another hour now, the device’s hour is taken.
+read-only = The record can be read, but nothing can be written down: the disk is full or may not be written. Free some space or allow writing, then close the app and open it again.
 clock-ahead = Another device’s clock was { $span } ahead. Please set it right.
 
 ## Bringing a file in
@@ -1268,6 +1341,18 @@ report-taken = { $count ->
 report-unchanged = { $count ->
     [one] One entry said nothing new.
    *[other] { $count } entries said nothing new.
+}
+report-kept-back = { $count ->
+    [one] One thing was left, since it is this record’s own
+   *[other] { $count } things were left, since they are this record’s own
+}
+report-other = { $count ->
+    [one] One change did not fit what is here and was left
+   *[other] { $count } changes did not fit what is here and were left
+}
+report-ahead = { $count ->
+    [one] One change is dated more than a day ahead and was left for then
+   *[other] { $count } changes are dated more than a day ahead and were left for then
 }
 report-line = Line { $line }
 report-more = { $count ->
@@ -1291,6 +1376,8 @@ line-other-kind = An entry of another kind has this id.
 line-other-kind-do = Give each entry its own id.
 line-not-utf8 = The line is not in UTF-8.
 line-not-utf8-do = Save the file as UTF-8 and bring it in again.
+line-only-when-empty = Consultants and plans come in from an unsigned file only while the record is empty.
+line-only-when-empty-do = Take in her card, or ask her for the plan again.
 line-too-long = The line is longer than any entry can be.
 line-too-long-do = Each entry stands on a line of its own.
 
@@ -1374,7 +1461,7 @@ bad-no-plan-do = Choose in Tonight how many sessions a day.
 trouble-busy = Another program has the record open.
 trouble-busy-do = Close it there and try again. Nothing was changed.
 trouble-read-only = The record may not be written here.
-trouble-read-only-do = Allow writing to its folder, or move it. Nothing was changed.
+trouble-read-only-do = Allow writing to its folder, then close the app and open it again. Nothing was changed.
 trouble-full = There is no room left on this device.
 trouble-full-do = Free some space and try again. What was written down before is safe.
 trouble-disk = The disk did not take what was to be written.
@@ -1404,6 +1491,12 @@ trouble-device-name = The device’s name cannot be used.
 trouble-device-name-do = It is made of letters and figures, at most 32.
 trouble-no-such-record = This entry is not there.
 trouble-no-such-record-do = Go back and look at the day again.
+trouble-not-kept = This could not be written down.
+trouble-not-kept-do = Close the app and open it again, then try once more. What was written down before is safe.
+trouble-no-file = That is not a file.
+trouble-no-file-do = Choose a file, not a folder or a device.
+trouble-onto-a-record = A record lies there already.
+trouble-onto-a-record-do = Choose another name or folder. It was not touched.
 trouble-fault = Something in Drawwell went wrong.
 trouble-fault-do = Try again. What was written down before is safe.
 trouble-table = Drawwell can't read its own rules: { $file }, line { $line } ({ $why }).

@@ -11,6 +11,8 @@ pub mod app;
 pub mod caseload;
 pub mod guidance;
 pub mod journal;
+pub mod limits;
+pub mod private_file;
 pub mod quantity;
 pub mod record;
 pub mod screen;

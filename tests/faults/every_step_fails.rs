@@ -46,6 +46,8 @@ fn fail_each(journal: &mut Journal, mut deed: impl FnMut(&mut Journal) -> Result
         let folder = tempfile::tempdir().unwrap();
         let twin = folder.path().join("twin");
         journal.connection().execute("VACUUM INTO ?1", [twin.to_str().unwrap()]).unwrap();
+        // A copy would be noticed, and go on under another name.
+        rusqlite::Connection::open(&twin).unwrap().execute("DELETE FROM place", []).unwrap();
         let mut twin = Journal::open(&twin, "one", NOW).unwrap().journal;
         deed(&mut twin).unwrap();
         whole_state(&twin)

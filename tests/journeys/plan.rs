@@ -344,7 +344,7 @@ fn every_plan_that_is_not_for_this_family_from_its_consultant_is_refused_with_it
     let record = person.record().unwrap();
 
     // Another consultant, who has the record and whose card was never taken in.
-    let typed = |id: &str| Event::Enter { id: id.into(), field: id.into(), typed: "otter plum".into() };
+    let typed = |id: &str| Event::Enter { id: id.into(), field: id.into(), typed: "otter plum kite anchor".into() };
     let by_passphrase = takes(&mut person, typed("seal-passphrase")).unwrap();
     let mut stranger = Desk::beside(&person).unwrap();
     stranger.bring_in(&by_passphrase).unwrap();

@@ -4,24 +4,25 @@ use drawwell_core::journal::{Change, Journal};
 use drawwell_core::record::Kind;
 use drawwell_core::screen::shapes::{Clock, Effect, Event, FieldKind, Place, Screen};
 use drawwell_core::share::family_file;
-use drawwell_core::share::sealed::card::Card;
+use drawwell_core::share::sealed::card::{Card, Whose};
 use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::{Instant, Span};
 use drawwell_core::trouble::Trouble;
 use drawwell_tests::person::Person;
+use drawwell_tests::visiting::takes_card;
 
 fn person() -> Person {
     Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap()
 }
 
 fn card(keys: &OwnKeys, name: &str) -> Card {
-    Card { name: name.to_owned(), sealing_key: keys.sealing_key().unwrap(), signing_key: keys.signing_key().unwrap() }
+    Card { whose: Whose::Consultant, name: name.to_owned(), sealing_key: keys.sealing_key().unwrap(), signing_key: keys.signing_key().unwrap() }
 }
 
 /// Takes the card in as it is scanned, and gives the consultant's record.
 fn take_in(person: &mut Person, card: &Card) -> String {
-    person.send(Event::TakeCardIn { card: card.write() }).unwrap();
+    takes_card(person, &card.write()).unwrap();
     person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned()
 }
 
@@ -50,7 +51,7 @@ fn the_card_is_taken_in_once_and_its_words_are_hers() {
     assert_eq!(consultant["name"], "Ada Marsh & co. \u{5d0}");
     let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
     assert_eq!(findings.figure, her.words().join(" "));
-    assert_eq!(findings.figure.split(' ').count(), 8);
+    assert_eq!(findings.figure.split(' ').count(), 10);
     assert_ne!(card(&OwnKeys::make().unwrap(), "Ada").words(), her.words());
 }
 
@@ -120,7 +121,7 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
     let event = Event::Enter {
         id: "seal-passphrase".into(),
         field: "seal-passphrase".into(),
-        typed: " otter plum kite ".into(),
+        typed: " otter plum kite anchor ".into(),
     };
     let file = handed_over(&mut one, event).unwrap();
 
@@ -134,16 +135,16 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
         field: "open-passphrase".to_owned(),
         typed: typed.to_owned(),
     };
-    assert_eq!(two.send(open("otter plum kit")).unwrap_err().key, "sealed-wrong-passphrase");
-    two.send(open("otter plum kite")).unwrap();
+    assert_eq!(two.send(open("otter plum kite ancho")).unwrap_err().key, "sealed-wrong-passphrase");
+    two.send(open("otter plum kite anchor")).unwrap();
     assert!(two.record().unwrap().contains("Left is back"));
-    assert_eq!(two.send(open("otter plum kite")).unwrap_err().key, "sealed-nothing-waits");
+    assert_eq!(two.send(open("otter plum kite anchor")).unwrap_err().key, "sealed-nothing-waits");
 
     let mut stranger = person();
     note(&mut stranger, "Somebody else.");
     stranger.bring_in(&file).unwrap();
     let record = stranger.record().unwrap();
-    assert_eq!(stranger.send(open("otter plum kite")).unwrap_err().key, "family-file-of-another");
+    assert_eq!(stranger.send(open("otter plum kite anchor")).unwrap_err().key, "family-file-of-another");
     assert_eq!(stranger.record().unwrap(), record, "the record is as it was");
 }
 

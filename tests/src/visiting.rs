@@ -128,9 +128,18 @@ impl Desk {
     }
 }
 
+/// Opens a card and says that its words are the same.
+pub fn takes_card(person: &mut Person, card: &str) -> Result<(), Trouble> {
+    person.send(Event::TakeCardIn { card: card.to_owned() })?;
+    match person.find("words-same")? {
+        Some(_) => person.press("words-same"),
+        None => Ok(()),
+    }
+}
+
 /// Takes a consultant's card in and shares the record with her.
 pub fn shares(person: &mut Person, card: &str) -> Result<Vec<u8>, Trouble> {
-    person.send(Event::TakeCardIn { card: card.to_owned() })?;
+    takes_card(person, card)?;
     let Screen::Findings { findings, .. } = person.screen()? else { return Err(fault(())) };
     let share = findings.actions.iter().find(|action| action.key == "share-with").cloned();
     takes(person, share.ok_or_else(|| fault(()))?.event)

@@ -10,7 +10,7 @@ use crate::journal::Writing;
 use crate::record::{text, Fields, Kind, RULES, SETTINGS};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place};
 use crate::screen::{Shared, View};
-use crate::share::sealed::card::Card;
+use crate::share::sealed::card::{Card, Whose};
 use crate::time::{Instant, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
@@ -91,6 +91,11 @@ impl App {
         plan.map_or(Ok(None), |plan| said(&plan, "plan_for"))
     }
 
+    /// Says something with care after what was done.
+    pub(crate) fn tell_of(&mut self, key: &'static str) {
+        self.tell(key, crate::screen::shapes::Tone::Caution);
+    }
+
     /// A record of the desk.
     pub(crate) fn record(&self, id: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
         self.journal()?.record(id)
@@ -115,6 +120,7 @@ impl App {
         let keys = self.own_keys()?;
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         Ok(Card {
+            whose: if self.purpose == For::Desk { Whose::Consultant } else { Whose::Phone },
             name: text(&settings, "sheet_name").unwrap_or_default().to_owned(),
             sealing_key: keys.sealing_key()?,
             signing_key: keys.signing_key()?,

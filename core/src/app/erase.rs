@@ -13,10 +13,14 @@ impl App {
         drop(self.journal.take());
         let erased = erase_files(&self.path);
         // Whatever could not be removed, there is a record to go on with.
-        self.journal = Some(Journal::open(&self.path, &self.opening.device, present.now)?.journal);
+        let mut journal = Journal::open(&self.path, &self.opening.device, present.now)?.journal;
+        // What was erased had its numbers: others may know them.
+        journal.write_under_a_new_name(&self.opening.device, present.now)?;
+        self.journal = Some(journal);
         erased?;
         self.places = vec![Place::Now];
         (self.report, self.awaits, self.passphrase, self.waits) = (None, None, None, None);
+        (self.offered, self.waiting) = (None, None);
         self.said.clear();
         self.tell("record-erased", Tone::Quiet);
         // Nothing calls any more: an empty record wants no alarm.

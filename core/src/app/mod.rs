@@ -7,6 +7,7 @@
 //! whole.
 
 mod amounts;
+mod asked;
 mod caution;
 mod desk;
 mod enter;
@@ -22,17 +23,20 @@ mod tonight;
 mod trace;
 mod whole;
 
-pub(crate) use plan::OF_RHYTHM;
+pub(crate) use plan::{is_part_before, part_before, OF_RHYTHM};
+pub(crate) use sharing::is_compared;
 pub use whole::look_after;
 
 use std::path::PathBuf;
 
+use age::secrecy::{ExposeSecret, SecretString};
 use serde_json::json;
 
 use crate::journal::{Journal, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
 use crate::screen::{self, AlarmsAre, Said, View};
 use crate::share::exchange::Report;
+use crate::share::sealed::passphrase;
 use crate::share::sheet::Press;
 use crate::text::Texts;
 use crate::time::{Instant, Zone};
@@ -54,8 +58,12 @@ pub struct App {
     awaits: Option<String>,
     /// For whom it is open.
     purpose: desk::For,
-    /// To seal with, until the file is written; nowhere but here.
-    passphrase: Option<String>,
+    /// To seal with, until the file is written or something else is done; nowhere but here.
+    passphrase: Option<SecretString>,
+    /// A passphrase that was made up to be offered.
+    offered: Option<SecretString>,
+    /// What waits for a yes.
+    waiting: Option<asked::Waiting>,
     /// A sealed file that waits for its passphrase.
     waits: Option<Vec<u8>>,
     /// How the host can call, as it said last.
@@ -100,6 +108,8 @@ impl App {
             awaits: None,
             purpose: desk::For::default(),
             passphrase: None,
+            offered: None,
+            waiting: None,
             waits: None,
             alarms: AlarmsAre::default(),
             press: None,
@@ -135,6 +145,8 @@ impl App {
         view.said = &self.said;
         view.report = self.report.as_ref();
         view.alarms = self.alarms;
+        view.asked = self.waiting.as_ref().map(|waiting| &waiting.asked);
+        view.offered = self.offered.as_ref().map(|words| words.expose_secret());
         match &self.purpose {
             desk::For::Own => {}
             desk::For::Desk => view.desk = true,
@@ -176,7 +188,7 @@ impl App {
     ) -> Result<Screen, Trouble> {
         let (present, _) = Present::read(clock);
         let card = match (&self.purpose, place) {
-            (desk::For::Desk, Place::OwnCard) => Some(self.own_card()?),
+            (desk::For::Desk | desk::For::Own, Place::OwnCard) => Some(self.own_card()?),
             _ => None,
         };
         let screen = self.mended(present, |app| {
@@ -269,9 +281,17 @@ impl App {
     }
 
     fn react(&mut self, event: Event, present: Present) -> Result<Vec<Effect>, Trouble> {
+        // A file that was not written after all: its passphrase is let go.
+        if !matches!(event, Event::Wake | Event::AlarmsAre { .. }) {
+            self.passphrase = None;
+        }
         match event {
             Event::Go { place } => {
                 self.awaits = None;
+                self.offered = match place {
+                    Place::Sharing => Some(SecretString::from(passphrase::make()?)),
+                    _ => None,
+                };
                 self.go(place);
                 Ok(Vec::new())
             }
@@ -332,6 +352,9 @@ impl App {
                 self.not_in_the_invented()?;
                 self.take_card_in(&card, present)
             }
+            Event::TakeWaiting => self.take_waiting(present),
+            Event::LeaveWaiting => Ok(self.leave_waiting()),
+            Event::WordsSame { consultant } => self.words_same(&consultant, present),
             Event::ShareWith { consultant } => self.share_with(&consultant, present),
             // These are the caseload's own.
             Event::OpenFamily { .. }
@@ -415,6 +438,7 @@ impl App {
             | Place::CaseFamily { .. }
             | Place::Removing { .. }
             | Place::Sealed
+            | Place::Asked
             | Place::Cautions
             | Place::Report
             | Place::Sheet
@@ -455,6 +479,7 @@ fn moves_the_plan(event: &Event) -> bool {
             | Event::MovePlanned { .. }
             | Event::SkipPlanned { .. }
             | Event::SnoozePlanned { .. }
+            | Event::TakeWaiting
             | Event::Undo
             | Event::Redo
     )

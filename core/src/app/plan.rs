@@ -4,9 +4,11 @@ use std::io::Write;
 
 use serde_json::{json, Value};
 
+use super::sharing::is_compared;
 use super::{buzz, App, Present};
 use crate::journal::Writing;
-use crate::record::{check, moment, text, Fields, Kind, RHYTHM, RULES, SETTINGS};
+use crate::limits;
+use crate::record::{check, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::share::plan::{self, Addressee, ReadPlan};
 use crate::share::sealed::signed;
@@ -23,37 +25,76 @@ fn missing() -> Trouble {
 }
 
 impl App {
-    /// Takes in a signed plan and opens it; nothing in it holds before it is accepted.
+    /// Takes in a signed plan and opens it; nothing in it holds before it is accepted. A later
+    /// one of the same plan takes the place of what was not answered and asks again about what
+    /// was and is another now.
     pub(super) fn take_plan_in(&mut self, signed_text: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let mut keys = Vec::new();
-        for row in self.journal()?.of_kind(Kind::Consultant)? {
-            let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
-            keys.extend(text(&fields, "signing_key").map(str::to_owned));
-        }
-        let (text_of_plan, key) = signed::verify(signed_text, &keys)?;
-        let read = plan::read(text_of_plan)?;
+        let (text_of_plan, key, name) = self.from_a_consultant(signed_text)?;
+        let mut read = plan::read(text_of_plan)?;
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         if text(&settings, "family") != Some(read.family.as_str()) {
             return Err(Trouble::bad("", "plan-for-another"));
         }
         let view = self.view(present)?;
         let day = |date: crate::time::LocalDay| view.words().date(date);
+        if read.made.instant().since(present.now) > limits::AHEAD {
+            return Err(Trouble::bad("", "plan-ahead"));
+        }
         if let Some(until) = read.good_until.filter(|until| until.days_since(view.today()) < 0) {
             return Err(Trouble::bad("", "plan-out-of-date").with("date", day(until)));
         }
-        if self.journal()?.record(&read.plan.0)?.is_none() {
-            self.not_older(&read, key)?;
-            self.keep_plan(&read, key, present)?;
+        // From whom it is, her card says and not her plan.
+        read.plan.1.insert("plan_from".to_owned(), json!(name));
+        read.plan.1.insert("revision".to_owned(), json!(read.revision));
+        match self.journal()?.record(&read.plan.0)? {
+            Some((_, there)) => {
+                if text(&there, "signing_key") != Some(key.as_str()) {
+                    return Err(Trouble::bad("", "plan-other-content"));
+                }
+                match read.revision.cmp(&u64::from(whole(&there, "revision").unwrap_or(1))) {
+                    std::cmp::Ordering::Less => return Err(Trouble::bad("", "plan-older")),
+                    std::cmp::Ordering::Equal => self.is_the_same(&read)?,
+                    std::cmp::Ordering::Greater => self.keep_plan(&read, &key, present)?,
+                }
+            }
+            None => {
+                self.not_older(&read, &key, present)?;
+                self.keep_plan(&read, &key, present)?;
+            }
         }
         self.go(Place::Plan { id: read.plan.0 });
         Ok(vec![buzz("plan-in")])
     }
 
-    /// A plan from before one that is in already is no longer what she proposes.
-    fn not_older(&self, read: &ReadPlan, key: &str) -> Result<(), Trouble> {
+    /// The text of a plan, the key it is signed with, and the name on the card of that key. Only
+    /// of a consultant whose words were compared.
+    fn from_a_consultant<'t>(&self, signed_text: &'t str) -> Result<(&'t str, String, String), Trouble> {
+        let (mut compared, mut others) = (Vec::new(), Vec::new());
+        for row in self.journal()?.of_kind(Kind::Consultant)? {
+            let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
+            let Some(key) = text(&fields, "signing_key").map(str::to_owned) else { continue };
+            let name = text(&fields, "name").unwrap_or_default().to_owned();
+            if is_compared(&fields) { compared.push((key, name)) } else { others.push(key) }
+        }
+        let keys: Vec<String> = compared.iter().map(|(key, _)| key.clone()).collect();
+        match signed::verify(signed_text, &keys) {
+            Ok((text, key)) => {
+                let name = compared.iter().find(|(known, _)| known == key).map(|(_, name)| name.clone());
+                Ok((text, key.to_owned(), name.unwrap_or_default()))
+            }
+            Err(_) if signed::verify(signed_text, &others).is_ok() => Err(Trouble::bad("", "plan-not-compared")),
+            Err(why) => Err(why),
+        }
+    }
+
+    /// A plan from before one that is in already is no longer what she proposes. One that is
+    /// dated far ahead of now was never to be believed.
+    fn not_older(&self, read: &ReadPlan, key: &str, present: Present) -> Result<(), Trouble> {
         for row in self.journal()?.of_kind(Kind::Plan)? {
             let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
-            let later = moment(&fields, "at").is_some_and(|at| at.instant() > read.made.instant());
+            let later = moment(&fields, "at").is_some_and(|at| {
+                at.instant() > read.made.instant() && at.instant().since(present.now) <= limits::AHEAD
+            });
             if later && text(&fields, "signing_key") == Some(key) {
                 return Err(Trouble::bad("", "plan-older"));
             }
@@ -61,15 +102,45 @@ impl App {
         Ok(())
     }
 
+    /// The same plan twice says nothing new; under the same number with other content, one of
+    /// the two is not what it says.
+    fn is_the_same(&self, read: &ReadPlan) -> Result<(), Trouble> {
+        let there = crate::screen::parts_of_plan(self.journal()?, &read.plan.0)?;
+        let plan = self.journal()?.record(&read.plan.0)?.map(|(_, fields)| fields).unwrap_or_default();
+        let says = |key: &str| plan.get(key) == read.plan.1.get(key);
+        let same = ["at", "good_until", "plan_words"].into_iter().all(says)
+            && there.len() == read.parts.len()
+            && there.iter().zip(&read.parts).all(|((id, part), (new_id, new))| id == new_id && says_the_same(part, new));
+        match same {
+            true => Ok(()),
+            false => Err(Trouble::bad("", "plan-other-content")),
+        }
+    }
+
     fn keep_plan(&mut self, read: &ReadPlan, key: &str, present: Present) -> Result<(), Trouble> {
         let came = self.view(present)?.present();
+        let there = crate::screen::parts_of_plan(self.journal()?, &read.plan.0)?;
         self.journal_mut()?.act("plan-in", "", present.now, |w| {
             let (id, fields) = &read.plan;
-            write(w, id, Kind::Plan, fields)?;
+            put(w, id, Kind::Plan, fields)?;
             w.set(id, "signing_key", &json!(key))?;
             w.set(id, "came", &came.to_json())?;
             for (id, fields) in &read.parts {
-                write(w, id, Kind::PlanPart, fields)?;
+                let before = there.iter().find(|(known, _)| known == id).map(|(_, part)| part);
+                if before.is_some_and(|part| says_the_same(part, fields)) {
+                    continue;
+                }
+                // What was answered before stays to be read beside what it is now.
+                if let Some(answered) = before.filter(|part| part.contains_key("answer")) {
+                    let mut kept = answered.clone();
+                    kept.insert("plan".to_owned(), json!(plan_before(&read.plan.0)));
+                    put(w, &part_before(id), Kind::PlanPart, &kept)?;
+                }
+                put(w, id, Kind::PlanPart, fields)?;
+            }
+            let gone = |id: &String| !read.parts.iter().any(|(new, _)| new == id);
+            for (id, _) in there.iter().filter(|(id, _)| gone(id)) {
+                w.set(id, "taken_out", &json!(true))?;
             }
             Ok(())
         })
@@ -157,9 +228,21 @@ impl App {
         let told = |_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file");
         file.write_all(&sealed).and_then(|()| file.flush()).map_err(told)?;
         let at = self.view(present)?.present().to_json();
-        self.journal_mut()?.quiet_act(present.now, |w| w.set(plan, "sent", &at))?;
+        let revision = self.next_revision(plan)?;
+        self.journal_mut()?.quiet_act(present.now, |w| {
+            w.set(plan, "sent", &at)?;
+            w.set(plan, "revision", &json!(revision))
+        })?;
         self.tell("plan-handed-over", Tone::Quiet);
         Ok(Some(()))
+    }
+
+    /// How often a plan will have been sent with the next time. One that was sent before plans
+    /// were counted was sent once.
+    fn next_revision(&self, plan: &str) -> Result<u64, Trouble> {
+        let fields = self.journal()?.record(plan)?.map(|(_, fields)| fields).unwrap_or_default();
+        let sent = whole(&fields, "revision").map(u64::from);
+        Ok(sent.unwrap_or(u64::from(fields.contains_key("sent"))) + 1)
     }
 
     fn plan_file(&mut self, plan: &str, present: Present) -> Result<Vec<u8>, Trouble> {
@@ -178,7 +261,8 @@ impl App {
             crate::screen::parts_of_plan(self.journal()?, plan)?.into_iter().map(|(_, fields)| fields).collect();
         let made = self.view(present)?.present();
         let keys = self.own_keys()?;
-        plan::write(plan, &fields, &parts, &Addressee { family, sealing_key, from }, &keys, &made)
+        let revision = self.next_revision(plan)?;
+        plan::write(plan, &fields, &parts, &Addressee { family, sealing_key, from, revision }, &keys, &made)
     }
 
     /// Adds a part to a plan on the desk, and opens it.
@@ -244,10 +328,36 @@ fn sets(part: &str, fields: &Fields) -> Vec<Sets> {
     }
 }
 
-fn write(w: &mut Writing<'_>, id: &str, kind: Kind, fields: &Fields) -> Result<(), Trouble> {
+/// Puts a record as it is said, and nothing of before.
+fn put(w: &mut Writing<'_>, id: &str, kind: Kind, fields: &Fields) -> Result<(), Trouble> {
     w.set(id, "kind", &json!(kind.name()))?;
+    let there = w.record(id)?.map(|(_, fields)| fields).unwrap_or_default();
+    for field in there.keys().filter(|field| *field != "kind" && !fields.contains_key(*field)) {
+        w.set(id, field, &Value::Null)?;
+    }
     for (field, value) in fields {
         w.set(id, field, value)?;
     }
     Ok(())
+}
+
+/// Whether a part that is here says what one that came says; the answer to it is the parent's.
+fn says_the_same(there: &Fields, new: &Fields) -> bool {
+    let own = |key: &str| ["kind", "answer", "answered"].contains(&key);
+    there.iter().filter(|(key, _)| !own(key)).eq(new.iter().filter(|(key, _)| !own(key)))
+}
+
+/// The record in which an answered part is kept as it was before a later plan changed it.
+pub(crate) fn part_before(part: &str) -> String {
+    format!("{part}-before")
+}
+
+/// Whether a record is such a part.
+pub(crate) fn is_part_before(part: &str) -> bool {
+    part.ends_with("-before")
+}
+
+/// The plan that such a part is said to be of: none that is shown.
+fn plan_before(plan: &str) -> String {
+    format!("{plan}-before")
 }

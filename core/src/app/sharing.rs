@@ -2,15 +2,19 @@
 
 use std::io::Write;
 
+use age::secrecy::{ExposeSecret, SecretString};
 use serde_json::json;
 
 use super::{buzz, App, Present};
+use crate::journal::Merged;
+use crate::limits;
 use crate::record::{text, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::sealed::{self, card::Card, own_keys::OwnKeys, OpenWith, SealFor, Sealed};
+use crate::share::exchange::Report;
+use crate::share::sealed::{self, own_keys::OwnKeys, passphrase, spoken, OpenWith, SealFor, Sealed};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The key of a sealed family file begins so; behind it stands for whom.
@@ -22,37 +26,10 @@ const CONTENT_TYPE: &str = "application/octet-stream";
 /// Names under which own secrets are kept.
 const OPENS: &str = "opens";
 const SIGNS: &str = "signs";
+/// And those of the family's other phones, which are public.
+const PHONES: &str = "phones";
 
 impl App {
-    /// Takes in a consultant's card: one more consultant, or a new name for one that is known.
-    pub(super) fn take_card_in(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let card = Card::read(typed)?;
-        let today = self.view(present)?.today().date().format("%Y-%m-%d").to_string();
-        let known = self.consultant_with(&card.sealing_key)?;
-        let id = self.journal_mut()?.act("card-in", "", present.now, |w| {
-            let id = known.unwrap_or_else(|| w.new_id());
-            w.set(&id, "kind", &json!(Kind::Consultant.name()))?;
-            w.set(&id, "name", &json!(card.name))?;
-            w.set(&id, "sealing_key", &json!(card.sealing_key))?;
-            w.set(&id, "signing_key", &json!(card.signing_key))?;
-            w.set(&id, "taken_in", &json!(today))?;
-            Ok(id)
-        })?;
-        self.go(Place::Consultant { id });
-        Ok(vec![buzz("card-in")])
-    }
-
-    fn consultant_with(&self, sealing_key: &str) -> Result<Option<String>, Trouble> {
-        let all = self.journal()?.of_kind(Kind::Consultant)?;
-        for row in all {
-            let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
-            if text(&fields, "sealing_key") == Some(sealing_key) {
-                return Ok(Some(row.subject));
-            }
-        }
-        Ok(None)
-    }
-
     /// Asks where the record goes, sealed for a consultant.
     pub(super) fn share_with(&mut self, consultant: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         self.sealing_key_of(consultant)?;
@@ -62,8 +39,7 @@ impl App {
     /// Asks where the record goes, sealed with a passphrase. It is kept until the file is
     /// written, and nowhere but in memory.
     pub(super) fn share_by_passphrase(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let passphrase = passphrase(typed, SEAL_PASSPHRASE)?;
-        self.passphrase = Some(passphrase);
+        self.passphrase = Some(SecretString::from(passphrase::own(typed, SEAL_PASSPHRASE)?));
         self.ask_where_sealed(BY_PASSPHRASE, present)
     }
 
@@ -86,9 +62,11 @@ impl App {
     ) -> Result<Option<()>, Trouble> {
         let Some(to) = key.strip_prefix(FAMILY) else { return Ok(None) };
         let to = match to {
-            BY_PASSPHRASE => SealFor::Passphrase(
-                self.passphrase.take().ok_or_else(|| Trouble::bad(SEAL_PASSPHRASE, "bad-passphrase-empty"))?,
-            ),
+            BY_PASSPHRASE => {
+                let kept = self.passphrase.take();
+                let kept = kept.ok_or_else(|| Trouble::bad(SEAL_PASSPHRASE, "bad-passphrase-empty"))?;
+                SealFor::Passphrase(kept.expose_secret().to_owned())
+            }
             consultant => SealFor::Keys(vec![self.sealing_key_of(consultant)?]),
         };
         let plain = self.family_file(present)?;
@@ -99,7 +77,7 @@ impl App {
         Ok(Some(()))
     }
 
-    /// The record as a family file, not sealed yet.
+    /// The record as a family file, signed and not sealed yet.
     fn family_file(&mut self, present: Present) -> Result<Vec<u8>, Trouble> {
         let family = self.family_name(present)?;
         let keys = self.own_keys()?;
@@ -109,12 +87,15 @@ impl App {
             family,
             made: self.view(present)?.present(),
             sealing_key: keys.sealing_key()?,
+            signing_key: Some(keys.signing_key()?),
+            next_signing_key: None,
+            phones: self.phones()?,
             left_out: SharePart::ALL.iter().filter(|p| left_out.has(**p)).map(|p| p.name().to_owned()).collect(),
             says: self.texts.say("not-a-diagnosis-share"),
         };
         let mut plain = Vec::new();
         family_file::write(self.journal()?, &header, &left_out, &mut plain)?;
-        Ok(plain)
+        family_file::sign(&plain, &header, &keys)
     }
 
     fn settings_fields(&self) -> Result<Fields, Trouble> {
@@ -152,6 +133,9 @@ impl App {
         let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
         let (kind, fields) = self.journal()?.record(consultant)?.ok_or_else(missing)?;
         let key = text(&fields, "sealing_key").filter(|_| kind == Kind::Consultant);
+        if key.is_some() && !is_compared(&fields) {
+            return Err(Trouble::bad("sealing_key", "consultant-not-compared"));
+        }
         key.map(str::to_owned).ok_or_else(|| Trouble::bad("sealing_key", "bad-sealing-key"))
     }
 
@@ -173,43 +157,91 @@ impl App {
 
     /// Opens the file that waits for its passphrase.
     pub(super) fn open_sealed(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let passphrase = passphrase(typed, OPEN_PASSPHRASE)?;
+        // What others sealed with may be any passphrase.
+        let passphrase = Some(typed.trim()).filter(|typed| !typed.is_empty());
+        let passphrase = passphrase.ok_or_else(|| Trouble::bad(OPEN_PASSPHRASE, "bad-passphrase-empty"))?;
         let file = self.waits.as_ref().ok_or_else(|| Trouble::bad(OPEN_PASSPHRASE, "sealed-nothing-waits"))?;
-        let plain = sealed::open(file, &OpenWith::Passphrase(passphrase))?;
+        let plain = sealed::open(file, &OpenWith::Passphrase(passphrase.to_owned()))?;
         let effects = self.bring_opened_in(&plain, present)?;
         self.waits = None;
         Ok(effects)
     }
 
+    /// Takes in what was sealed or signed: a plan of a consultant's, or changes of the family's
+    /// own phones. Into a record that is not empty they come after a question.
     pub(super) fn bring_opened_in(&mut self, plain: &[u8], present: Present) -> Result<Vec<Effect>, Trouble> {
-        if sealed::signed::is_signed(plain) {
+        if sealed::signed::is_signed(plain) && !family_file::is_one(plain) {
             let text = std::str::from_utf8(plain).map_err(|_| Trouble::bad("", "signed-not-readable"))?;
             return self.take_plan_in(text, present);
         }
         let FamilyFile { header, changes } = family_file::read(plain)?;
         let own = text(&self.settings_fields()?, "family").map(str::to_owned);
-        // Another phone of this family, or a record that is begun anew with its own copy.
-        if own.as_deref() != Some(header.family.as_str()) && !self.journal()?.is_empty()? {
+        if header.made.instant().since(present.now) > limits::AHEAD {
+            return Err(Trouble::bad("", "family-file-ahead"));
+        }
+        if self.journal()?.is_empty()? {
+            let merged = self.journal_mut()?.begin_with(&changes, present.now)?;
+            if let Some(key) = &header.signing_key {
+                self.know_phone(key)?;
+            }
+            return self.report_merged(merged, present);
+        }
+        if own.as_deref() != Some(header.family.as_str()) {
             return Err(Trouble::bad("", "family-file-of-another"));
         }
-        let merged = self.journal_mut()?.merge(&changes, present.now)?;
-        self.report = Some(crate::share::exchange::Report {
+        let key = header.signing_key.ok_or_else(|| Trouble::bad("", "family-file-unsigned"))?;
+        if self.own_keys()?.signing_key()? != key && !self.phones()?.contains(&key) {
+            return Err(Trouble::bad("", "family-file-stranger"));
+        }
+        let (merged, differences) = self.journal_mut()?.would_merge(&changes, present.now)?;
+        if differences.is_empty() {
+            return self.report_merged(merged, present);
+        }
+        Ok(self.ask_about_changes(changes, differences))
+    }
+
+    /// What came of changes, as a page.
+    pub(super) fn report_merged(&mut self, merged: Merged, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let report = Report {
             taken: merged.taken,
             unchanged: merged.known,
-            ..crate::share::exchange::Report::default()
-        });
+            other: merged.other,
+            ahead: merged.ahead,
+            ..Report::default()
+        };
+        self.report_brought_in(report, present)
+    }
+
+    pub(super) fn report_brought_in(&mut self, report: Report, present: Present) -> Result<Vec<Effect>, Trouble> {
+        self.report = Some(report);
         self.go(Place::Report);
         let mut effects = self.session_effects(present)?;
         effects.extend(self.reminder_effects(present)?);
         effects.extend([buzz("bring-in"), Effect::Tend]);
         Ok(effects)
     }
+
+    /// The signing keys of this family's other phones, as far as they were compared here.
+    fn phones(&self) -> Result<Vec<String>, Trouble> {
+        let kept = self.journal()?.secret(PHONES)?.unwrap_or_default();
+        Ok(kept.split_whitespace().map(str::to_owned).collect())
+    }
+
+    /// From here on files that a phone signed are the family's own.
+    pub(super) fn know_phone(&mut self, signing_key: &str) -> Result<(), Trouble> {
+        let mut phones = self.phones()?;
+        if !phones.iter().any(|known| known == signing_key) {
+            phones.push(signing_key.to_owned());
+            phones.truncate(limits::PHONES);
+            self.journal_mut()?.set_secret(PHONES, &phones.join(" "))?;
+        }
+        Ok(())
+    }
 }
 
-fn passphrase(typed: &str, field: &'static str) -> Result<String, Trouble> {
-    let typed = typed.trim();
-    if typed.is_empty() {
-        return Err(Trouble::bad(field, "bad-passphrase-empty"));
-    }
-    Ok(typed.to_owned())
+/// Whether the words of a consultant's keys were compared, as the keys stand.
+pub(crate) fn is_compared(consultant: &Fields) -> bool {
+    let key = |field: &str| text(consultant, field).unwrap_or_default();
+    let mark = spoken::mark(key("sealing_key"), key("signing_key"));
+    mark.is_some() && mark.as_deref() == text(consultant, "compared")
 }

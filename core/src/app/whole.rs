@@ -5,7 +5,8 @@ use std::path::Path;
 
 use super::{buzz, App, Present};
 use crate::journal::{self, Health};
-use crate::screen::shapes::{Clock, Effect, Place, Tone, Update};
+use crate::limits;
+use crate::screen::shapes::{Clock, Effect, Tone, Update};
 use crate::share::sealed::{self, card::Card};
 use crate::share::{exchange, incoming, sheet};
 use crate::trouble::Trouble;
@@ -76,14 +77,22 @@ impl App {
         if is == incoming::FileIs::Text {
             return Err(Trouble::bad("file", "bad-file-unknown"));
         }
-        let report = self.mended(present, |app| exchange::bring_in(app.journal_mut()?, file, present.now))?;
-        self.report = Some(report);
-        self.go(Place::Report);
-        let mut effects = self.session_effects(present)?;
-        effects.extend(self.reminder_effects(present)?);
-        effects.push(buzz("bring-in"));
-        effects.push(Effect::Tend);
+        let effects = self.mended(present, |app| app.bring_plain_in(file, present))?;
         Ok(Update { screen: self.here(clock)?, effects })
+    }
+
+    /// A file that nobody signed. Into a record that is not empty it comes after a question.
+    fn bring_plain_in(&mut self, file: &mut dyn BufRead, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if self.journal()?.is_empty()? {
+            let report = exchange::bring_in(self.journal_mut()?, file, present.now)?;
+            return self.report_brought_in(report, present);
+        }
+        let whole = sealed::read_to(file, limits::UNPACKED)?;
+        let (report, differences) = exchange::look_at(self.journal_mut()?, &mut &*whole, present.now)?;
+        if differences.is_empty() {
+            return self.report_brought_in(report, present);
+        }
+        Ok(self.ask_about_plain(whole, differences))
     }
 
     /// The invented family's record, which begins with a file and takes no other: one that

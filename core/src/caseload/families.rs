@@ -163,7 +163,7 @@ pub fn erase_files(path: &Path) -> Result<(), Trouble> {
         let beside = entry.file_name();
         let Some(beside) = beside.to_str() else { continue };
         let made_from_it = beside == name
-            || ["-wal", "-shm", ".backup-", ".damaged-"]
+            || ["-wal", "-shm", "-journal", ".backup-", ".damaged-", ".half-"]
                 .iter()
                 .any(|ending| beside.strip_prefix(name).is_some_and(|rest| rest.starts_with(ending)));
         if made_from_it {

@@ -16,6 +16,7 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use crate::app::{App, Present};
+use crate::private_file;
 use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadScreen, CaseloadUpdate, Clock, Effect, Event, Opening, Place, Screen};
@@ -73,7 +74,9 @@ impl Caseload {
     /// # Errors
     /// Where the folder can't be written or the desk's journal can't be opened.
     pub fn open(folder: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
-        std::fs::create_dir_all(folder.join(families::FOLDER))
+        let closed = private_file::create_folder(&folder);
+        closed
+            .and_then(|()| private_file::create_folder(&folder.join(families::FOLDER)))
             .map_err(|_| Trouble::new(TroubleKind::ReadOnly, "trouble-read-only"))?;
         let desk = App::open_desk(folder.join(DESK), opening.clone(), clock)?;
         Ok(Self {

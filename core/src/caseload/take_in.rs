@@ -8,14 +8,22 @@ use super::{Beside, Caseload};
 use crate::journal::Journal;
 use crate::record::{text, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadUpdate, Clock, Event, Place};
-use crate::share::exchange;
-use crate::share::family_file::{self, FamilyFile};
+use crate::limits;
+use crate::share::family_file::{self, FamilyFile, Header};
+use crate::share::incoming::{self, FileIs};
+use crate::share::{exchange, names};
 use crate::share::sealed::{self, OpenWith, Sealed};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// Said of a file that is no family's.
 const NOT_ONE: &str = "family-file-not-one";
+
+/// The keys of a family, as they are pinned.
+struct Pinned {
+    sealing: String,
+    signing: String,
+}
 
 /// What came of a file.
 enum Took {
@@ -34,9 +42,11 @@ impl Caseload {
     /// taken; nothing was changed then.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         self.let_go_of_what_was_said();
-        match self.take(file, clock)? {
+        let whole = sealed::read_whole(file)?;
+        match self.take(whole, clock)? {
             Took::Family(id) => self.open_family(&id, clock)?,
             Took::Waits(sealed) => {
+                self.has_room_to_wait()?;
                 self.waits.push_front(sealed);
                 self.ask_for_passphrase(clock)?;
             }
@@ -52,11 +62,23 @@ impl Caseload {
     /// # Errors
     /// Those of [`Self::bring_in`] but for that one.
     pub fn take_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
-        match self.take(file, clock) {
+        let whole = sealed::read_whole(file)?;
+        if !sealed::is_sealed(&whole) {
+            // Anybody may have put it there. One that is no family's is passed over.
+            let ours = family_file::is_one(&whole) || incoming::tell(&whole) == FileIs::Record;
+            if ours && !whole.is_empty() {
+                return Err(Trouble::bad("file", "desk-unsealed"));
+            }
+            return Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() });
+        }
+        match self.take(whole, clock) {
             Err(why) if why.key == NOT_ONE => {}
             Err(why) => return Err(why),
             Ok(Took::Family(_)) => {}
-            Ok(Took::Waits(sealed)) => self.waits.push_back(sealed),
+            Ok(Took::Waits(sealed)) => {
+                self.has_room_to_wait()?;
+                self.waits.push_back(sealed);
+            }
         }
         if let (Beside::Family(id), None) = (self.beside.clone(), &self.opened) {
             self.open_family(&id, clock)?;
@@ -64,8 +86,14 @@ impl Caseload {
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
     }
 
-    fn take(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Took, Trouble> {
-        let whole = sealed::read_whole(file)?;
+    fn has_room_to_wait(&self) -> Result<(), Trouble> {
+        match self.waits.len() < limits::WAITING {
+            true => Ok(()),
+            false => Err(Trouble::bad("file", "sealed-too-many-wait").with("count", limits::WAITING.to_string())),
+        }
+    }
+
+    fn take(&mut self, whole: Vec<u8>, clock: &Clock) -> Result<Took, Trouble> {
         if !sealed::is_sealed(&whole) {
             return self.take_plain(&whole, clock).map(Took::Family);
         }
@@ -117,18 +145,77 @@ impl Caseload {
         }
     }
 
+    /// Takes in what a family shared: signed with the key that was pinned when it shared first,
+    /// or, for a family that is new here, with any, which is pinned by that.
     fn take_family(&mut self, file: FamilyFile, clock: &Clock) -> Result<String, Trouble> {
         let FamilyFile { header, changes } = file;
         let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
+        if header.made.instant().since(now) > limits::AHEAD {
+            return Err(Trouble::bad("", "family-file-ahead"));
+        }
+        let pinned = self.may_speak(&header)?;
         let path = self.path_of(&header.family);
         self.let_go_of(&header.family)?;
+        // What came before was signed by nobody: it gives way.
+        if pinned.is_some() && self.is_by_nobody(&header.family)? {
+            super::erase_files(&path)?;
+        }
         let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
-        journal.merge(&changes, now)?;
+        let merged = journal.merge(&changes, now)?;
         drop(journal);
         // An older file after a newer one adds what the newer did not have, and is no news.
-        let id = self.case_of(&header.family, Some(&header.sealing_key), &header.made, clock)?;
+        let id = self.case_of(&header.family, pinned, &header.made, clock)?;
         self.found.remove(&id);
+        if merged.other > 0 {
+            self.desk.tell_of("family-file-other");
+        }
         Ok(id)
+    }
+
+    /// The keys that are pinned once a file is in; none for one that nobody signed.
+    ///
+    /// # Errors
+    /// `family-file-unsigned`, `family-key-changed`.
+    fn may_speak(&self, header: &Header) -> Result<Option<Pinned>, Trouble> {
+        let changed = || Trouble::bad("", "family-key-changed");
+        let known = match self.case_named(&header.family)? {
+            Some(id) => self.desk.record(&id)?.map(|(_, fields)| fields),
+            None => None,
+        };
+        let Some(key) = &header.signing_key else {
+            // Nobody signed it: what is here is not to be changed by it.
+            return if known.is_none() { Ok(None) } else { Err(Trouble::bad("", "family-file-unsigned")) };
+        };
+        if let Some(case) = &known {
+            let pinned = text(case, "signing_keys").unwrap_or_default();
+            let may = match pinned {
+                // From before files were signed: the one that plans are sealed for signs now.
+                "" => text(case, "sealing_key").is_none_or(|sealing| sealing == header.sealing_key),
+                pinned => pinned.split_whitespace().any(|known| known == key),
+            };
+            if !may {
+                return Err(changed());
+            }
+        }
+        let next = header.next_signing_key.as_ref().unwrap_or(key);
+        let mut signing: Vec<&str> = vec![next];
+        signing.extend(header.phones.iter().map(String::as_str).filter(|phone| phone != next));
+        Ok(Some(Pinned { sealing: header.sealing_key.clone(), signing: signing.join(" ") }))
+    }
+
+    fn is_by_nobody(&self, family: &str) -> Result<bool, Trouble> {
+        let Some(id) = self.case_named(family)? else { return Ok(false) };
+        let case = self.desk.record(&id)?.map(|(_, fields)| fields).unwrap_or_default();
+        Ok(text(&case, "signing_keys").is_none() && text(&case, "sealing_key").is_none())
+    }
+
+    fn case_named(&self, family: &str) -> Result<Option<String>, Trouble> {
+        for id in self.desk.ids_of(Kind::CaseFamily)? {
+            if self.case(&id)?.0 == family {
+                return Ok(Some(id));
+            }
+        }
+        Ok(None)
     }
 
     fn take_record(&mut self, plain: &[u8], clock: &Clock, why: Trouble) -> Result<String, Trouble> {
@@ -174,16 +261,11 @@ impl Caseload {
     fn case_of(
         &mut self,
         family: &str,
-        sealing_key: Option<&str>,
+        pinned: Option<Pinned>,
         made: &Moment,
         clock: &Clock,
     ) -> Result<String, Trouble> {
-        let mut known = None;
-        for id in self.desk.ids_of(Kind::CaseFamily)? {
-            if self.case(&id)?.0 == family {
-                known = Some(id);
-            }
-        }
+        let known = self.case_named(family)?;
         let newer = match &known {
             Some(id) => self.case(id)?.1.is_none_or(|shared| shared.instant() < made.instant()),
             None => true,
@@ -206,8 +288,9 @@ impl Caseload {
             }
             if newer {
                 w.set(&id, "shared", &made.to_json())?;
-                if let Some(key) = sealing_key {
-                    w.set(&id, "sealing_key", &json!(key))?;
+                if let Some(pinned) = pinned {
+                    w.set(&id, "sealing_key", &json!(pinned.sealing))?;
+                    w.set(&id, "signing_keys", &json!(pinned.signing))?;
                 }
             }
             Ok(id)
@@ -223,7 +306,7 @@ impl Caseload {
         }
         let journal = Journal::open(&path, &self.opening.device, now)?.journal;
         let settings = journal.record(crate::record::SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
-        let name = text(&settings, "sheet_name").map(|name| name.chars().take(80).collect());
+        let name = text(&settings, "sheet_name").map(|name| names::shown(name).chars().take(80).collect());
         Ok(name)
     }
 }

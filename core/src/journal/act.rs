@@ -57,16 +57,56 @@ pub(super) fn keep(
     Ok(())
 }
 
-/// What an act changed: each field with its value before and after.
-fn changed(store: &Connection, act: i64) -> Result<Vec<(Change, Value)>, Trouble> {
+/// One field before something was done, and after.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Difference {
+    /// The record.
+    pub subject: String,
+    /// The field.
+    pub field: String,
+    /// Its value before, as JSON; null where it said nothing.
+    pub before: Value,
+    /// Its value after.
+    pub after: Value,
+}
+
+/// What an act changed: by changes of this device, and by those that it took in.
+fn changed(store: &Connection, act: i64) -> Result<Vec<Difference>, Trouble> {
     let (device, first, last): (String, i64, i64) = store
         .prepare_cached("SELECT device, first_seq, last_seq FROM act WHERE number = ?1")?
         .query_row(params![act], |r| Ok((r.get(0)?, r.get(1)?, r.get(2)?)))?;
     let number = row_number::of_any_device(store, &device)?;
+    let mut found = differences(store, number, first, last)?;
+    let mut statement =
+        store.prepare_cached("SELECT subject, field, before, after FROM taken WHERE act = ?1 ORDER BY number")?;
+    let mut rows = statement.query(params![act])?;
+    while let Some(row) = rows.next()? {
+        let value = |column: usize| Ok::<_, Trouble>(read(row.get_ref(column)?.as_str().map_err(rusqlite::Error::from)?));
+        found.push(Difference {
+            subject: row.get(0)?,
+            field: row.get(1)?,
+            before: value(2)?,
+            after: value(3)?,
+        });
+    }
+    Ok(found)
+}
+
+fn read(json: &str) -> Value {
+    serde_json::from_str(json).unwrap_or(Value::Null)
+}
+
+/// What a device changed from one of its numbers to another.
+pub(super) fn differences(
+    store: &Connection,
+    device_number: i64,
+    first: i64,
+    last: i64,
+) -> Result<Vec<Difference>, Trouble> {
     let sql = format!("SELECT {} FROM change WHERE row BETWEEN ?1 AND ?2 ORDER BY row", Change::COLUMNS);
     let mut statement = store.prepare_cached(&sql)?;
     let changes: Vec<Change> = statement
-        .query_map(params![row_number::row(number, first), row_number::row(number, last)], |r| {
+        .query_map(params![row_number::row(device_number, first), row_number::row(device_number, last)], |r| {
             Change::from_row(r).map(|(c, _)| c)
         })?
         .collect::<Result<_, _>>()?;
@@ -76,10 +116,34 @@ fn changed(store: &Connection, act: i64) -> Result<Vec<(Change, Value)>, Trouble
             Some(dot) => fold::change(store, dot)?,
             None => None,
         };
-        let value = before.and_then(|c| serde_json::from_str(&c.value).ok()).unwrap_or(Value::Null);
-        out.push((change, value));
+        out.push(Difference {
+            before: before.map_or(Value::Null, |before| read(&before.value)),
+            after: read(&change.value),
+            subject: change.subject,
+            field: change.field,
+        });
     }
     Ok(out)
+}
+
+/// Keeps what an act took in from elsewhere, so that it can be taken back.
+pub(super) fn keep_taken(store: &Connection, differences: &[Difference]) -> Result<(), Trouble> {
+    let act: i64 = store.query_row("SELECT max(number) FROM act", [], |r| r.get(0))?;
+    for (number, difference) in (0_i64..).zip(differences) {
+        store
+            .prepare_cached(
+                "INSERT INTO taken(act, number, subject, field, before, after) VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+            )?
+            .execute(params![
+                act,
+                number,
+                difference.subject,
+                difference.field,
+                difference.before.to_string(),
+                difference.after.to_string(),
+            ])?;
+    }
+    Ok(())
 }
 
 impl Journal {
@@ -114,8 +178,8 @@ impl Journal {
         let Some(act) = self.undoable()? else { return Ok(None) };
         self.act_of_kind(ActKind::Undo(act.number), &act.name, &act.subject, now, |writing| {
             let store = writing.store();
-            for (change, before) in changed(store, act.number)?.into_iter().rev() {
-                writing.set(&change.subject, &change.field, &before)?;
+            for was in changed(store, act.number)?.into_iter().rev() {
+                writing.set(&was.subject, &was.field, &was.before)?;
             }
             set_undone(store, act.number, true)
         })?;
@@ -127,9 +191,8 @@ impl Journal {
         let Some(act) = self.redoable()? else { return Ok(None) };
         self.act_of_kind(ActKind::Redo, &act.name, &act.subject, now, |writing| {
             let store = writing.store();
-            for (change, _) in changed(store, act.number)? {
-                let value: Value = serde_json::from_str(&change.value).unwrap_or(Value::Null);
-                writing.set(&change.subject, &change.field, &value)?;
+            for is in changed(store, act.number)? {
+                writing.set(&is.subject, &is.field, &is.after)?;
             }
             set_undone(store, act.number, false)?;
             store.prepare_cached("UPDATE act SET undone = 1 WHERE undoes = ?1")?.execute(params![act.number])?;

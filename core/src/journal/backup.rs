@@ -8,6 +8,7 @@ use rusqlite::{Connection, OpenFlags};
 
 use super::salvage::beside;
 use super::Journal;
+use crate::private_file;
 use crate::time::{Instant, Span};
 use crate::trouble::{Kind, Trouble};
 
@@ -16,10 +17,14 @@ pub const KEPT_BACKUPS: usize = 5;
 /// No copy is made sooner than this after the last.
 pub const APART: Span = Span::hours(6);
 
+/// Ahead of now by more, a copy's name is wrong.
+const CLOCKS_DIFFER: Span = Span::minutes(10);
+
 const ENDING: &str = ".backup-";
 
-/// The copies beside a journal, newest first.
-pub(super) fn copies(path: &Path) -> Vec<PathBuf> {
+/// The copies beside a journal, newest first. Those that are named ahead of now were made by a
+/// clock that was wrong, and count as the oldest.
+pub(super) fn copies(path: &Path, now: Option<Instant>) -> Vec<PathBuf> {
     let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) else {
         return Vec::new();
     };
@@ -34,7 +39,8 @@ pub(super) fn copies(path: &Path) -> Vec<PathBuf> {
             Some((made, entry.path()))
         })
         .collect();
-    found.sort_by_key(|(made, _)| std::cmp::Reverse(*made));
+    let latest = now.map_or(i64::MAX, |now| now.plus(CLOCKS_DIFFER).unix_milliseconds());
+    found.sort_by_key(|(made, _)| (*made > latest, std::cmp::Reverse(*made)));
     found.into_iter().map(|(_, path)| path).collect()
 }
 
@@ -47,7 +53,7 @@ fn made_at(path: &Path) -> Option<Instant> {
 /// Copies the journal at a path if the last copy is old enough. Reads through
 /// a connection of its own, so that taps go on meanwhile.
 pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
-    if let Some(last) = copies(path).first().and_then(|p| made_at(p)) {
+    if let Some(last) = copies(path, Some(now)).first().and_then(|p| made_at(p)) {
         let since = now.since(last);
         if since >= Span::milliseconds(0) && since < APART {
             return Ok(None);
@@ -55,7 +61,8 @@ pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
     }
     let source = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
     source.busy_timeout(Duration::from_secs(2))?;
-    let half_made = beside(path, ".backup-in-the-making");
+    let failed = |_| Trouble::new(Kind::Full, "trouble-disk");
+    let (_, half_made) = private_file::half_made_beside(path).map_err(failed)?;
     let target = beside(path, &format!("{ENDING}{}", now.unix_milliseconds()));
     let result = copy(&source, &half_made);
     if let Err(trouble) = result {
@@ -63,7 +70,9 @@ pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
         return Err(trouble);
     }
     std::fs::rename(&half_made, &target).map_err(|_| Trouble::new(Kind::ReadOnly, "trouble-read-only"))?;
-    for old in copies(path).into_iter().skip(KEPT_BACKUPS) {
+    // Never the one that was just made, whatever the names of the others say.
+    let others = copies(path, Some(now)).into_iter().filter(|copy| *copy != target);
+    for old in others.skip(KEPT_BACKUPS - 1) {
         std::fs::remove_file(old).ok();
     }
     Ok(Some(target))
@@ -88,11 +97,11 @@ impl Journal {
 
     /// The copies of this journal, newest first.
     pub fn backups(&self) -> Vec<PathBuf> {
-        copies(&self.path)
+        copies(&self.path, None)
     }
 
     /// When the newest copy was made.
     pub fn last_backup(&self) -> Option<Instant> {
-        copies(&self.path).first().and_then(|p| made_at(p))
+        copies(&self.path, None).first().and_then(|p| made_at(p))
     }
 }

@@ -31,6 +31,10 @@ pub struct Change {
     pub replaces: Vec<Dot>,
 }
 
+/// Stands in a change for a value that was here and was not given: nobody sees it again, and
+/// what replaced it still does.
+pub const GONE: &str = "{\"gone\":true}";
+
 impl Dot {
     fn write(&self) -> String {
         format!("{}:{}", self.device, self.sequence)
@@ -53,6 +57,17 @@ pub(super) fn read_dots(text: &str) -> Vec<Dot> {
 }
 
 impl Change {
+    /// Whether its value was here and was not given.
+    pub fn is_gone(&self) -> bool {
+        self.value == GONE
+    }
+
+    /// Whether another change of the same name is the same but for its value.
+    pub(super) fn is_but_for_its_value(&self, other: &Self) -> bool {
+        let of = |change: &Self| (change.stamp, change.subject.clone(), change.field.clone(), change.replaces.clone());
+        of(self) == of(other)
+    }
+
     /// The columns of a change, in the order of [`Self::from_row`].
     pub(super) const COLUMNS: &'static str = "device, device_seq, stamp, subject, field, value, replaces, crc";
 

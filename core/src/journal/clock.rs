@@ -2,10 +2,11 @@
 //!
 //! Kulkarni, Demirbas, Madappa, Avva and Leone, "Logical Physical Clocks", 2014.
 
+use crate::limits;
 use crate::time::{Instant, Span};
 
 /// How far another device's clock may lead before ours stops following it.
-pub const FOLLOWS_UP_TO: Span = Span::hours(24);
+pub const FOLLOWS_UP_TO: Span = limits::AHEAD;
 
 /// A stamp: 47 bits of Unix milliseconds, 16 bits of counter.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -36,10 +37,15 @@ impl Stamp {
     pub fn next(self, now: Instant) -> Self {
         Self(self.0.saturating_add(1)).max(Self::at(now))
     }
+    /// This stamp, or the last one that a clock at a wall time may be ahead.
+    #[must_use]
+    pub fn no_further_than(self, now: Instant) -> Self {
+        self.min(Self::at(now.plus(FOLLOWS_UP_TO)))
+    }
     /// This clock after it has seen another's stamp: it follows, but not
     /// further than [`FOLLOWS_UP_TO`] ahead of the present.
     #[must_use]
     pub fn having_seen(self, other: Self, now: Instant) -> Self {
-        self.max(other.min(Self::at(now.plus(FOLLOWS_UP_TO))))
+        self.max(other.no_further_than(now))
     }
 }

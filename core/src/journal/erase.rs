@@ -27,7 +27,7 @@ impl Journal {
             store.execute("DELETE FROM change WHERE subject = ?1 AND NOT (field = ?2)", params![subject, ERASED])?;
         }
         // What undo keeps names what was done, and to what.
-        store.execute("DELETE FROM act", [])?;
+        store.execute_batch("DELETE FROM act; DELETE FROM taken;")?;
         super::projection::rebuild(&store)?;
         store.commit()?;
         self.connection.execute_batch("VACUUM; PRAGMA wal_checkpoint(TRUNCATE);")?;

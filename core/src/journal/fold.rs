@@ -6,11 +6,11 @@
 //! order and any repeats give the same record.
 
 //!
-//! A field keeps its heads beside its value, so that a change that comes in
-//! touches that field alone; a replaced change that has not come yet is
-//! awaited.
+//! A field keeps its heads beside its value, so that changes that come in
+//! touch that field alone, once however many they are; a replaced change that
+//! has not come yet is awaited.
 
-use std::collections::HashSet;
+use std::collections::{HashMap, HashSet};
 
 use rusqlite::{params, Connection, OptionalExtension};
 
@@ -19,6 +19,9 @@ use super::{row_number, Change, Dot, Stamp};
 use crate::record::mark::as_touched;
 use crate::record::MARKS;
 use crate::trouble::Trouble;
+
+/// A value that says nothing.
+const NOTHING: &str = "null";
 
 /// A field as it stands.
 pub(super) struct Standing {
@@ -77,15 +80,29 @@ fn rank(change: &Change) -> (Stamp, &str, i64) {
     (change.stamp, &change.dot.device, change.dot.sequence)
 }
 
-/// Keeps a change of the device of a number. False where it was known already.
-pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> Result<bool, Trouble> {
+/// What came of keeping a change.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Kept {
+    /// It was not here.
+    New,
+    /// It was here.
+    Known,
+    /// It was here without its value, which it has now.
+    Filled,
+    /// Its name was here with other content: one of the two is not what it says.
+    Other,
+}
+
+/// Keeps a change of the device of a number.
+pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> Result<Kept, Trouble> {
+    let row = row_number::row(device_number, change.dot.sequence);
     let added = store
         .prepare_cached(
             "INSERT INTO change(row, device, device_seq, stamp, subject, field, value, replaces, crc)
              VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT(row) DO NOTHING",
         )?
         .execute(params![
-            row_number::row(device_number, change.dot.sequence),
+            row,
             change.dot.device,
             change.dot.sequence,
             change.stamp.raw(),
@@ -95,29 +112,61 @@ pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> R
             write_dots(&change.replaces),
             change.checksum(),
         ])?;
-    Ok(added == 1)
-}
-
-/// Brings a field up to date with a change from elsewhere that was just kept.
-pub(super) fn fold(store: &Connection, new: &Change) -> Result<(), Trouble> {
-    let mut heads = standing(store, &new.subject, &new.field)?.map(Standing::heads).unwrap_or_default();
-    for replaced in &new.replaces {
-        match heads.iter().position(|head| head == replaced) {
-            Some(place) => drop(heads.remove(place)),
-            None => await_if_unknown(store, new, replaced)?,
+    if added == 1 {
+        return Ok(Kept::New);
+    }
+    let Some(here) = self::change(store, &change.dot)? else { return Ok(Kept::Other) };
+    if here == *change {
+        return Ok(Kept::Known);
+    }
+    if !here.is_but_for_its_value(change) {
+        return Ok(Kept::Other);
+    }
+    match (here.is_gone(), change.is_gone()) {
+        (_, true) => Ok(Kept::Known),
+        (false, false) => Ok(Kept::Other),
+        (true, false) => {
+            store
+                .prepare_cached("UPDATE change SET value = ?2, crc = ?3 WHERE row = ?1")?
+                .execute(params![row, change.value, change.checksum()])?;
+            Ok(Kept::Filled)
         }
     }
-    let was_awaited = store
-        .prepare_cached("DELETE FROM awaited WHERE subject = ?1 AND field = ?2 AND device = ?3 AND device_seq = ?4")?
-        .execute(params![new.subject, new.field, new.dot.device, new.dot.sequence])?
-        > 0;
-    if !was_awaited {
-        heads.push(new.dot.clone());
+}
+
+/// Brings one field up to date with all changes of it that were just kept, in time linear in
+/// them. `awaiting` says whether any change is awaited at all.
+pub(super) fn fold(
+    store: &Connection,
+    (subject, field): (&str, &str),
+    new: &[&Change],
+    awaiting: bool,
+) -> Result<(), Trouble> {
+    let replaced: HashSet<&Dot> = new.iter().flat_map(|change| &change.replaces).collect();
+    let awaited = if awaiting { awaited(store, subject, field)? } else { HashSet::new() };
+    let before = standing(store, subject, field)?.map(Standing::heads).unwrap_or_default();
+    let came: HashMap<&Dot, &Change> = new.iter().map(|change| (&change.dot, *change)).collect();
+    let mut heads = Vec::new();
+    for dot in before.iter().filter(|dot| !replaced.contains(dot) && !came.contains_key(dot)) {
+        heads.extend(change(store, dot)?);
     }
-    if heads.as_slice() == [new.dot.clone()] {
-        return stand(store, new, &[]);
+    for (dot, change) in &came {
+        if awaited.contains(*dot) {
+            store
+                .prepare_cached(
+                    "DELETE FROM awaited WHERE subject = ?1 AND field = ?2 AND device = ?3 AND device_seq = ?4",
+                )?
+                .execute(params![subject, field, dot.device, dot.sequence])?;
+        } else if !replaced.contains(*dot) {
+            heads.push((*change).clone());
+        }
     }
-    let mut heads = heads.iter().filter_map(|dot| change(store, dot).transpose()).collect::<Result<Vec<_>, _>>()?;
+    let standing: HashSet<&Dot> = before.iter().collect();
+    for dot in replaced.iter().filter(|dot| !came.contains_key(*dot) && !standing.contains(*dot)) {
+        if change(store, dot)?.is_none() {
+            awaits(store, subject, field, dot)?;
+        }
+    }
     sort(&mut heads);
     match heads.split_first() {
         Some((winner, others)) => stand(store, winner, others),
@@ -125,18 +174,25 @@ pub(super) fn fold(store: &Connection, new: &Change) -> Result<(), Trouble> {
     }
 }
 
-/// Remembers that a change was replaced before it came.
-fn await_if_unknown(store: &Connection, by: &Change, dot: &Dot) -> Result<(), Trouble> {
-    if change(store, dot)?.is_some() {
-        return Ok(());
-    }
-    awaits(store, by, dot)
+fn awaited(store: &Connection, subject: &str, field: &str) -> Result<HashSet<Dot>, Trouble> {
+    let mut statement =
+        store.prepare_cached("SELECT device, device_seq FROM awaited WHERE subject = ?1 AND field = ?2")?;
+    let found = statement
+        .query_map(params![subject, field], |r| Ok(Dot { device: r.get(0)?, sequence: r.get(1)? }))?
+        .collect::<Result<_, _>>()?;
+    Ok(found)
 }
 
-pub(super) fn awaits(store: &Connection, by: &Change, dot: &Dot) -> Result<(), Trouble> {
+/// Whether any change is awaited.
+pub(super) fn any_awaited(store: &Connection) -> Result<bool, Trouble> {
+    Ok(store.query_row("SELECT EXISTS(SELECT 1 FROM awaited)", [], |r| r.get(0))?)
+}
+
+/// Remembers that a change was replaced before it came.
+pub(super) fn awaits(store: &Connection, subject: &str, field: &str, dot: &Dot) -> Result<(), Trouble> {
     store
         .prepare_cached("INSERT OR IGNORE INTO awaited(subject, field, device, device_seq) VALUES (?1, ?2, ?3, ?4)")?
-        .execute(params![by.subject, by.field, dot.device, dot.sequence])?;
+        .execute(params![subject, field, dot.device, dot.sequence])?;
     Ok(())
 }
 
@@ -153,7 +209,7 @@ pub(super) fn stand(store: &Connection, winner: &Change, others: &[Change]) -> R
         .execute(params![
             winner.subject,
             winner.field,
-            touched.as_ref().unwrap_or(&winner.value),
+            touched.as_deref().unwrap_or(if winner.is_gone() { NOTHING } else { &winner.value }),
             winner.dot.device,
             winner.dot.sequence,
             write_dots(&others),

@@ -13,7 +13,9 @@ pub mod change;
 pub mod clock;
 mod erase;
 mod fold;
+mod merging;
 mod open;
+mod place;
 pub mod projection;
 mod reading;
 mod removals;
@@ -21,14 +23,16 @@ mod row_number;
 mod runs;
 pub mod salvage;
 mod schema;
+mod restamp;
 mod secrets;
 mod verify;
 mod writing;
 
-pub use act::Act;
+pub use act::{Act, Difference};
 pub use backup::KEPT_BACKUPS;
-pub use change::{Change, Dot};
+pub use change::{Change, Dot, GONE};
 pub use clock::Stamp;
+pub use merging::Merged;
 pub use open::Opened;
 pub use projection::{DayRollup, Row};
 pub use reading::{Head, LateEdit};
@@ -36,7 +40,7 @@ pub use removals::KeptDay;
 pub use runs::Ran;
 pub use salvage::Salvaged;
 pub use verify::{verify, Health};
-pub use writing::{Merged, Writing};
+pub use writing::Writing;
 
 use std::path::{Path, PathBuf};
 
@@ -46,6 +50,8 @@ pub struct Journal {
     connection: rusqlite::Connection,
     path: PathBuf,
     device: String,
+    /// Opened where nothing can be written.
+    read_only: bool,
 }
 
 impl Journal {
@@ -57,6 +63,11 @@ impl Journal {
     /// The name under which this device writes.
     pub fn device(&self) -> &str {
         &self.device
+    }
+
+    /// Whether it can only be read: on a disk that is full or may not be written.
+    pub fn is_read_only(&self) -> bool {
+        self.read_only
     }
 
     /// The bare connection, for tests that make the store fail.

@@ -6,9 +6,11 @@ use std::path::Path;
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
-use rusqlite::{params, Connection};
+use rusqlite::{params, Connection, OpenFlags, OptionalExtension};
 
-use super::{built, salvage, schema, Journal, Salvaged};
+use super::{built, place, row_number, salvage, schema, Journal, Salvaged, Stamp};
+use crate::limits;
+use crate::private_file;
 use crate::time::Instant;
 use crate::trouble::{Kind, Trouble};
 
@@ -29,11 +31,22 @@ impl Journal {
         if !clean {
             return Err(Trouble::bad("device", "trouble-device-name"));
         }
-        match Self::open_sound(path, device) {
+        // A pipe would wait for somebody to write into it.
+        if std::fs::metadata(path).is_ok_and(|there| !there.is_file()) {
+            return Err(not_a_record());
+        }
+        match Self::open_sound(path, device, now) {
             Ok(journal) => Ok(Opened { journal, salvaged: None }),
             Err(trouble) if trouble.kind == Kind::Damaged => {
+                if !salvage::is_ours(path) {
+                    return Err(not_a_record());
+                }
                 let salvaged = salvage::salvage(path, device, now)?;
-                Ok(Opened { journal: Self::open_sound(path, device)?, salvaged: Some(salvaged) })
+                Ok(Opened { journal: Self::open_sound(path, device, now)?, salvaged: Some(salvaged) })
+            }
+            Err(trouble) if matches!(trouble.kind, Kind::Full | Kind::ReadOnly | Kind::Missing) => {
+                let journal = Self::open_to_read(path).map_err(|_| trouble)?;
+                Ok(Opened { journal, salvaged: None })
             }
             Err(trouble) => Err(trouble),
         }
@@ -43,12 +56,14 @@ impl Journal {
     /// and opens what could be kept of it.
     pub fn mend(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
         let salvaged = salvage::salvage(path, device, now)?;
-        Ok(Opened { journal: Self::open_sound(path, device)?, salvaged: Some(salvaged) })
+        Ok(Opened { journal: Self::open_sound(path, device, now)?, salvaged: Some(salvaged) })
     }
 
     /// Opens a file that is sound; damage is an error.
-    pub(super) fn open_sound(path: &Path, device: &str) -> Result<Self, Trouble> {
+    pub(super) fn open_sound(path: &Path, device: &str, now: Instant) -> Result<Self, Trouble> {
         refuse_truncated(path)?;
+        // Made here, it is the person's alone before anything is in it; its log follows it.
+        private_file::create_new(path).ok();
         let mut connection = Connection::open(path)?;
         connection.busy_timeout(Duration::from_secs(2))?;
         let version = schema::version(&connection)?;
@@ -61,8 +76,40 @@ impl Journal {
         connection.pragma_update(None, "cache_size", -8000)?;
         schema::migrate(&mut connection, version)?;
         built::follow_the_data(&mut connection)?;
-        let device = own_name(&connection, device)?;
-        let journal = Self { connection, path: path.to_owned(), device };
+        let device = own_name(&connection, device, path, now)?;
+        let journal = Self { connection, path: path.to_owned(), device, read_only: false };
+        journal.touch_every_table()?;
+        private_file::close_to_others(path, 0o600);
+        private_file::sweep(path);
+        Ok(journal)
+    }
+
+    /// Opens a file that can't be written, on a disk that is full or may not be: what is in it
+    /// can be read. What its log still holds can't be without writing, and then nothing is shown
+    /// rather than less.
+    fn open_to_read(path: &Path) -> Result<Self, Trouble> {
+        let cannot = || Trouble::new(Kind::ReadOnly, "trouble-read-only");
+        let log = salvage::beside(path, "-wal");
+        if std::fs::metadata(log).is_ok_and(|log| log.len() > 0) {
+            return Err(cannot());
+        }
+        let mut address = String::from("file:");
+        for byte in path.to_str().ok_or_else(cannot)?.bytes() {
+            match byte {
+                byte if byte.is_ascii_alphanumeric() || b"/.-_".contains(&byte) => address.push(char::from(byte)),
+                byte => address.push_str(&format!("%{byte:02X}")),
+            }
+        }
+        address.push_str("?mode=ro&immutable=1");
+        let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_URI | OpenFlags::SQLITE_OPEN_NO_MUTEX;
+        let connection = Connection::open_with_flags(address, flags)?;
+        if schema::version(&connection)? != schema::VERSION {
+            return Err(cannot());
+        }
+        connection.set_prepared_statement_cache_capacity(64);
+        connection.pragma_update(None, "trusted_schema", false)?;
+        let device = connection.query_row("SELECT device FROM clock", [], |row| row.get(0))?;
+        let journal = Self { connection, path: path.to_owned(), device, read_only: true };
         journal.touch_every_table()?;
         Ok(journal)
     }
@@ -82,6 +129,8 @@ impl Journal {
             "run",
             "secret",
             "built",
+            "taken",
+            "place",
         ] {
             self.connection
                 .query_row(&format!("SELECT count(*) FROM (SELECT 1 FROM {table} LIMIT 1)"), [], |_| Ok(()))?;
@@ -90,29 +139,64 @@ impl Journal {
     }
 }
 
-/// The name this device writes under: the one it first wrote under here.
-fn own_name(connection: &Connection, device: &str) -> Result<String, Trouble> {
-    connection.execute(
-        "INSERT INTO clock(only, device, stamp, ahead_milliseconds)
-         SELECT 1, ?1, 0, 0 WHERE NOT EXISTS (SELECT 1 FROM clock)",
-        params![device],
-    )?;
-    let known: String = connection.query_row("SELECT device FROM clock", [], |r| r.get(0))?;
-    if known == device || known.starts_with(&format!("{device}.")) {
-        return Ok(known);
-    }
-    // The file came from another device: write under our own name from here on.
-    write_under(connection, device)?;
-    Ok(device.to_owned())
+/// The name this device writes under: the one it first wrote under here, as long as this is the
+/// same file and its numbers last.
+fn own_name(connection: &Connection, device: &str, path: &Path, now: Instant) -> Result<String, Trouble> {
+    let known: Option<String> =
+        connection.query_row("SELECT device FROM clock", [], |row| row.get(0)).optional()?;
+    let name = match known {
+        None => {
+            connection.execute(
+                "INSERT INTO clock(only, device, stamp, ahead_milliseconds) VALUES (1, ?1, 0, 0)",
+                params![device],
+            )?;
+            device.to_owned()
+        }
+        Some(known) => {
+            let own = known == device || known.starts_with(&format!("{device}."));
+            if own && !place::is_another(connection, path)? && !numbers_are_used_up(connection, &known)? {
+                known
+            } else {
+                // From another device: under our own name. From a copy of ours: under a new one.
+                let name = if own { again(device, now) } else { device.to_owned() };
+                write_under(connection, &name, now)?;
+                name
+            }
+        }
+    };
+    place::remember(connection, path)?;
+    Ok(name)
 }
 
-/// From here on changes are written under a name, and stamped after all others.
-pub(super) fn write_under(connection: &Connection, name: &str) -> Result<(), Trouble> {
-    connection.execute(
-        "UPDATE clock SET device = ?1, stamp = max(stamp, coalesce((SELECT max(stamp) FROM change), 0))",
-        params![name],
+/// A name of this device that was not used before.
+pub(super) fn again(device: &str, now: Instant) -> String {
+    format!("{device}.{}", now.unix_milliseconds())
+}
+
+/// So many numbers are left where a device goes on under another name.
+const NUMBERS_LEFT: i64 = 1 << 20;
+
+fn numbers_are_used_up(connection: &Connection, device: &str) -> Result<bool, Trouble> {
+    let Some(number) = row_number::of_device(connection, device)? else { return Ok(false) };
+    let last: Option<i64> = connection.query_row(
+        "SELECT max(row) FROM change WHERE row > ?1 AND row < ?2",
+        params![row_number::row(number, 0), row_number::row(number + 1, 0)],
+        |row| row.get(0),
     )?;
+    Ok(last.is_some_and(|row| row_number::parts(row).1 > limits::NUMBERS - NUMBERS_LEFT))
+}
+
+/// From here on changes are written under a name, and stamped after all others but those that
+/// are far ahead of now.
+pub(super) fn write_under(connection: &Connection, name: &str, now: Instant) -> Result<(), Trouble> {
+    let latest: i64 = connection.query_row("SELECT coalesce(max(stamp), 0) FROM change", [], |row| row.get(0))?;
+    let stamp = Stamp::from_raw(latest).no_further_than(now);
+    connection.execute("UPDATE clock SET device = ?1, stamp = max(stamp, ?2)", params![name, stamp.raw()])?;
     Ok(())
+}
+
+fn not_a_record() -> Trouble {
+    Trouble::new(Kind::BadInput, "trouble-not-a-record")
 }
 
 /// A file shorter than its own header says has lost its end. Only where no

@@ -318,7 +318,7 @@ fn stand_all(store: &Connection, group: &mut BTreeMap<(String, String), Vec<Chan
         let known: HashSet<Dot> = changes.iter().map(|c| c.dot.clone()).collect();
         for change in &changes {
             for replaced in change.replaces.iter().filter(|dot| !known.contains(dot)) {
-                fold::awaits(store, change, replaced)?;
+                fold::awaits(store, &change.subject, &change.field, replaced)?;
             }
         }
         if let Some((winner, others)) = fold::heads_of(changes).split_first() {

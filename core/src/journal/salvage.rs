@@ -31,20 +31,39 @@ pub(super) fn beside(path: &Path, ending: &str) -> PathBuf {
 pub(super) fn salvage(path: &Path, device: &str, now: Instant) -> Result<Salvaged, Trouble> {
     let set_aside = set_aside(path, now)?;
     let from_damaged = read_changes(&set_aside);
-    let mut journal = Journal::open_sound(path, device)?;
-    let from_file = journal.merge(&from_damaged, now)?.taken;
-    let copies = backup::copies(path);
+    let mut journal = Journal::open_sound(path, device, now)?;
+    let from_file = journal.take_back(&from_damaged, now)?.taken;
+    let copies = backup::copies(path, Some(now));
     // A key that is lost opens nothing any more: the first file that still has it gives it.
     for file in std::iter::once(&set_aside).chain(&copies) {
         journal.take_secrets_from(file);
     }
     let mut from_backup = 0;
     for copy in &copies {
-        from_backup += journal.merge(&read_changes(copy), now)?.taken;
+        from_backup += journal.take_back(&read_changes(copy), now)?.taken;
     }
     journal.write_under_a_new_name(device, now)?;
     journal.rebuild()?;
     Ok(Salvaged { set_aside, from_file, from_backup })
+}
+
+/// Whether a file that can't be read is a record of ours, and no other file that somebody named
+/// by mistake: that one stays where it is.
+pub(super) fn is_ours(path: &Path) -> bool {
+    let named = path.extension().is_some_and(|ending| ending == "drawwell");
+    let has_log = std::fs::metadata(beside(path, "-wal")).is_ok_and(|log| log.len() > 0);
+    named || has_log || !backup::copies(path, None).is_empty() || begins_as_ours(path)
+}
+
+fn begins_as_ours(path: &Path) -> bool {
+    let mut beginning = Vec::new();
+    let Ok(file) = std::fs::File::open(path) else { return false };
+    if std::io::Read::read_to_end(&mut std::io::Read::take(file, 64 << 10), &mut beginning).is_err() {
+        return false;
+    }
+    let owner = super::schema::APPLICATION_ID.to_be_bytes();
+    let holds = |text: &[u8]| beginning.windows(text.len()).any(|part| part == text);
+    beginning.get(68..72) == Some(&owner[..]) || holds(b"CREATE TABLE change(")
 }
 
 /// Moves a file and its log aside, under a name that is not taken.
@@ -126,9 +145,9 @@ fn read_until_it_fails(connection: &Connection, order: &str, most: u64, found: &
 impl Journal {
     /// After a salvage some of this device's own numbers may be lost while
     /// another device knows them: it goes on under a name not used before.
-    fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
-        let name = format!("{device}.{}", now.unix_milliseconds());
-        super::open::write_under(&self.connection, &name)?;
+    pub(crate) fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
+        let name = super::open::again(device, now);
+        super::open::write_under(&self.connection, &name, now)?;
         self.device = name;
         Ok(())
     }

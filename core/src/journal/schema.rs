@@ -14,7 +14,7 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection, supply, kit, secrets, super::built::table];
+const STEPS: &[Step] = &[truth, projection, supply, kit, secrets, super::built::table, trust];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;
@@ -148,6 +148,26 @@ fn secrets(store: &Transaction<'_>) -> Result<(), Trouble> {
             name TEXT NOT NULL PRIMARY KEY,
             value TEXT NOT NULL
         ) STRICT, WITHOUT ROWID;",
+    )?;
+    Ok(())
+}
+
+/// What an act took in from elsewhere, and where the file lies.
+fn trust(store: &Transaction<'_>) -> Result<(), Trouble> {
+    store.execute_batch(
+        "CREATE TABLE taken(
+            act INTEGER NOT NULL,
+            number INTEGER NOT NULL,
+            subject TEXT NOT NULL,
+            field TEXT NOT NULL,
+            before TEXT NOT NULL,
+            after TEXT NOT NULL,
+            PRIMARY KEY(act, number)
+        ) STRICT, WITHOUT ROWID;
+        CREATE TABLE place(
+            only INTEGER PRIMARY KEY CHECK(only = 1),
+            mark TEXT NOT NULL
+        ) STRICT;",
     )?;
     Ok(())
 }

@@ -30,6 +30,15 @@ impl Journal {
         Ok(())
     }
 
+    /// Keeps a value under a name in place of what was kept there: no key, but what is known of
+    /// others' keys.
+    pub fn set_secret(&mut self, name: &str, value: &str) -> Result<(), Trouble> {
+        let store = self.begin()?;
+        store.execute("INSERT OR REPLACE INTO secret(name, value) VALUES (?1, ?2)", params![name, value])?;
+        store.commit()?;
+        Ok(())
+    }
+
     /// Takes what another file still has and this one has not; what can't be read is left.
     pub(super) fn take_secrets_from(&mut self, file: &Path) {
         let Ok(other) = Connection::open_with_flags(file, OpenFlags::SQLITE_OPEN_READ_WRITE) else { return };

@@ -7,9 +7,10 @@ use serde_json::Value;
 
 use super::act::ActKind;
 use super::{fold, projection, removals, row_number, Change, Dot, Journal, Stamp};
+use crate::limits;
 use crate::record::{Fields, Kind, MARKS, SETTINGS};
-use crate::time::{Instant, Span};
-use crate::trouble::Trouble;
+use crate::time::Instant;
+use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The pen of one act.
 pub struct Writing<'a> {
@@ -21,19 +22,12 @@ pub struct Writing<'a> {
     sequence: i64,
     touched: BTreeSet<String>,
     days_begin_anew: bool,
-}
-
-/// What came of changes from elsewhere.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Merged {
-    /// Changes that were new here.
-    pub taken: u64,
-    /// Changes that were known already.
-    pub known: u64,
+    /// What this device said last is stamped far ahead of now.
+    was_ahead: bool,
 }
 
 impl<'a> Writing<'a> {
-    fn begin(store: &'a Connection, device: &str, now: Instant) -> Result<Self, Trouble> {
+    pub(super) fn begin(store: &'a Connection, device: &str, now: Instant) -> Result<Self, Trouble> {
         let floor: i64 = store.prepare_cached("SELECT stamp FROM clock")?.query_row([], |r| r.get(0))?;
         let device_number = row_number::of_any_device(store, device)?;
         let own: Option<(i64, i64)> = store
@@ -45,15 +39,19 @@ impl<'a> Writing<'a> {
             })
             .optional()?;
         let (last, sequence) = own.unwrap_or((0, 0));
+        // A clock that was once far ahead is not followed for good: what is written now replaces
+        // what it sees, whatever the stamp of that.
+        let stamp = Stamp::from_raw(last.max(floor)).no_further_than(now);
         Ok(Self {
             store,
             device: device.to_owned(),
             device_number,
             now,
-            stamp: Stamp::from_raw(last.max(floor)),
+            stamp,
             sequence,
             touched: BTreeSet::new(),
             days_begin_anew: false,
+            was_ahead: Stamp::from_raw(last) > stamp,
         })
     }
 
@@ -76,6 +74,14 @@ impl<'a> Writing<'a> {
         self.write(subject, field, value.to_string(), None)
     }
 
+    /// Says once more what stands, in place of it.
+    pub(super) fn say_again(&mut self, subject: &str, field: &str) -> Result<(), Trouble> {
+        match fold::standing(self.store, subject, field)? {
+            Some(standing) => self.write_in_place_of(subject, field, standing.value.clone(), standing.heads()),
+            None => Ok(()),
+        }
+    }
+
     fn write(
         &mut self,
         subject: &str,
@@ -89,6 +95,16 @@ impl<'a> Writing<'a> {
             Some(s) if s.others.is_empty() && s.value == value => return Ok(()),
             Some(_) => standing.map(fold::Standing::heads).unwrap_or_default(),
         };
+        self.write_in_place_of(subject, field, value, replaces)
+    }
+
+    fn write_in_place_of(
+        &mut self,
+        subject: &str,
+        field: &str,
+        value: String,
+        replaces: Vec<Dot>,
+    ) -> Result<(), Trouble> {
         self.stamp = self.stamp.next(self.now);
         self.sequence += 1;
         let change = Change {
@@ -99,13 +115,17 @@ impl<'a> Writing<'a> {
             value,
             replaces,
         };
-        fold::keep(self.store, self.device_number, &change)?;
+        // A number that is taken would be a tap that was answered and not kept.
+        let in_range = change.dot.sequence <= limits::NUMBERS;
+        if !in_range || fold::keep(self.store, self.device_number, &change)? != fold::Kept::New {
+            return Err(Trouble::new(TroubleKind::Fault, "trouble-not-kept"));
+        }
         fold::stand(self.store, &change, &[])?;
         self.touch(subject, field);
         Ok(())
     }
 
-    fn touch(&mut self, subject: &str, field: &str) {
+    pub(super) fn touch(&mut self, subject: &str, field: &str) {
         if !field.starts_with(MARKS) && !self.touched.contains(subject) {
             self.touched.insert(subject.to_owned());
         }
@@ -132,6 +152,23 @@ impl<'a> Writing<'a> {
             removals::forget_days(self.store)?;
         }
         projection::project(self.store, &std::mem::take(&mut self.touched))
+    }
+
+    /// What was changed since a number of this device.
+    pub(crate) fn differences(&self, since: i64) -> Result<Vec<super::Difference>, Trouble> {
+        super::act::differences(self.store, self.device_number, since + 1, self.sequence)
+    }
+
+    pub(super) fn now(&self) -> Instant {
+        self.now
+    }
+
+    pub(super) fn stamp(&self) -> Stamp {
+        self.stamp
+    }
+
+    pub(super) fn has_seen(&mut self, stamp: Stamp) {
+        self.stamp = self.stamp.having_seen(stamp, self.now);
     }
 
     pub(super) fn store(&self) -> &'a Connection {
@@ -195,6 +232,14 @@ impl Journal {
         let device = self.device.clone();
         let store = self.begin()?;
         let mut writing = Writing::begin(&store, &device, now)?;
+        if writing.was_ahead {
+            let first = writing.sequence + 1;
+            super::restamp::say_again(&store, &mut writing)?;
+            if writing.sequence >= first {
+                writing.project()?;
+                super::act::keep(&store, ActKind::Quiet, "quiet", "", &writing, first)?;
+            }
+        }
         let first = writing.sequence + 1;
         let result = deed(&mut writing)?;
         // Taking back an act that changed nothing is still to be remembered.
@@ -213,34 +258,5 @@ impl Journal {
             self.connection.execute_batch("ROLLBACK")?;
         }
         Ok(self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?)
-    }
-
-    /// Takes in changes from another device or a copy of this journal.
-    pub fn merge(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
-        let device = self.device.clone();
-        let store = self.begin()?;
-        let mut writing = Writing::begin(&store, &device, now)?;
-        let mut merged = Merged::default();
-        let mut ahead = Span::milliseconds(0);
-        for change in changes {
-            let device_number = row_number::of_any_device(&store, &change.dot.device)?;
-            if !fold::keep(&store, device_number, change)? {
-                merged.known += 1;
-                continue;
-            }
-            merged.taken += 1;
-            fold::fold(&store, change)?;
-            writing.touch(&change.subject, &change.field);
-            writing.stamp = writing.stamp.having_seen(change.stamp, now);
-            ahead = ahead.max(change.stamp.instant().since(now));
-        }
-        writing.project()?;
-        let leads = if ahead > super::clock::FOLLOWS_UP_TO { ahead.in_milliseconds() } else { 0 };
-        store.execute(
-            "UPDATE clock SET stamp = max(stamp, ?1), ahead_milliseconds = max(ahead_milliseconds, ?2)",
-            params![writing.stamp.raw(), leads],
-        )?;
-        store.commit()?;
-        Ok(merged)
     }
 }

@@ -428,6 +428,7 @@ const CONSULTANT: &[Spec] = &[
     spec("note", NOTE, "note"),
     spec("sealing_key", KEY, ""),
     spec("signing_key", KEY, ""),
+    spec("compared", Takes::Text { most: 64 }, ""),
 ];
 
 /// Who looked at what a caution was about, and what was done.
@@ -460,6 +461,7 @@ const PLAN: &[Spec] = &[
     spec("plan_for", Takes::Text { most: 128 }, ""),
     spec("plan_from", NAME, ""),
     spec("signing_key", KEY, ""),
+    spec("revision", Takes::Whole { least: 1, most: 10_000 }, ""),
     spec("sent", Takes::Moment, ""),
     spec("came", Takes::Moment, ""),
 ];
@@ -496,6 +498,7 @@ const CASE_FAMILY: &[Spec] = &[
     spec("note", NOTE, "note"),
     spec("family", Takes::Text { most: 128 }, ""),
     spec("sealing_key", KEY, ""),
+    spec("signing_keys", Takes::Text { most: 2000 }, ""),
     spec("shared", Takes::Moment, ""),
 ];
 

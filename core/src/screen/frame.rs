@@ -163,6 +163,16 @@ impl View<'_> {
                 .weight(Weight::Quiet)],
             });
         }
+        if self.journal.is_read_only() {
+            let text = words.say("read-only");
+            notices.push(Notice {
+                key: "read-only".to_owned(),
+                tone: Tone::Caution,
+                spoken: text.clone(),
+                text,
+                actions: Vec::new(),
+            });
+        }
         if let Some(ahead) = self.journal.clock_ahead()? {
             let text = words.with("clock-ahead", &[("span", words.span(ahead).into())]);
             notices.push(Notice {

@@ -7,6 +7,7 @@
 
 mod actions;
 mod amounts;
+mod asked;
 pub(crate) mod caseload;
 mod caution;
 mod day;
@@ -36,6 +37,7 @@ mod visit;
 mod welcome;
 mod words;
 
+pub use asked::{About, Asked};
 pub(crate) use caution::{
     over_said as caution_became, standing as standing_cautions, title as caution_title, urgent_since as cautions_since,
 };
@@ -82,6 +84,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Consultant { id } => visit::show_consultant(view, id),
         Place::Sharing => visit::show_sharing(view),
         Place::Sealed => visit::show_sealed(view),
+        Place::Asked => asked::show(view),
         Place::Plan { id } => plan::show(view, id),
         Place::PlanRules { part } => plan::show_rules(view, part),
         Place::Erasing => erasing::show(view),

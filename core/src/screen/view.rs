@@ -34,6 +34,10 @@ pub struct View<'a> {
     pub alarms: AlarmsAre,
     /// What a consultant's desk keeps once for all families, where it is looked at there.
     pub shared: Option<&'a Shared>,
+    /// What waits for a yes.
+    pub asked: Option<&'a super::Asked>,
+    /// A passphrase that was made up, where one is offered.
+    pub offered: Option<&'a str>,
     /// The consultant's own card, where it is asked for.
     pub own_card: Option<Card>,
     /// Whether this is the record of a consultant's desk.
@@ -105,6 +109,8 @@ impl<'a> View<'a> {
             report: None,
             alarms: AlarmsAre::default(),
             shared: None,
+            asked: None,
+            offered: None,
             own_card: None,
             desk: false,
             family: None,

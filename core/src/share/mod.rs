@@ -9,6 +9,7 @@ pub mod exchange;
 pub mod family_file;
 pub mod health_record;
 pub mod incoming;
+pub mod names;
 pub mod parts;
 pub mod plan;
 pub mod sealed;

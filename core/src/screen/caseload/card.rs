@@ -5,14 +5,20 @@ use qrcode::{Color, EcLevel, QrCode};
 use super::super::shapes::{Action, CardScreen, Event, Matrix, Place, Screen, Weight};
 use super::super::View;
 use crate::record::SETTINGS;
-use crate::share::sealed::card::Card;
+use crate::share::names;
+use crate::share::sealed::card::{Card, Whose};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let card = view.own_card.as_ref().ok_or_else(|| Trouble::new(TroubleKind::Missing, "trouble-no-such-record"))?;
-    let mut frame = view.frame(&Place::OwnCard, words.say("own-card"), words.say("own-card-detail"))?;
-    frame.places = Vec::new();
+    let own = card.whose == Whose::Consultant;
+    let say = |consultant: &str, phone: &str| words.say(if own { consultant } else { phone });
+    let detail = say("own-card-detail", "phone-card-detail");
+    let mut frame = view.frame(&Place::OwnCard, say("own-card", "phone-card"), detail)?;
+    if own {
+        frame.places = Vec::new();
+    }
     frame.back = Some(view.back());
     let compared = card.words().join(" ");
     let line = card.write();
@@ -21,7 +27,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         words.say(if card.name.is_empty() { "own-name-none" } else { "own-name" }),
         Event::Go { place: Place::Entry { id: SETTINGS.to_owned() } },
     )
-    .detail(card.name.clone())
+    .detail(names::shown(&card.name))
     .weight(Weight::Quiet);
     Ok(Screen::Card {
         frame,
@@ -31,8 +37,8 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             words: compared,
             line_label: words.say("own-line"),
             line,
-            lines: vec![words.say("own-card-how")],
-            actions: vec![name],
+            lines: vec![say("own-card-how", "phone-card-how")],
+            actions: if own { vec![name] } else { Vec::new() },
             spoken: words.say("own-card-spoken"),
         },
     })

@@ -1,6 +1,7 @@
 //! A plan that came, part by part.
 
 use super::{parts_of_plan, says};
+use crate::app::part_before;
 use crate::record::{moment, text, Fields, Kind};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::View;
@@ -61,6 +62,11 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
 fn section(view: &View<'_>, id: &str, part: &Fields) -> Result<Section, Trouble> {
     let words = view.words();
     let mut lines = says::lines(view, part)?;
+    if let (None, Some((_, before))) = (text(part, "answer"), view.journal.record(&part_before(id))?) {
+        let key = if text(&before, "answer") == Some("accepted") { "plan-accepted-before" } else { "plan-left-before" };
+        let said = says::in_itself(view, &before).join(" \u{b7} ");
+        lines.push(words.with(key, &[("said", said.into())]));
+    }
     let answer = |accept: bool| {
         let key = if accept { "plan-accept" } else { "plan-leave" };
         Action::new(format!("{key}-{id}"), words.say(key), Event::PlanAnswer { part: id.to_owned(), accept })

@@ -58,6 +58,12 @@ pub enum Event {
     HandOverCalendar,
     /// Take in a consultant's card: the line that her QR code holds.
     TakeCardIn { card: String },
+    /// Take in what waits for a yes: a card whose words are the same, a file.
+    TakeWaiting,
+    /// Leave what waits for a yes.
+    LeaveWaiting,
+    /// The words of a consultant who is here are the same.
+    WordsSame { consultant: String },
     /// Ask for the record, sealed for a consultant.
     ShareWith { consultant: String },
     /// Accept a part of a plan, or leave it.

@@ -45,6 +45,8 @@ pub enum Place {
     Sharing,
     /// Where the passphrase of a file that came is typed.
     Sealed,
+    /// What is asked before something from outside is kept.
+    Asked,
     /// The record as tables, each a file.
     Tables,
     /// Before the record is erased from this device: what goes, and what remains.

@@ -2,6 +2,7 @@
 
 use super::section::row;
 use super::span::Stretch;
+use crate::app::is_part_before;
 use crate::record::{moment, text, Kind};
 use crate::screen::plan;
 use crate::screen::shapes::SheetRow;
@@ -18,6 +19,10 @@ pub(super) fn rows(view: &View<'_>, span: Stretch) -> Result<Vec<SheetRow>, Trou
     let words = view.words();
     let mut found = Vec::new();
     for one in view.journal.of_kind(Kind::PlanPart)? {
+        // What was answered before a later plan changed it counts no more.
+        if is_part_before(&one.subject) {
+            continue;
+        }
         let (_, part) = view.record(&one.subject)?;
         let Some(at) = moment(&part, "answered").filter(|at| at.instant() <= view.now) else { continue };
         let day = LocalDay::of(&at, view.settings.day_start);

@@ -2,6 +2,7 @@
 
 use super::super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::super::View;
+use crate::app::is_compared;
 use crate::record::{text, Kind};
 use crate::share::sealed::spoken;
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -17,7 +18,16 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     frame.back = Some(view.back());
     let key = |field: &str| text(&fields, field).unwrap_or_default();
     let compared = spoken::words(key("sealing_key"), key("signing_key")).join(" ");
-    let lines = vec![words.say("consultant-compare"), words.say("share-what-goes"), words.say("not-a-diagnosis-share")];
+    let same = is_compared(&fields);
+    let mut lines = vec![words.say(if same { "consultant-compared" } else { "consultant-compare" })];
+    lines.extend(["share-what-goes", "not-a-diagnosis-share"].map(|line| words.say(line)));
+    let first = match same {
+        true => Action::new("share-with", words.say("share-with"), Event::ShareWith { consultant: id.to_owned() })
+            .detail(words.say("share-with-detail"))
+            .sign(Sign::Out),
+        false => Action::new("words-same", words.say("words-same"), Event::WordsSame { consultant: id.to_owned() })
+            .sign(Sign::In),
+    };
     Ok(Screen::Findings {
         frame,
         findings: FindingsScreen {
@@ -25,17 +35,14 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
                 "row-spoken",
                 &[("title", words.say("consultant-words").into()), ("detail", compared.clone().into())],
             ),
-            headline: words.say("consultant-words"),
+            headline: words.say(if same { "consultant-words-same" } else { "consultant-words" }),
             figure: compared,
             caption: String::new(),
             dial: None,
             lines,
             asks: Vec::new(),
             actions: vec![
-                Action::new("share-with", words.say("share-with"), Event::ShareWith { consultant: id.to_owned() })
-                    .detail(words.say("share-with-detail"))
-                    .sign(Sign::Out)
-                    .weight(Weight::Main),
+                first.weight(Weight::Main),
                 Action::new(
                     "consultant-details",
                     words.say("consultant-details"),

@@ -88,7 +88,28 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         group("card", typed_row(view, CARD, FieldKind::LongText, (Sign::In, Weight::Main))),
         group("by-passphrase", typed_row(view, SEAL_PASSPHRASE, FieldKind::Secret, (Sign::Out, Weight::Plain))),
     ];
-    form(view, &Place::Sharing, "sharing-page", groups, Vec::new())
+    let mut actions = Vec::new();
+    if let Some(made_up) = view.offered {
+        actions.push(
+            Action::new(
+                "seal-with-words",
+                view.words().with("seal-with-words", &[("words", made_up.into())]),
+                Event::Enter {
+                    id: SEAL_PASSPHRASE.to_owned(),
+                    field: SEAL_PASSPHRASE.to_owned(),
+                    typed: made_up.to_owned(),
+                },
+            )
+            .detail(view.words().say("seal-with-words-detail"))
+            .sign(Sign::Out),
+        );
+    }
+    actions.push(
+        Action::new("open-own-card", view.words().say("phone-card"), Event::Go { place: Place::OwnCard })
+            .detail(view.words().say("phone-card-detail"))
+            .weight(Weight::Quiet),
+    );
+    form(view, &Place::Sharing, "sharing-page", groups, actions)
 }
 
 /// Where the passphrase of a file that came is typed.

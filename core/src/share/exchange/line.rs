@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value};
 
+use crate::limits;
 use crate::record::{Fields, Kind};
 use crate::trouble::Trouble;
 
@@ -80,6 +81,10 @@ pub(super) fn read(text: &str) -> Result<Line, Trouble> {
         return Err(Trouble::bad("taken_out", "bad-flag"));
     }
     for (key, value) in &fields {
+        let long = text.len() > limits::VALUE && value.to_string().len() > limits::VALUE;
+        if long || !limits::allow_depth(value) {
+            return Err(Trouble::bad(key, "line-too-long"));
+        }
         crate::record::check::field(kind, key, value)?;
     }
     Ok(Line { kind, id, fields })

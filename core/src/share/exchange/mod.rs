@@ -11,7 +11,7 @@ mod line;
 mod read;
 mod write;
 
-pub use read::{begin_with, bring_in, look_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
+pub use read::{begin_with, bring_in, look_at, look_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
 pub use write::take_out;
 
 /// A record as a line of the exchange form.

@@ -7,7 +7,8 @@ use serde_json::Value;
 
 use super::line::{self, Line};
 use super::VERSION;
-use crate::journal::{Journal, Writing};
+use crate::journal::{Difference, Journal, Writing};
+use crate::limits;
 use crate::record::{check, moment, text, whole, Fields, Kind};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -15,8 +16,9 @@ use crate::trouble::{Kind as TroubleKind, Trouble};
 /// How many wrong lines are told one by one; the rest are counted.
 pub const MOST_WRONG_LINES_TOLD: usize = 50;
 
-/// Longest line that is read: beyond it, it is no fact.
-const LONGEST_LINE: u64 = 8 << 20;
+/// The fields of the settings and the rhythm that are this record's own: what it is called among
+/// all, what is left out of what is shared, and what its calendar wrote.
+const OWN: &[&str] = &["family", "left_out", "calendar"];
 
 /// A line that was not taken.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,6 +40,12 @@ pub struct Report {
     pub wrong: Vec<WrongLine>,
     /// How many lines were not taken in all.
     pub wrong_count: u64,
+    /// Fields that were left because they are this record's own.
+    pub kept_back: u64,
+    /// Changes of another phone that were left: their names are here with other content.
+    pub other: u64,
+    /// Changes of another phone that were left until then: they are dated far ahead.
+    pub ahead: u64,
     /// The latest moment that was written down, in the zone it was written in; a visit may lie
     /// ahead and is none.
     pub latest: Option<Moment>,
@@ -45,18 +53,21 @@ pub struct Report {
 
 /// Brings a file in, as one act that can be taken back. A record that is known
 /// gets the fields the file gives it and keeps the others. `now` is the
-/// present: what lies ahead of it is not taken.
+/// present: what lies ahead of it is not taken. Nobody signed it: into a journal that is not
+/// empty it brings no consultant, no plan, and nothing that is the record's own.
 ///
 /// # Errors
 /// Only where nothing at all could be done: the file can't be read, it is of a
 /// newer version, or the journal can't be written. Then nothing was changed.
 pub fn bring_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
-    journal.act("bring-in", "", now, |writing| take_all(writing, file, now))
+    let empty = journal.is_empty()?;
+    journal.act("bring-in", "", now, |writing| take_all(writing, file, now, empty))
 }
 
 /// As [`bring_in`], but nothing to be taken back: what a record begins with.
 pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
-    journal.quiet_act(now, |writing| take_all(writing, file, now))
+    let empty = journal.is_empty()?;
+    journal.quiet_act(now, |writing| take_all(writing, file, now, empty))
 }
 
 /// What would come of a file, without taking it.
@@ -64,24 +75,46 @@ pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -
 /// # Errors
 /// As [`bring_in`].
 pub fn look_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
-    journal.without_keeping(now, |writing| take_all(writing, file, now))
+    look_at(journal, file, now).map(|(report, _)| report)
 }
 
-fn take_all(writing: &mut Writing<'_>, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
-    let mut taking = Taking { writing, now, levels: BTreeMap::new(), report: Report::default() };
+/// The same, with what it would change.
+///
+/// # Errors
+/// As [`bring_in`].
+pub fn look_at(
+    journal: &mut Journal,
+    file: &mut dyn BufRead,
+    now: Instant,
+) -> Result<(Report, Vec<Difference>), Trouble> {
+    let empty = journal.is_empty()?;
+    journal.without_keeping(now, |writing| {
+        let before = writing.sequence();
+        let report = take_all(writing, file, now, empty)?;
+        Ok((report, writing.differences(before)?))
+    })
+}
+
+fn take_all(
+    writing: &mut Writing<'_>,
+    file: &mut dyn BufRead,
+    now: Instant,
+    empty: bool,
+) -> Result<Report, Trouble> {
+    let mut taking = Taking { writing, now, empty, levels: BTreeMap::new(), report: Report::default() };
     let mut number = 0;
     let mut bytes = Vec::new();
     loop {
         bytes.clear();
         let read = file
-            .take(LONGEST_LINE)
+            .take(limits::EXCHANGE_LINE)
             .read_until(b'\n', &mut bytes)
             .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
         if read == 0 {
             return Ok(taking.report);
         }
         number += 1;
-        let whole_line = bytes.ends_with(b"\n") || (read as u64) < LONGEST_LINE;
+        let whole_line = bytes.ends_with(b"\n") || (read as u64) < limits::EXCHANGE_LINE;
         let outcome = if whole_line {
             taking.take(number, &bytes)
         } else {
@@ -101,7 +134,7 @@ fn pass_over(file: &mut dyn BufRead) -> Result<(), Trouble> {
     loop {
         rest.clear();
         let read = file
-            .take(LONGEST_LINE)
+            .take(limits::EXCHANGE_LINE)
             .read_until(b'\n', &mut rest)
             .map_err(|_| Trouble::new(TroubleKind::Missing, "trouble-cannot-read-file"))?;
         if read == 0 || rest.ends_with(b"\n") {
@@ -113,6 +146,8 @@ fn pass_over(file: &mut dyn BufRead) -> Result<(), Trouble> {
 struct Taking<'w, 'j> {
     writing: &'w mut Writing<'j>,
     now: Instant,
+    /// The record that it comes into was empty before.
+    empty: bool,
     /// Levels of each pump that was asked for.
     levels: BTreeMap<String, Option<u32>>,
     report: Report,
@@ -132,8 +167,13 @@ impl Taking<'_, '_> {
         if text.is_empty() || (number == 1 && is_header(text)?) {
             return Ok(());
         }
-        let Line { kind, id, fields } = line::read(text)?;
+        let Line { kind, id, mut fields } = line::read(text)?;
+        // That the words were the same is said here, and nowhere else.
+        fields.remove("compared");
         let known = self.writing.knows(&id)?;
+        if !self.empty {
+            self.keep_back(kind, &id, &mut fields)?;
+        }
         let merged = if known {
             let (there, mut all) = match self.writing.record(&id)? {
                 Some(found) => found,
@@ -177,6 +217,23 @@ impl Taking<'_, '_> {
             self.report.taken += 1;
         } else {
             self.report.unchanged += 1;
+        }
+        Ok(())
+    }
+
+    /// Takes out of a line what a file that nobody signed may not bring into a record that is not
+    /// empty.
+    fn keep_back(&mut self, kind: Kind, id: &str, fields: &mut Fields) -> Result<(), Trouble> {
+        let there = self.writing.record(id)?.map(|(_, fields)| fields).unwrap_or_default();
+        if matches!(kind, Kind::Consultant | Kind::Plan | Kind::PlanPart | Kind::CaseFamily) {
+            let same = fields.iter().all(|(key, value)| there.get(key) == Some(value));
+            return if same { Ok(()) } else { Err(Trouble::bad("fact", "line-only-when-empty")) };
+        }
+        if matches!(kind, Kind::Settings | Kind::Rhythm) {
+            for key in OWN {
+                let other = fields.remove(*key).is_some_and(|value| there.get(*key) != Some(&value));
+                self.report.kept_back += u64::from(other);
+            }
         }
         Ok(())
     }

@@ -1,8 +1,12 @@
 //! The first line: whose file it is.
 
+use std::str::FromStr;
+
+use minisign::PublicKey;
 use serde_json::{json, Value};
 
 use super::VERSION;
+use crate::limits;
 use crate::time::Moment;
 use crate::trouble::{Kind, Trouble};
 
@@ -15,6 +19,13 @@ pub struct Header {
     pub made: Moment,
     /// The public key that a plan for this family is sealed for: an age recipient.
     pub sealing_key: String,
+    /// The public key that the file is signed with; none in a file of version 1, which nobody
+    /// signed.
+    pub signing_key: Option<String>,
+    /// The key that it will be signed with from now on, where that is another.
+    pub next_signing_key: Option<String>,
+    /// The signing keys of the family's other phones.
+    pub phones: Vec<String>,
     /// The parts that were left out, by name.
     pub left_out: Vec<String>,
     /// What stands in it for whoever reads it as text.
@@ -29,6 +40,9 @@ impl Header {
             "family": self.family,
             "made": self.made.to_json(),
             "sealing_key": self.sealing_key,
+            "signing_key": self.signing_key,
+            "next_signing_key": self.next_signing_key,
+            "phones": self.phones,
             "left_out": self.left_out,
             "says": self.says,
         })
@@ -55,12 +69,26 @@ impl Header {
         if !(1..=128).contains(&family.len()) || !family.chars().all(plain) {
             return Err(bad());
         }
-        let left_out = value.get("left_out").and_then(Value::as_array).map(Vec::as_slice).unwrap_or_default();
+        let texts = |key: &str| -> Vec<String> {
+            let all = value.get(key).and_then(Value::as_array).map(Vec::as_slice).unwrap_or_default();
+            all.iter().filter_map(Value::as_str).take(limits::PHONES).map(str::to_owned).collect()
+        };
+        let recipient = |key: String| match age::x25519::Recipient::from_str(&key) {
+            Ok(key) => Ok(key.to_string()),
+            Err(_) => Err(bad()),
+        };
+        let signer = |key: &str| match PublicKey::from_base64(key) {
+            Ok(_) => Ok(key.to_owned()),
+            Err(_) => Err(bad()),
+        };
         Ok(Self {
             family,
             made: value.get("made").and_then(|made| Moment::from_json(made).ok()).ok_or_else(bad)?,
-            sealing_key: text("sealing_key")?,
-            left_out: left_out.iter().filter_map(Value::as_str).map(str::to_owned).collect(),
+            sealing_key: text("sealing_key").and_then(recipient)?,
+            signing_key: value.get("signing_key").and_then(Value::as_str).map(signer).transpose()?,
+            next_signing_key: value.get("next_signing_key").and_then(Value::as_str).map(signer).transpose()?,
+            phones: texts("phones").into_iter().map(|key| signer(&key)).collect::<Result<_, _>>()?,
+            left_out: texts("left_out"),
             says: value.get("says").and_then(Value::as_str).unwrap_or_default().to_owned(),
         })
     }

@@ -7,12 +7,14 @@
 mod read;
 mod write;
 
+use crate::limits;
+
 pub use read::{read, ReadPlan};
 pub use write::{write, Addressee};
 
 /// The version this program writes, and the newest it reads.
-pub const VERSION: u64 = 1;
+pub const VERSION: u64 = 2;
 /// The ending of a plan's file.
 pub const ENDING: &str = "drawwell-plan";
 /// No plan has more parts.
-pub const MOST_PARTS: usize = 60;
+pub const MOST_PARTS: usize = limits::PLAN_PARTS;

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use super::write::subject_of;
 use super::{MOST_PARTS, VERSION};
+use crate::limits;
 use crate::record::{date, kinds::rule_of_a_family, text, Fields, Kind};
 use crate::share::exchange::read_line;
 use crate::time::{LocalDay, Moment};
@@ -14,6 +15,8 @@ use crate::trouble::{Kind as TroubleKind, Trouble};
 pub struct ReadPlan {
     /// The family it is for.
     pub family: String,
+    /// How often it was sent by then, from 1; a plan of version 1 did not say.
+    pub revision: u64,
     /// When it was made.
     pub made: Moment,
     /// The last day on which it may be accepted.
@@ -48,6 +51,9 @@ pub fn read(signed_text: &str) -> Result<ReadPlan, Trouble> {
     let mut parts = Vec::new();
     for (number, line) in lines.filter(|(_, line)| !line.trim().is_empty()) {
         let told = || Trouble::bad("", "plan-line").with("line", number.to_string());
+        if line.len() > limits::LINE {
+            return Err(told());
+        }
         let (kind, id, fields) = read_line(line).map_err(|_| told())?;
         match kind {
             Kind::Plan if plan.is_none() && id == subject => plan = Some((id, fields)),
@@ -58,7 +64,12 @@ pub fn read(signed_text: &str) -> Result<ReadPlan, Trouble> {
         }
     }
     let plan = plan.ok_or_else(bad)?;
+    let revision = match header.get("revision") {
+        None => 1,
+        Some(said) => said.as_u64().filter(|said| (1..=limits::PLAN_REVISIONS).contains(said)).ok_or_else(bad)?,
+    };
     Ok(ReadPlan {
+        revision,
         family: word("family")?,
         made: header.get("made").and_then(|made| Moment::from_json(made).ok()).ok_or_else(bad)?,
         good_until: date(&plan.1, "good_until").map(LocalDay::on),

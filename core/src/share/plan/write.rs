@@ -18,10 +18,12 @@ pub struct Addressee {
     pub sealing_key: String,
     /// What the consultant goes by.
     pub from: String,
+    /// How often the plan was sent, this time too.
+    pub revision: u64,
 }
 
 /// What a consultant does not set, and what stays on her desk.
-const STAYS: &[&str] = &["kind", "answer", "answered", "sent", "came", "signing_key", "plan", "taken_out"];
+const STAYS: &[&str] = &["kind", "answer", "answered", "revision", "sent", "came", "signing_key", "plan", "taken_out"];
 
 /// Writes a plan: signed, and sealed for the family. `parts` stand in their order.
 ///
@@ -49,6 +51,7 @@ pub fn write(
         "version": VERSION,
         "plan": id,
         "family": to.family,
+        "revision": to.revision,
         "from": to.from,
         "made": made.to_json(),
     })

@@ -1,4 +1,5 @@
-//! A card: the public keys of a consultant and her name, as one line of text.
+//! A card: the public keys of a consultant and her name, as one line of text; or those of
+//! another phone of the family (`drawwell:phone?…`).
 //!
 //! `drawwell:consultant?name=…&seal=age1…&sign=RW…`, percent-encoded (RFC 3986). A QR
 //! code of it opens the app from the phone's own camera; the same line can be pasted.
@@ -9,19 +10,39 @@ use minisign::PublicKey;
 use percent_encoding::{percent_decode_str, utf8_percent_encode, AsciiSet, NON_ALPHANUMERIC};
 
 use super::spoken;
+use crate::limits;
+use crate::share::names;
 use crate::trouble::Trouble;
 
-const START: &str = "drawwell:consultant?";
 /// What stands unchanged in a value: RFC 3986's unreserved characters.
 const ENCODED: &AsciiSet = &NON_ALPHANUMERIC.remove(b'-').remove(b'.').remove(b'_').remove(b'~');
-/// No card is longer.
-const LONGEST: usize = 2000;
-/// Nor is a name on it.
-const LONGEST_NAME: usize = 80;
 
-/// The public keys of a consultant.
+/// Whose keys are on a card.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Whose {
+    /// A consultant's.
+    Consultant,
+    /// Those of another phone of the family.
+    Phone,
+}
+
+impl Whose {
+    const ALL: [Self; 2] = [Self::Consultant, Self::Phone];
+
+    /// How its card begins.
+    const fn start(self) -> &'static str {
+        match self {
+            Self::Consultant => "drawwell:consultant?",
+            Self::Phone => "drawwell:phone?",
+        }
+    }
+}
+
+/// The public keys of a consultant, or of another phone.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Card {
+    /// Whose they are.
+    pub whose: Whose,
     /// Her name, or what she goes by.
     pub name: String,
     /// An age recipient.
@@ -35,8 +56,9 @@ impl Card {
     pub fn write(&self) -> String {
         let encoded = |text: &str| utf8_percent_encode(text, ENCODED).to_string();
         format!(
-            "{START}name={}&seal={}&sign={}",
-            encoded(&self.name),
+            "{}name={}&seal={}&sign={}",
+            self.whose.start(),
+            encoded(&names::leaves(&self.name)),
             encoded(&self.sealing_key),
             encoded(&self.signing_key)
         )
@@ -44,7 +66,7 @@ impl Card {
 
     /// Whether a text begins as a card does.
     pub fn is_card(text: &str) -> bool {
-        text.trim_start().starts_with(START)
+        Whose::ALL.iter().any(|whose| text.trim_start().starts_with(whose.start()))
     }
 
     /// Reads a card.
@@ -54,14 +76,16 @@ impl Card {
     pub fn read(text: &str) -> Result<Self, Trouble> {
         let bad = || Trouble::bad("card", "bad-card");
         let text: String = text.split_whitespace().collect();
-        let values = text.strip_prefix(START).filter(|_| text.len() <= LONGEST).ok_or_else(bad)?;
+        let begun = |whose: Whose| text.strip_prefix(whose.start()).map(|values| (whose, values));
+        let short = text.len() <= limits::CARD;
+        let (whose, values) = Whose::ALL.into_iter().find_map(begun).filter(|_| short).ok_or_else(bad)?;
         let value = |key: &str| {
             let mut pairs = values.split('&').filter_map(|pair| pair.split_once('='));
             let (_, value) = pairs.find(|(name, _)| *name == key).ok_or_else(bad)?;
             percent_decode_str(value).decode_utf8().map(|text| text.into_owned()).map_err(|_| bad())
         };
-        let name: String = value("name")?.trim().chars().filter(|c| !c.is_control()).take(LONGEST_NAME).collect();
-        let card = Self { name, sealing_key: value("seal")?, signing_key: value("sign")? };
+        let name = names::leaves(&value("name")?).chars().take(limits::CARD_NAME).collect();
+        let card = Self { whose, name, sealing_key: value("seal")?, signing_key: value("sign")? };
         let sealing = age::x25519::Recipient::from_str(&card.sealing_key).is_ok();
         if !sealing || PublicKey::from_base64(&card.signing_key).is_err() {
             return Err(Trouble::bad("card", "bad-card-key"));

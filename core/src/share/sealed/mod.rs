@@ -10,6 +10,7 @@
 
 pub mod card;
 pub mod own_keys;
+pub mod passphrase;
 pub mod signed;
 pub mod spoken;
 
@@ -21,16 +22,9 @@ use flate2::read::GzDecoder;
 use flate2::write::GzEncoder;
 use flate2::Compression;
 
+use crate::limits;
 use crate::trouble::{Kind, Trouble};
 
-/// A sealed file longer than this is refused before it is read to its end.
-pub const LONGEST_FILE: u64 = 96 << 20;
-/// Contents longer than this are refused while they are unpacked: ten years of a family
-/// are a fifth of it.
-pub const LONGEST_CONTENTS: u64 = 192 << 20;
-/// Work of a passphrase that is borne, as a power of two: about a second on a desk, and
-/// four times that still opens.
-const MOST_WORK: u8 = 20;
 
 /// For whom something is sealed.
 #[derive(Clone)]
@@ -67,18 +61,24 @@ pub fn is_sealed(beginning: &[u8]) -> bool {
     beginning.starts_with(START) || beginning.starts_with(ARMOR)
 }
 
+fn fault<E>(_: E) -> Trouble {
+    Trouble::new(Kind::Fault, "trouble-fault")
+}
+
 /// Seals contents.
 ///
 /// # Errors
 /// A key or passphrase that cannot be sealed for.
 pub fn seal(contents: &[u8], to: &SealFor) -> Result<Vec<u8>, Trouble> {
-    let fault = |_| Trouble::new(Kind::Fault, "trouble-fault");
     let encryptor = match to {
         SealFor::Passphrase(passphrase) => {
             if passphrase.trim().is_empty() {
                 return Err(Trouble::bad("seal-passphrase", "bad-passphrase-empty"));
             }
-            age::Encryptor::with_user_passphrase(SecretString::from(passphrase.clone()))
+            // The library would take less work where the machine is busy.
+            let mut recipient = age::scrypt::Recipient::new(SecretString::from(passphrase.clone()));
+            recipient.set_work_factor(limits::WORK_MADE);
+            age::Encryptor::with_recipients(std::iter::once(&recipient as &dyn age::Recipient)).map_err(fault)?
         }
         SealFor::Keys(keys) => {
             let read = |key: &String| {
@@ -117,7 +117,7 @@ pub fn open(file: &[u8], with: &OpenWith) -> Result<Vec<u8>, Trouble> {
     let stream = match with {
         OpenWith::Passphrase(passphrase) => {
             let mut identity = age::scrypt::Identity::new(SecretString::from(passphrase.clone()));
-            identity.set_max_work_factor(MOST_WORK);
+            identity.set_max_work_factor(limits::WORK_READ);
             let opened = decryptor.decrypt(std::iter::once(&identity as &dyn age::Identity));
             opened.map_err(|error| match error {
                 age::DecryptError::NoMatchingKeys
@@ -137,12 +137,12 @@ pub fn open(file: &[u8], with: &OpenWith) -> Result<Vec<u8>, Trouble> {
 /// Unpacks what was compressed, and stops where it gets longer than anything of ours.
 fn unpack(stream: impl Read) -> Result<Vec<u8>, Trouble> {
     let mut contents = Vec::new();
-    let mut limited = GzDecoder::new(stream).take(LONGEST_CONTENTS + 1);
+    let mut limited = GzDecoder::new(stream).take(limits::UNPACKED + 1);
     limited.read_to_end(&mut contents).map_err(|error| match error.kind() {
         std::io::ErrorKind::InvalidInput => Trouble::bad("", "sealed-not-ours"),
         _ => Trouble::bad("", "sealed-cut"),
     })?;
-    if contents.len() as u64 > LONGEST_CONTENTS {
+    if contents.len() as u64 > limits::UNPACKED {
         return Err(Trouble::bad("", "sealed-too-long"));
     }
     Ok(contents)
@@ -153,11 +153,19 @@ fn unpack(stream: impl Read) -> Result<Vec<u8>, Trouble> {
 /// # Errors
 /// `sealed-too-long`, or that the file can't be read.
 pub fn read_whole(file: &mut dyn Read) -> Result<Vec<u8>, Trouble> {
+    read_to(file, limits::SEALED_FILE)
+}
+
+/// Reads a file into memory that is no longer than so many bytes.
+///
+/// # Errors
+/// As [`read_whole`].
+pub fn read_to(file: &mut dyn Read, most: u64) -> Result<Vec<u8>, Trouble> {
     let mut bytes = Vec::new();
-    file.take(LONGEST_FILE + 1)
+    file.take(most + 1)
         .read_to_end(&mut bytes)
         .map_err(|_| Trouble::new(Kind::Missing, "trouble-cannot-read-file"))?;
-    if bytes.len() as u64 > LONGEST_FILE {
+    if bytes.len() as u64 > most {
         return Err(Trouble::bad("", "sealed-too-long"));
     }
     Ok(bytes)
