@@ -10,18 +10,36 @@ uniffi::setup_scaffolding!("drawwell");
 mod press;
 mod trouble;
 
-use std::io::{BufReader, BufWriter};
-use std::path::PathBuf;
+use std::io::BufReader;
+use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use drawwell_core::app::App;
 use drawwell_core::caseload::Caseload;
+use drawwell_core::private_file;
 use drawwell_core::screen::shapes::*;
 use drawwell_core::trouble as core_trouble;
 
 pub use trouble::{Trouble, TroubleKind};
 
 include!(concat!(env!("OUT_DIR"), "/shapes.rs"));
+
+/// No file is longer that can be brought in, in bytes: a host that copies one first need not
+/// copy more.
+#[uniffi::export]
+pub fn longest_file() -> u64 {
+    drawwell_core::limits::UNPACKED
+}
+
+/// Makes the folder that a record is to lie in, and those it lies in, for the person alone; one
+/// that is there stays as it is.
+#[uniffi::export]
+pub fn make_folder(path: String) {
+    if !Path::new(&path).exists() {
+        // Where it can't be made, opening the record says so.
+        private_file::create_folder(Path::new(&path)).ok();
+    }
+}
 
 /// A person's record, open.
 #[derive(Debug, uniffi::Object)]
@@ -41,26 +59,7 @@ impl Drawwell {
 }
 
 fn opened(path: &str) -> Result<std::fs::File, core_trouble::Trouble> {
-    std::fs::File::open(path)
-        .map_err(|_| core_trouble::Trouble::new(core_trouble::Kind::Missing, "trouble-cannot-read-file"))
-}
-
-/// Writes a file that is whole or not there: beside its place, and then moved.
-fn whole_or_not<T>(
-    path: &str,
-    write: impl FnOnce(&mut BufWriter<std::fs::File>) -> Result<T, core_trouble::Trouble>,
-) -> Result<T, core_trouble::Trouble> {
-    let failed = |_| core_trouble::Trouble::new(core_trouble::Kind::Full, "trouble-cannot-write-file");
-    let half_made = PathBuf::from(format!("{path}.part"));
-    let mut file = BufWriter::new(std::fs::File::create(&half_made).map_err(failed)?);
-    let written = write(&mut file)
-        .and_then(|done| std::io::Write::flush(&mut file).map_err(failed).map(|()| done))
-        .and_then(|done| file.get_ref().sync_all().map_err(failed).map(|()| done))
-        .and_then(|done| std::fs::rename(&half_made, path).map_err(failed).map(|()| done));
-    if written.is_err() {
-        std::fs::remove_file(&half_made).ok();
-    }
-    written
+    private_file::open(Path::new(path))
 }
 
 #[uniffi::export]
@@ -96,7 +95,7 @@ impl Drawwell {
     /// Writes what was asked for under a key (`record`, `calendar`, `sheet`) to a file. The file is
     /// whole or not there: it is written beside its place and then moved.
     pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| whole_or_not(&path, |file| app.take_out(&key, file, &now)))
+        self.with(|app| private_file::whole_or_not(Path::new(&path), |file| app.take_out(&key, file, &now)))
     }
 
     /// Backs up and checks the record; slow, so off the thread that draws. Other
@@ -153,6 +152,6 @@ impl Desk {
 
     /// Writes what was asked for under a key to a file, whole or not at all.
     pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
-        self.with(|caseload| whole_or_not(&path, |file| caseload.take_out(&key, file, &now)))
+        self.with(|caseload| private_file::whole_or_not(Path::new(&path), |file| caseload.take_out(&key, file, &now)))
     }
 }

@@ -10,6 +10,8 @@ use crate::trouble::{Kind, Trouble};
 /// Behind the name of a file that is half made; behind it stand letters nobody can foresee.
 const HALF_MADE: &str = ".half-";
 const LETTERS: usize = 32;
+/// So end files that nobody takes for whole.
+const UNFINISHED: &str = ".part";
 /// How an SQLite file begins, and with it a record.
 const STORE: &[u8] = b"SQLite format 3\0";
 
@@ -72,13 +74,14 @@ pub(crate) fn half_made_beside(path: &Path) -> std::io::Result<(File, PathBuf)> 
     getrandom::fill(&mut bytes).map_err(|_| std::io::Error::other("no randomness"))?;
     let letters: String = bytes.iter().map(|byte| format!("{byte:02x}")).collect();
     let mut name = path.as_os_str().to_owned();
-    name.push(format!("{HALF_MADE}{letters}"));
+    name.push(format!("{HALF_MADE}{letters}{UNFINISHED}"));
     let half = PathBuf::from(name);
     Ok((create_new(&half)?, half))
 }
 
 /// Whether a name is that of a file half made here.
 pub(crate) fn is_half_made(name: &str) -> bool {
+    let name = name.strip_suffix(UNFINISHED).unwrap_or_default();
     name.rsplit_once(HALF_MADE).is_some_and(|(before, letters)| {
         before.contains("drawwell") && letters.len() == LETTERS && letters.bytes().all(|b| b.is_ascii_hexdigit())
     })

@@ -12,6 +12,7 @@ mod bad_input;
 mod damaged_file;
 mod every_step_fails;
 mod exchange_file;
+mod hostile;
 mod incoming_file;
 mod kept_inputs;
 mod killed;

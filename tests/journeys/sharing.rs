@@ -17,7 +17,12 @@ fn person() -> Person {
 }
 
 fn card(keys: &OwnKeys, name: &str) -> Card {
-    Card { whose: Whose::Consultant, name: name.to_owned(), sealing_key: keys.sealing_key().unwrap(), signing_key: keys.signing_key().unwrap() }
+    Card {
+        whose: Whose::Consultant,
+        name: name.to_owned(),
+        sealing_key: keys.sealing_key().unwrap(),
+        signing_key: keys.signing_key().unwrap(),
+    }
 }
 
 /// Takes the card in as it is scanned, and gives the consultant's record.

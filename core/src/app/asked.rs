@@ -136,9 +136,8 @@ impl App {
         let mark = spoken::mark(key("sealing_key"), key("signing_key")).filter(|_| kind == Kind::Consultant);
         let mark = mark.ok_or_else(|| Trouble::bad("sealing_key", "bad-sealing-key"))?;
         if !is_compared(&fields) {
-            self.journal_mut()?.act("card-in", consultant, present.now, |w| {
-                w.set(consultant, "compared", &json!(mark))
-            })?;
+            self.journal_mut()?
+                .act("card-in", consultant, present.now, |w| w.set(consultant, "compared", &json!(mark)))?;
         }
         Ok(vec![buzz("card-in")])
     }

@@ -24,7 +24,8 @@ impl App {
         self.said.clear();
         self.tell("record-erased", Tone::Quiet);
         // Nothing calls any more: an empty record wants no alarm.
-        let mut effects = self.session_effects(present)?;
+        let mut effects = vec![Effect::ForgetFiles];
+        effects.extend(self.session_effects(present)?);
         effects.extend(self.reminder_effects(present)?);
         Ok(effects)
     }

@@ -114,10 +114,25 @@ impl App {
             alarms: AlarmsAre::default(),
             press: None,
         };
+        app.name_by_key(present.now)?;
         if let Some(salvaged) = opened.salvaged {
             app.tell_salvaged(&salvaged);
         }
         Ok(app)
+    }
+
+    /// Names this device where the host named none: after the key that signs, so that nobody can
+    /// foresee its numbers or take them for their own.
+    fn name_by_key(&mut self, now: Instant) -> Result<(), Trouble> {
+        if !self.opening.device.is_empty() {
+            return Ok(());
+        }
+        if !self.journal()?.is_named() && !self.journal()?.is_read_only() {
+            let name = self.own_keys()?.device_name()?;
+            self.journal_mut()?.name_device(&name, now)?;
+        }
+        self.opening.device = self.journal()?.device_base().to_owned();
+        Ok(())
     }
 
     /// The same, with what sets the visit sheet: see [`crate::share::sheet`].
@@ -129,6 +144,11 @@ impl App {
     /// The sentences, to tell trouble in.
     pub fn texts(&self) -> &Texts {
         &self.texts
+    }
+
+    /// What this device is called in the record.
+    pub(crate) fn device(&self) -> &str {
+        &self.opening.device
     }
 
     fn journal(&self) -> Result<&Journal, Trouble> {

@@ -74,7 +74,11 @@ impl App {
             let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
             let Some(key) = text(&fields, "signing_key").map(str::to_owned) else { continue };
             let name = text(&fields, "name").unwrap_or_default().to_owned();
-            if is_compared(&fields) { compared.push((key, name)) } else { others.push(key) }
+            if is_compared(&fields) {
+                compared.push((key, name))
+            } else {
+                others.push(key)
+            }
         }
         let keys: Vec<String> = compared.iter().map(|(key, _)| key.clone()).collect();
         match signed::verify(signed_text, &keys) {
@@ -110,7 +114,10 @@ impl App {
         let says = |key: &str| plan.get(key) == read.plan.1.get(key);
         let same = ["at", "good_until", "plan_words"].into_iter().all(says)
             && there.len() == read.parts.len()
-            && there.iter().zip(&read.parts).all(|((id, part), (new_id, new))| id == new_id && says_the_same(part, new));
+            && there
+                .iter()
+                .zip(&read.parts)
+                .all(|((id, part), (new_id, new))| id == new_id && says_the_same(part, new));
         match same {
             true => Ok(()),
             false => Err(Trouble::bad("", "plan-other-content")),

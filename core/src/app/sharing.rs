@@ -11,9 +11,9 @@ use crate::limits;
 use crate::record::{text, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
+use crate::share::exchange::Report;
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::exchange::Report;
 use crate::share::sealed::{self, own_keys::OwnKeys, passphrase, spoken, OpenWith, SealFor, Sealed};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 

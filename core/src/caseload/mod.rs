@@ -79,6 +79,7 @@ impl Caseload {
             .and_then(|()| private_file::create_folder(&folder.join(families::FOLDER)))
             .map_err(|_| Trouble::new(TroubleKind::ReadOnly, "trouble-read-only"))?;
         let desk = App::open_desk(folder.join(DESK), opening.clone(), clock)?;
+        let opening = Opening { device: desk.device().to_owned(), ..opening };
         Ok(Self {
             folder,
             opening,

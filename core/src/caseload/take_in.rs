@@ -6,13 +6,13 @@ use serde_json::json;
 
 use super::{Beside, Caseload};
 use crate::journal::Journal;
+use crate::limits;
 use crate::record::{text, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadUpdate, Clock, Event, Place};
-use crate::limits;
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::incoming::{self, FileIs};
-use crate::share::{exchange, names};
 use crate::share::sealed::{self, OpenWith, Sealed};
+use crate::share::{exchange, names};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 

@@ -81,13 +81,9 @@ fn changed(store: &Connection, act: i64) -> Result<Vec<Difference>, Trouble> {
         store.prepare_cached("SELECT subject, field, before, after FROM taken WHERE act = ?1 ORDER BY number")?;
     let mut rows = statement.query(params![act])?;
     while let Some(row) = rows.next()? {
-        let value = |column: usize| Ok::<_, Trouble>(read(row.get_ref(column)?.as_str().map_err(rusqlite::Error::from)?));
-        found.push(Difference {
-            subject: row.get(0)?,
-            field: row.get(1)?,
-            before: value(2)?,
-            after: value(3)?,
-        });
+        let value =
+            |column: usize| Ok::<_, Trouble>(read(row.get_ref(column)?.as_str().map_err(rusqlite::Error::from)?));
+        found.push(Difference { subject: row.get(0)?, field: row.get(1)?, before: value(2)?, after: value(3)? });
     }
     Ok(found)
 }

@@ -126,9 +126,11 @@ pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> R
         (_, true) => Ok(Kept::Known),
         (false, false) => Ok(Kept::Other),
         (true, false) => {
-            store
-                .prepare_cached("UPDATE change SET value = ?2, crc = ?3 WHERE row = ?1")?
-                .execute(params![row, change.value, change.checksum()])?;
+            store.prepare_cached("UPDATE change SET value = ?2, crc = ?3 WHERE row = ?1")?.execute(params![
+                row,
+                change.value,
+                change.checksum()
+            ])?;
             Ok(Kept::Filled)
         }
     }

@@ -54,7 +54,7 @@ impl Journal {
     pub fn begin_with(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
         let merged = self.take(changes, From::Copy, now)?;
         if changes.iter().any(|change| change.dot.device == self.device) {
-            let base = self.device.split('.').next().unwrap_or_default().to_owned();
+            let base = self.device_base().to_owned();
             self.write_under_a_new_name(&base, now)?;
         }
         Ok(merged)

@@ -25,9 +25,10 @@ pub struct Opened {
 
 impl Journal {
     /// Opens the journal at a path for a device. `device` is letters, figures
-    /// and `_`, at most 32, stable for this device and used by no other.
+    /// and `_`, at most 32, stable for this device and used by no other; empty for one that
+    /// goes on under the name it has here, or is named later ([`Self::is_named`]).
     pub fn open(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
-        let clean = (1..=32).contains(&device.len()) && device.chars().all(|c| c.is_ascii_alphanumeric() || c == '_');
+        let clean = device.len() <= 32 && device.chars().all(|c| c.is_ascii_alphanumeric() || c == '_');
         if !clean {
             return Err(Trouble::bad("device", "trouble-device-name"));
         }
@@ -90,7 +91,7 @@ impl Journal {
     fn open_to_read(path: &Path) -> Result<Self, Trouble> {
         let cannot = || Trouble::new(Kind::ReadOnly, "trouble-read-only");
         let log = salvage::beside(path, "-wal");
-        if std::fs::metadata(log).is_ok_and(|log| log.len() > 0) {
+        if std::fs::metadata(log).is_ok_and(|log| log.is_file() && log.len() > 0) {
             return Err(cannot());
         }
         let mut address = String::from("file:");
@@ -142,8 +143,13 @@ impl Journal {
 /// The name this device writes under: the one it first wrote under here, as long as this is the
 /// same file and its numbers last.
 fn own_name(connection: &Connection, device: &str, path: &Path, now: Instant) -> Result<String, Trouble> {
-    let known: Option<String> =
-        connection.query_row("SELECT device FROM clock", [], |row| row.get(0)).optional()?;
+    let known: Option<String> = connection.query_row("SELECT device FROM clock", [], |row| row.get(0)).optional()?;
+    let device = match device {
+        "" => known.as_deref().map_or(UNNAMED, base),
+        device => device,
+    }
+    .to_owned();
+    let device = device.as_str();
     let name = match known {
         None => {
             connection.execute(
@@ -166,6 +172,33 @@ fn own_name(connection: &Connection, device: &str, path: &Path, now: Instant) ->
     };
     place::remember(connection, path)?;
     Ok(name)
+}
+
+/// A device that has no name yet.
+const UNNAMED: &str = "new";
+
+/// A device's name without what tells one time that it began anew from another.
+pub(super) fn base(device: &str) -> &str {
+    device.split('.').next().unwrap_or_default()
+}
+
+impl Journal {
+    /// Whether this device has a name of its own here.
+    pub fn is_named(&self) -> bool {
+        self.device != UNNAMED
+    }
+
+    /// The name of this device without what tells one time that it began anew from another.
+    pub fn device_base(&self) -> &str {
+        base(&self.device)
+    }
+
+    /// Names this device, which has written nothing yet.
+    pub fn name_device(&mut self, name: &str, now: Instant) -> Result<(), Trouble> {
+        write_under(&self.connection, name, now)?;
+        self.device = name.to_owned();
+        Ok(())
+    }
 }
 
 /// A name of this device that was not used before.

@@ -67,7 +67,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
 fn card_page(view: &View<'_>, card: &Card, title: &str, lines: &[&str]) -> Result<Screen, Trouble> {
     let words = view.words();
     let name = names::shown(&card.name);
-    let mut frame = view.frame(&Place::Asked, if name.is_empty() { words.say(title) } else { name }, words.say(title))?;
+    let mut frame =
+        view.frame(&Place::Asked, if name.is_empty() { words.say(title) } else { name }, words.say(title))?;
     frame.back = Some(view.back());
     let compared = card.words().join(" ");
     let actions = vec![

@@ -3,6 +3,7 @@
 use super::View;
 use crate::quantity::{Entered, Length, LengthUnit};
 use crate::record::{text, Fields, Kind};
+use crate::share::names;
 use crate::trouble::Trouble;
 
 impl View<'_> {
@@ -10,7 +11,7 @@ impl View<'_> {
     pub(super) fn name_of(&self, kind: Kind, fields: &Fields) -> String {
         let words = self.words();
         if let Some(name) = text(fields, "name").filter(|n| !n.trim().is_empty()) {
-            return name.to_owned();
+            return names::shown(name);
         }
         match kind {
             Kind::LifeEvent => match text(fields, "what") {

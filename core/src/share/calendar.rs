@@ -50,7 +50,8 @@ impl Exported {
         let session = |value: &Value| {
             let instant = |key: &str| value.get(key).and_then(Value::as_i64).map(Instant::from_unix_milliseconds);
             Some(Written {
-                uid: value.get("uid")?.as_str()?.to_owned(),
+                // A line break in it would begin a line of the calendar's own.
+                uid: value.get("uid")?.as_str().filter(|uid| !uid.chars().any(char::is_control))?.to_owned(),
                 sequence: u32::try_from(value.get("sequence")?.as_u64()?).ok()?,
                 at: instant("at")?,
                 until: instant("until")?,

@@ -64,7 +64,7 @@ fn section(view: &View<'_>, id: &str, part: &Fields) -> Result<Section, Trouble>
     let mut lines = says::lines(view, part)?;
     if let (None, Some((_, before))) = (text(part, "answer"), view.journal.record(&part_before(id))?) {
         let key = if text(&before, "answer") == Some("accepted") { "plan-accepted-before" } else { "plan-left-before" };
-        let said = says::in_itself(view, &before).join(" \u{b7} ");
+        let said = says::as_it_was(view, &before)?;
         lines.push(words.with(key, &[("said", said.into())]));
     }
     let answer = |accept: bool| {

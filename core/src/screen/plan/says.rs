@@ -68,6 +68,15 @@ pub(in crate::screen) fn in_itself(view: &View<'_>, part: &Fields) -> Vec<String
     said
 }
 
+/// What a part said that a later plan changed.
+pub(super) fn as_it_was(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
+    Ok(match text(part, "plan_part") {
+        // What stands beside a setting is of today.
+        Some("setting") => setting(view, part)?.into_iter().next().unwrap_or_default(),
+        _ => in_itself(view, part).join(" \u{b7} "),
+    })
+}
+
 /// Old and new of one thing, or that nothing changes.
 fn changes(view: &View<'_>, what: String, before: Option<String>, after: String) -> String {
     let words = view.words();

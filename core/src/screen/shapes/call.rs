@@ -83,6 +83,8 @@ pub enum Effect {
     CloseLookAround,
     /// Open the dialler with this number. Nothing is dialled before the person does it.
     Dial { number: String },
+    /// Let go of every copy of a file that came in or went out.
+    ForgetFiles,
     /// Call `tend` soon, off the thread that draws.
     Tend,
 }

@@ -36,6 +36,7 @@ use super::View;
 use crate::answer::night::{Gathered, Origin};
 use crate::guidance::{CautionRules, Rules};
 use crate::record::{text, RULES, SETTINGS};
+use crate::share::names;
 use crate::share::parts::{LeftOut, SharePart};
 use crate::trouble::Trouble;
 use span::Stretch;
@@ -92,12 +93,12 @@ impl Sheet {
         let words = view.words();
         let (_, fields) = view.record(SETTINGS)?;
         let left_out = LeftOut::read(&fields);
-        let name = text(&fields, "sheet_name").map(str::trim).filter(|name| !name.is_empty());
+        let name = text(&fields, "sheet_name").map(names::leaves).filter(|name| !name.is_empty());
         let source = Source::read(view, left_out)?;
         let mut parts = Vec::new();
         for part in ORDER {
             let sections = match part {
-                SharePart::Who => name.map(|name| who(view, name)).into_iter().collect(),
+                SharePart::Who => name.as_deref().map(|name| who(view, name)).into_iter().collect(),
                 part => source.sections(view, part)?,
             };
             if !sections.is_empty() {
@@ -114,7 +115,7 @@ impl Sheet {
         let day = words.plain_date(view.today().date());
         Ok(Self {
             heading: words.say("sheet-heading"),
-            who: name.filter(|_| !source.left_out.has(SharePart::Who)).map(str::to_owned),
+            who: name.filter(|_| !source.left_out.has(SharePart::Who)),
             span: source.span.said(view),
             made: words.with("sheet-made", &[("date", day.into()), ("time", words.clock(&view.present()).into())]),
             sources: sources::told(view, &source.rules, &there, &beside, &cited),

@@ -95,12 +95,7 @@ pub fn look_at(
     })
 }
 
-fn take_all(
-    writing: &mut Writing<'_>,
-    file: &mut dyn BufRead,
-    now: Instant,
-    empty: bool,
-) -> Result<Report, Trouble> {
+fn take_all(writing: &mut Writing<'_>, file: &mut dyn BufRead, now: Instant, empty: bool) -> Result<Report, Trouble> {
     let mut taking = Taking { writing, now, empty, levels: BTreeMap::new(), report: Report::default() };
     let mut number = 0;
     let mut bytes = Vec::new();

@@ -31,7 +31,11 @@ pub fn read(file: &[u8]) -> Result<FamilyFile, Trouble> {
     if !signed::is_signed(file.as_bytes()) {
         let read = read_text(file)?;
         // One that says a key and is not signed with it was tampered with.
-        return if read.header.signing_key.is_none() { Ok(read) } else { Err(Trouble::bad("", "signed-not-as-it-was")) };
+        return if read.header.signing_key.is_none() {
+            Ok(read)
+        } else {
+            Err(Trouble::bad("", "signed-not-as-it-was"))
+        };
     }
     let text = signed::unverified(file).ok_or_else(|| Trouble::bad("", "signed-not-readable"))?;
     let header = Header::read(text.lines().next().unwrap_or_default())?;

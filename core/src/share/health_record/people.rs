@@ -5,6 +5,7 @@ use serde_json::{json, Map, Value};
 use super::bundle::Makes;
 use super::{ids, value};
 use crate::record::{date, text, Fields, Kind};
+use crate::share::names;
 
 /// The id of the parent, of whom the record knows no more than that they are there.
 pub(super) fn parent_id() -> String {
@@ -18,7 +19,7 @@ pub(super) fn parent(makes: &Makes<'_>, settings: &Fields) -> (String, Value) {
     patient.insert("resourceType".to_owned(), json!("Patient"));
     patient.insert("id".to_owned(), json!(id));
     if let Some(name) = value::text_of(settings, "sheet_name").filter(|_| makes.keeps(Kind::Settings, "sheet_name")) {
-        patient.insert("name".to_owned(), json!([{ "text": name }]));
+        patient.insert("name".to_owned(), json!([{ "text": names::leaves(&name) }]));
     }
     (ids::url(&id), Value::Object(patient))
 }
@@ -31,7 +32,7 @@ pub(super) fn child(makes: &Makes<'_>, record: &str, fields: &Fields) -> (String
     patient.insert("id".to_owned(), json!(id));
     let kept = |key: &str| makes.keeps(Kind::Child, key);
     if let Some(name) = value::text_of(fields, "name").filter(|_| kept("name")) {
-        patient.insert("name".to_owned(), json!([{ "text": name }]));
+        patient.insert("name".to_owned(), json!([{ "text": names::leaves(&name) }]));
     }
     if let Some(birth) = date(fields, "birth").filter(|_| kept("birth")) {
         patient.insert("birthDate".to_owned(), json!(birth.format("%Y-%m-%d").to_string()));

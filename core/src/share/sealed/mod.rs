@@ -25,7 +25,6 @@ use flate2::Compression;
 use crate::limits;
 use crate::trouble::{Kind, Trouble};
 
-
 /// For whom something is sealed.
 #[derive(Clone)]
 pub enum SealFor {
@@ -162,9 +161,7 @@ pub fn read_whole(file: &mut dyn Read) -> Result<Vec<u8>, Trouble> {
 /// As [`read_whole`].
 pub fn read_to(file: &mut dyn Read, most: u64) -> Result<Vec<u8>, Trouble> {
     let mut bytes = Vec::new();
-    file.take(most + 1)
-        .read_to_end(&mut bytes)
-        .map_err(|_| Trouble::new(Kind::Missing, "trouble-cannot-read-file"))?;
+    file.take(most + 1).read_to_end(&mut bytes).map_err(|_| Trouble::new(Kind::Missing, "trouble-cannot-read-file"))?;
     if bytes.len() as u64 > most {
         return Err(Trouble::bad("", "sealed-too-long"));
     }

@@ -6,6 +6,7 @@ use age::secrecy::ExposeSecret;
 use base64::engine::general_purpose::STANDARD;
 use base64::Engine;
 use minisign::{KeyPair, PublicKey, SecretKey};
+use sha2::{Digest, Sha256};
 
 use crate::trouble::{Kind, Trouble};
 
@@ -76,6 +77,17 @@ impl OwnKeys {
     /// `bad-own-keys`.
     pub fn signing_key(&self) -> Result<String, Trouble> {
         Ok(PublicKey::from_secret_key(&self.secret()?).map_err(fault)?.to_base64())
+    }
+
+    /// What a device with these keys is called: 96 bits of SHA-256 over the key it signs with.
+    ///
+    /// # Errors
+    /// `bad-own-keys`.
+    pub fn device_name(&self) -> Result<String, Trouble> {
+        let key = PublicKey::from_secret_key(&self.secret()?).map_err(fault)?.to_bytes();
+        let sum = Sha256::digest(key.get(10..).unwrap_or_default());
+        let letters: String = sum.iter().take(12).map(|byte| format!("{byte:02x}")).collect();
+        Ok(format!("d{letters}"))
     }
 
     pub(super) fn secret(&self) -> Result<SecretKey, Trouble> {

@@ -35,15 +35,33 @@ impl Cell {
     }
 }
 
+/// What begins a formula, with the wide forms of the four signs.
+const FORMULA: [char; 9] = ['=', '+', '-', '@', '＝', '＋', '－', '＠', '\u{2212}'];
+/// What stands before it and is trimmed.
+const BLANK: [char; 3] = [' ', '\u{a0}', '\u{feff}'];
+/// Where a program that reads lists begins another cell, whatever the file says of itself.
+const SEPARATES: [char; 6] = [',', ';', '\t', '|', '\r', '\n'];
+
 /// Text that no spreadsheet takes for a formula. Some trim what they read, so that what
-/// stands behind blanks counts as standing first; wide signs count as their narrow ones.
+/// stands behind blanks counts as standing first; and some part cells at other signs than
+/// commas, so that what stands behind any of those counts as standing first, too.
 fn harmless(text: String) -> String {
-    let begins = text.trim_start_matches([' ', '\u{a0}', '\u{feff}']);
-    let formula = begins.starts_with(['=', '+', '-', '@', '\t', '\r', '\n', '＝', '＋', '－', '＠', '\u{2212}']);
-    if formula {
-        format!("'{text}")
-    } else {
-        text
+    let mut said = String::with_capacity(text.len());
+    let mut rest = text.as_str();
+    if text.trim_start_matches(BLANK).starts_with(['\t', '\r', '\n']) {
+        said.push('\'');
+    }
+    loop {
+        let end = rest.find(SEPARATES).map_or(rest.len(), |at| at + 1);
+        let (part, next) = rest.split_at(end);
+        if part.trim_start_matches(BLANK).starts_with(FORMULA) {
+            said.push('\'');
+        }
+        said.push_str(part);
+        if next.is_empty() {
+            return said;
+        }
+        rest = next;
     }
 }
 
@@ -57,6 +75,22 @@ mod tests {
     fn text_that_begins_as_a_formula_does_gets_an_apostrophe() {
         for text in ["=1+1", "+1", "-1", "@x", "\tx", "\rx", "\nx", " =1", "＝1", "＋1", "－1", "＠x", "-"] {
             assert_eq!(Cell::Typed(text.to_owned()).text(), format!("'{text}"));
+        }
+    }
+
+    // A list in a locale whose comma is decimal parts cells at semicolons; others at tabs or bars.
+    #[test]
+    fn text_behind_any_sign_that_parts_cells_gets_one_too() {
+        for (text, is) in [
+            ("a;=1+1", "a;'=1+1"),
+            ("a; =1+1", "a;' =1+1"),
+            ("a|@x", "a|'@x"),
+            ("a,-1", "a,'-1"),
+            ("a\t=1", "a\t'=1"),
+            ("a\n+1", "a\n'+1"),
+            ("a;b|c, d", "a;b|c, d"),
+        ] {
+            assert_eq!(Cell::Typed(text.to_owned()).text(), is);
         }
     }
 

@@ -82,6 +82,8 @@ class TestHost(override val typefaces: Typefaces, val record: File) : Host {
         asked += "no alarm $key"
     }
 
+    override fun forgetFiles() = Unit
+
     override fun dial(number: String) {
         asked += "dial $number"
     }

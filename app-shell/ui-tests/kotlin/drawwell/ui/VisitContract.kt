@@ -88,7 +88,7 @@ abstract class VisitContract : ShellContract() {
         val stage = begun()
         known(stage) {
             val findings = (stage.screen as Screen.Findings).findings
-            assertEquals(8, findings.figure.split(' ').size)
+            assertEquals(10, findings.figure.split(' ').size)
             rule.onNodeWithTag("findings-head").assertContentDescriptionEquals(findings.spoken)
             assertTrue(findings.figure in findings.spoken)
             largeEnough(stage)
@@ -112,6 +112,7 @@ abstract class VisitContract : ShellContract() {
         val stage = begun()
         known(stage) { desk ->
             stage.host.file = folder.root.resolve("sealed")
+            stage.tap("words-same")
             stage.tap("share-with")
             stage.conversation.bringIn(desk.answers(folder.root.resolve("sealed")).path)
             stage.settle()
@@ -147,7 +148,7 @@ abstract class VisitContract : ShellContract() {
 
         stage.conversation.bringIn(folder.root.resolve("sealed").path)
         stage.settle()
-        type("open-passphrase", "otter plum kit")
+        type("open-passphrase", "otter plum kite ancho")
         rule.onNodeWithTag("type-open-passphrase").performImeAction()
         stage.settle()
         assertEquals("open-passphrase", stage.conversation.trouble?.field)
@@ -242,7 +243,7 @@ abstract class VisitContract : ShellContract() {
     private fun SemanticsNode.tag() = config.getOrNull(SemanticsProperties.TestTag) ?: "untagged $id"
 
     private companion object {
-        const val SECRET = "otter plum kite"
+        const val SECRET = "otter plum kite anchor"
         val PLACES = listOf(Place.Now, Place.Day(0u), Place.Tonight, Place.Supply(28u), Place.Kit, Place.Visit, Place.Family)
         val PAGES = listOf(Place.Visit, Place.Sharing, Place.Sealed, Place.Cautions, Place.Erasing)
 

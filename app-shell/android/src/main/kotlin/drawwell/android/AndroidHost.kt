@@ -97,6 +97,11 @@ internal class AndroidHost(private val context: Context, private val home: Home)
         if (file.exists()) front?.startActivity(handedOver.sharing(file, contentType))
     }
 
+    override fun forgetFiles() {
+        handedOver.empty()
+        Received(context).empty()
+    }
+
     /** The answer comes to whichever activity is there by then, and from it to the conversation. */
     override suspend fun pickFile(contentTypes: List<String>): String? {
         front?.pick(contentTypes)

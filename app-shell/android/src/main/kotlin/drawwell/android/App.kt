@@ -13,6 +13,8 @@ class App : Application() {
         super.onCreate()
         // A phone has no folder for temporary files but the app's own.
         Os.setenv("TMPDIR", cacheDir.path, true)
+        // What a crash left of a file that came in.
+        Received(this).empty()
         home = Home(this)
         Notifications(this).makeChannels()
     }

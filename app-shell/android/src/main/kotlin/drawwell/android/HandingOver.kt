@@ -10,8 +10,12 @@ import java.util.UUID
 internal class HandingOver(private val context: Context) {
     private val folder = HandedOver.folder(context)
 
-    fun place(fileName: String): File {
+    fun empty() {
         folder.deleteRecursively()
+    }
+
+    fun place(fileName: String): File {
+        empty()
         return folder.resolve(UUID.randomUUID().toString()).apply { mkdirs() }.resolve(File(fileName).name)
     }
 

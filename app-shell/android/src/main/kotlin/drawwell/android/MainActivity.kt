@@ -83,8 +83,9 @@ class MainActivity : ComponentActivity() {
     private fun bringIn(uri: Uri) {
         val conversation = home.conversation
         lifecycleScope.launch {
-            val file = withContext(Dispatchers.IO) { Received(applicationContext).copy(uri) }
-            conversation.bringIn(file.path)
+            val received = Received(applicationContext)
+            val file = withContext(Dispatchers.IO) { received.copy(uri) }
+            conversation.bringInAnd(file.path, received::empty)
         }
     }
 }

@@ -3,23 +3,48 @@ package drawwell.android
 import android.content.Context
 import android.content.Intent
 import android.net.Uri
+import drawwell.surface.longestFile
 import java.io.File
 import java.io.IOException
+import java.io.InputStream
+import java.io.OutputStream
 
 /** Files on their way in. What another app says about them is not believed: the core looks for itself. */
 internal class Received(private val context: Context) {
-    /** A copy that the core can read. Where none can be made there is no file, and the core says so in its own words. */
+    /**
+     * A copy that the core can read, no longer than the core takes in. Where none can be made there is no file, and the
+     * core says so in its own words.
+     */
     fun copy(from: Uri): File {
-        val to = context.cacheDir.resolve("received").apply { mkdirs() }.resolve("record")
-        to.delete()
+        empty()
+        val to = folder().apply { mkdirs() }.resolve("record")
         try {
-            context.contentResolver.openInputStream(from)?.use { input -> to.outputStream().use { input.copyTo(it) } }
+            context.contentResolver.openInputStream(from)?.use { input -> to.outputStream().use { input.copyUpTo(longestFile().toLong(), it) } }
         } catch (unread: IOException) {
             to.delete()
         } catch (refused: SecurityException) {
             to.delete()
         }
         return to
+    }
+
+    /** Nothing that came in stays behind once the core has read it. */
+    fun empty() {
+        folder().deleteRecursively()
+    }
+
+    private fun folder() = context.cacheDir.resolve("received")
+
+    /** One byte more than may be, so that the core sees that it is too long. */
+    private fun InputStream.copyUpTo(most: Long, to: OutputStream) {
+        val bytes = ByteArray(DEFAULT_BUFFER_SIZE)
+        var left = most + 1
+        while (left > 0) {
+            val read = read(bytes, 0, minOf(left, bytes.size.toLong()).toInt())
+            if (read < 0) return
+            to.write(bytes, 0, read)
+            left -= read
+        }
     }
 
     companion object {

@@ -63,15 +63,7 @@ internal class Records(private val context: Context, private val now: () -> Long
     private fun OpenRecord.close() = (core as AutoCloseable).close()
 }
 
-/** The stable name of this phone, made once at random. */
+/** The name that a version before gave this phone; none otherwise, and the core names it after its key. */
 internal class Device(private val folder: File) {
-    fun name(): String {
-        val file = folder.resolve("device")
-        if (!file.exists()) {
-            val fresh = folder.resolve("device.fresh")
-            fresh.writeText(java.util.UUID.randomUUID().toString().replace("-", ""))
-            fresh.renameTo(file)
-        }
-        return file.readText()
-    }
+    fun name(): String = folder.resolve("device").takeIf(File::exists)?.readText().orEmpty()
 }

@@ -144,6 +144,34 @@ class ActivityFilesTest {
         assertEquals(1, entries())
     }
 
+    private fun copies() = listOf("received", "handed-over").flatMap { phone.app.cacheDir.resolve(it).walk().filter { file -> file.isFile }.toList() }
+
+    @Test
+    fun nothingThatCameInStaysBehindAndErasingLetsGoOfWhatWentOut() {
+        oneSession()
+        val file = read(shared().file())
+        phone.receives(bringing(file, "application/x-ndjson"))
+        phone.until { phone.screen is Screen.List }
+        assertEquals(1, copies().size)
+        assertEquals("handed-over", copies().single().parentFile?.parentFile?.name)
+        phone.say(Event.EraseRecord)
+        assertEquals(0, copies().size)
+    }
+
+    @Test
+    fun aFileFarLongerThanAnyRecordIsCopiedNoFurtherThanItIsTakenIn() {
+        phone.begin()
+        val endless = object : java.io.InputStream() {
+            override fun read() = 'x'.code
+            override fun read(to: ByteArray, from: Int, most: Int) = most.also { to.fill('x'.code.toByte(), from, from + most) }
+        }
+        val uri = Uri.parse("content://stranger/endless")
+        shadowOf(phone.app.contentResolver).registerInputStream(uri, endless)
+        val copy = Received(phone.app).copy(uri)
+        assertEquals(drawwell.surface.longestFile().toLong() + 1, copy.length())
+        Received(phone.app).empty()
+    }
+
     @Test
     fun aFileOfThePhoneItselfIsNotTakenForSomeoneElses() {
         val own = Uri.fromFile(phone.app.filesDir.resolve("record.drawwell"))

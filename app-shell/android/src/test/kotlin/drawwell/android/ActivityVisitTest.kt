@@ -84,6 +84,7 @@ class ActivityVisitTest {
         SomeDesk(folder.root, ::now).use { desk ->
             phone.receives(scanned(desk.card()))
             phone.until { phone.screen is Screen.Findings }
+            phone.tap("words-same")
             phone.tap("share-with")
             val chooser = shadowOf(phone.app).nextStartedActivity
             val send = checkNotNull(chooser.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))

@@ -2,7 +2,6 @@ package drawwell.desktop
 
 import drawwell.ui.look.KeptLook
 import java.io.File
-import java.util.UUID
 
 /** Where the platform keeps a person's data. */
 class DataFolder(private val folder: File) {
@@ -16,15 +15,8 @@ class DataFolder(private val folder: File) {
     /** Where the folder that is watched is kept in mind. */
     val watched: File get() = folder.resolve("watched")
 
-    /** The stable name of this device, made once at random. */
-    fun device(): String {
-        val file = folder.resolve("device")
-        if (!file.exists()) {
-            folder.mkdirs()
-            file.writeText(UUID.randomUUID().toString().replace("-", ""))
-        }
-        return file.readText().trim()
-    }
+    /** The name that a version before gave this device; none otherwise, and the core names it after its key. */
+    fun device(): String = folder.resolve("device").takeIf(File::exists)?.readText()?.trim().orEmpty()
 
     /** The look of the first frame, before the record can say. */
     fun look(): KeptLook = folder.resolve("look").let { file -> KeptLook(file::readText, file::writeText) }

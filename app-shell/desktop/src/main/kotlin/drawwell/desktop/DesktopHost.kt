@@ -66,6 +66,9 @@ class DesktopHost(
         dialogs.whereTo(fileName)?.let { write(it.path) }
     }
 
+    /** Files are read where they lie and written where the person says: a desk keeps no copies. */
+    override fun forgetFiles() = Unit
+
     override suspend fun pickFile(contentTypes: List<String>): String? = dialogs.which()?.path
 
     /** Closes the record when all that was said to it is on disk. */

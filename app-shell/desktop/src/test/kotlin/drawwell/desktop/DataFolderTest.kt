@@ -4,7 +4,6 @@ import drawwell.surface.Hand
 import drawwell.surface.Look
 import drawwell.surface.Palette
 import org.junit.Assert.assertEquals
-import org.junit.Assert.assertNotEquals
 import org.junit.Assert.assertNull
 import org.junit.Rule
 import org.junit.Test
@@ -28,11 +27,11 @@ class DataFolderTest {
     }
 
     @Test
-    fun theDeviceIsMadeOnceAndAtRandom() {
-        val one = DataFolder(temporary.newFolder("one"))
-        val other = DataFolder(temporary.newFolder("other"))
-        assertEquals(one.device(), one.device())
-        assertNotEquals(one.device(), other.device())
+    fun aDeviceThatAVersionBeforeNamedKeepsItsNameAndAnyOtherHasNoneHere() {
+        val folder = temporary.newFolder("one")
+        assertEquals("", DataFolder(folder).device())
+        folder.resolve("device").writeText("named\n")
+        assertEquals("named", DataFolder(folder).device())
     }
 
     @Test

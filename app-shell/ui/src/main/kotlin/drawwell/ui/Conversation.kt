@@ -58,7 +58,18 @@ class Conversation(private val host: Host) {
 
     /** Brings in a file that came from elsewhere, without being asked for here. */
     fun bringIn(path: String) {
-        ask { core, now -> core.bringIn(path, now) }
+        bringInAnd(path) {}
+    }
+
+    /** The same, and something behind it on the record's thread, whatever came of it. */
+    fun bringInAnd(path: String, then: () -> Unit) {
+        ask { core, now ->
+            try {
+                core.bringIn(path, now)
+            } finally {
+                then()
+            }
+        }
     }
 
     /** The language changed, or something else that a record is opened with: the host is asked for it again. */
@@ -164,6 +175,7 @@ class Conversation(private val host: Host) {
                 lookAround = null
                 lookAgain()
             }
+            is Effect.ForgetFiles -> host.forgetFiles()
             is Effect.Tend -> asks.trySend(Ask({ core, now -> core.tend(now) }, byPerson = false))
         }
     }

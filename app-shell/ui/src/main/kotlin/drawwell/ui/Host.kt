@@ -50,6 +50,9 @@ interface Host {
     /** Lets the person say where a file goes; `write` fills the path it is given. */
     suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit)
 
+    /** Lets go of every copy of a file that came in or went out. */
+    fun forgetFiles()
+
     /** Lets the person pick a file; none where nothing was picked. */
     suspend fun pickFile(contentTypes: List<String>): String?
 }

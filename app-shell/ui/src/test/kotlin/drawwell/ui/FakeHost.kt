@@ -44,6 +44,8 @@ internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore
 
     override fun dial(number: String) = Unit
 
+    override fun forgetFiles() = Unit
+
     override fun clearAlarm(key: String) {
         asked += "no alarm $key"
     }

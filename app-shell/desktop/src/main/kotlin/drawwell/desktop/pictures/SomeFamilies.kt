@@ -34,7 +34,7 @@ internal class SomeFamilies(private val folder: File, private val now: Clock) {
     /** What a family hands over that has no card: sealed with a passphrase. */
     fun sealed(name: String): File = SomeFamily(folder.resolve(name), name, now.unixMilliseconds, now.zone).use {
         it.expresses(2, 0.4f, 0.4f)
-        it.seals("otter plum kite")
+        it.seals("otter plum kite anchor")
     }
 
     /** Begins so many hours before the present, and shares at the present. */

@@ -59,7 +59,8 @@ internal class SomeFamily(private val folder: File, val name: String, private va
 
     /** The record, sealed for the consultant whose card this is. */
     fun shares(card: String): File {
-        val consultant = does(Event.TakeCardIn(card)) as Screen.Findings
+        does(Event.TakeCardIn(card))
+        val consultant = does(Event.TakeWaiting) as Screen.Findings
         return out(consultant.findings.actions.single { it.key == "share-with" }.event)
     }
 

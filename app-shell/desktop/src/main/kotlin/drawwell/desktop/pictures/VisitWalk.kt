@@ -34,7 +34,8 @@ internal class VisitWalk(
         keep("visit-sharing", page)
         refused("visit-sharing-trouble", page, Event.Enter("card", "card", card.dropLast(9)))
         keep("tables", go(Place.Tables))
-        keep("visit-consultant", does(Event.Enter("card", "card", card)))
+        keep("visit-card", does(Event.Enter("card", "card", card)))
+        keep("visit-consultant", does(Event.TakeWaiting))
     }
 
     private fun plan(consultant: SomeConsultant, folder: File) {
@@ -54,10 +55,10 @@ internal class VisitWalk(
 
     private fun passphrase(folder: File) {
         go(Place.Sharing)
-        val sealed = out(Event.Enter("seal-passphrase", "seal-passphrase", "otter plum kite"), folder)
+        val sealed = out(Event.Enter("seal-passphrase", "seal-passphrase", "otter plum kite anchor"), folder)
         val page = core.bringIn(sealed.path, now()).screen
         keep("visit-sealed", page)
-        refused("visit-sealed-trouble", page, Event.Enter("open-passphrase", "open-passphrase", "otter plum kit"))
+        refused("visit-sealed-trouble", page, Event.Enter("open-passphrase", "open-passphrase", "otter plum kite ancho"))
     }
 
     private fun cautions() {

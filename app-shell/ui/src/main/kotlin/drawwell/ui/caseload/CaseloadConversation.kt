@@ -124,7 +124,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
             }
             // A desk has nothing to buzz with and no lamp to hold, and it calls nobody.
             is Effect.Buzz, is Effect.KeepScreenOn, is Effect.SetAlarm, is Effect.ClearAlarm,
-            is Effect.OpenLookAround, is Effect.CloseLookAround, is Effect.Tend, is Effect.Dial,
+            is Effect.OpenLookAround, is Effect.CloseLookAround, is Effect.Tend, is Effect.Dial, is Effect.ForgetFiles,
             -> Unit
         }
     }
