@@ -14,8 +14,12 @@ use std::path::Path;
 
 use criterion::{criterion_group, criterion_main, BatchSize, Criterion, Throughput};
 use drawwell_core::app::App;
-use drawwell_core::journal::Journal;
+use drawwell_core::journal::{Change, Dot, Journal, Stamp};
+use drawwell_core::limits;
 use drawwell_core::screen::shapes::{Clock, Deed, Event, Place};
+use drawwell_core::share::family_file;
+use drawwell_core::share::sealed::own_keys::OwnKeys;
+use drawwell_core::share::sealed::{open as unseal, seal, signed, OpenWith, SealFor};
 use drawwell_core::time::Span;
 use drawwell_tests::ten_years::{self, clock};
 use rusqlite::Connection;
@@ -177,5 +181,61 @@ fn coming_in(c: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(journal, tap, opening, screens, coming_in);
+/// The worst that a file may hold: many values on one field, one stamp on all of them, all the
+/// bytes that are taken in.
+fn at_the_limits(c: &mut Criterion) {
+    let mut group = c.benchmark_group("at the limits");
+    group.sample_size(10);
+    let fresh = || {
+        let folder = tempfile::tempdir().unwrap();
+        let journal = Journal::open(&folder.path().join("j"), "bench", ten_years::END).unwrap().journal;
+        (journal, folder)
+    };
+    let change = |number: usize, subject: String| Change {
+        dot: Dot { device: "other".to_owned(), sequence: number as i64 },
+        stamp: Stamp::at(ten_years::END),
+        subject,
+        field: "text".to_owned(),
+        value: "\"x\"".to_owned(),
+        replaces: Vec::new(),
+    };
+    let heads: Vec<Change> = (1..=limits::HEADS).map(|number| change(number, "n".to_owned())).collect();
+    group.bench_function("ten thousand heads of one field", |b| {
+        b.iter_batched(fresh, |(mut j, f)| (j.merge(&heads, ten_years::END).unwrap(), j, f), BatchSize::PerIteration);
+    });
+    let million: Vec<Change> = (1..=1_000_000).map(|number| change(number, format!("n{}", number / 4))).collect();
+    group.bench_function("a million changes with one stamp", |b| {
+        b.iter_batched(fresh, |(mut j, f)| (j.merge(&million, ten_years::END).unwrap(), j, f), BatchSize::PerIteration);
+    });
+    let keys = OwnKeys::make().unwrap();
+    let file = largest_file(&keys);
+    let sealed = seal(&file, &SealFor::Keys(vec![keys.sealing_key().unwrap()])).unwrap();
+    group.bench_function("the largest file opened and read", |b| {
+        b.iter(|| {
+            let plain = unseal(&sealed, &OpenWith::Keys(vec![keys.opens().to_owned()])).unwrap();
+            black_box(family_file::read(&plain).unwrap().changes.len())
+        });
+    });
+    group.finish();
+}
+
+/// A signed family file as long as one may be.
+fn largest_file(keys: &OwnKeys) -> Vec<u8> {
+    let (opens, signs) = (keys.sealing_key().unwrap(), keys.signing_key().unwrap());
+    let mut text = format!(
+        r#"{{"drawwell":"family","version":2,"family":"a-1","made":{{"at":"2026-08-14T10:00:00.000+02:00","zone":"Europe/Berlin"}},"sealing_key":"{opens}","signing_key":"{signs}"}}"#
+    );
+    for number in 1.. {
+        let line = format!(
+            "\n{{\"device\":\"other\",\"number\":{number},\"stamp\":65536,\"subject\":\"n{number}\",\"field\":\"text\",\"value\":\"a line of a note\",\"replaces\":[]}}"
+        );
+        if text.len() + line.len() + 1000 > limits::UNPACKED as usize {
+            break;
+        }
+        text.push_str(&line);
+    }
+    signed::sign(&text, "a record", keys).unwrap().into_bytes()
+}
+
+criterion_group!(journal, tap, opening, screens, coming_in, at_the_limits);
 criterion_main!(journal);

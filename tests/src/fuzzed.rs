@@ -40,6 +40,8 @@ pub const READERS: &[(&str, Reader)] = &[
     ("plan", plan),
     ("signed", signed),
     ("card", card),
+    ("signed_family", signed_family),
+    ("signed_plan", signed_plan),
 ];
 
 /// 2026-08-14 in Berlin, at noon.
@@ -234,4 +236,48 @@ pub fn card(bytes: &[u8]) {
         Ok(card) => assert_eq!(Card::read(&card.write()).as_ref(), Ok(&card)),
         Err(why) => said(&why),
     }
+}
+
+/// Keys of somebody who is known, and who signs whatever it is.
+fn with_known_keys<T>(deed: impl FnOnce(&OwnKeys, &str) -> T) -> T {
+    thread_local! {
+        static KNOWN: (OwnKeys, String) = {
+            let keys = OwnKeys::make().expect("keys");
+            let public = keys.signing_key().expect("a key");
+            (keys, public)
+        };
+    }
+    KNOWN.with(|(keys, public)| deed(keys, public))
+}
+
+/// A family file that its family signed, whatever is in it (`KEY` stands for the key): read and
+/// looked at as it would be taken in, or refused. Nothing is kept; what is counted adds up.
+pub fn signed_family(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    with_known_keys(|keys, key| {
+        let signed = sealed::signed::sign(&text.replace("KEY", key), "a record", keys).expect("it is signed");
+        match family_file::read(signed.as_bytes()) {
+            Ok(read) => {
+                assert_eq!(read.header.signing_key.as_deref(), Some(key), "only under its own key");
+                JOURNAL.with_borrow_mut(|(_, journal)| {
+                    let (merged, _) = journal.would_merge(&read.changes, NOW).expect("no fault");
+                    let counted = merged.taken + merged.known + merged.other + merged.ahead;
+                    assert_eq!(counted, read.changes.len() as u64);
+                });
+            }
+            Err(why) => said(&why),
+        }
+    });
+}
+
+/// A plan that a known consultant signed, whatever is in it: as [`plan`], and the signature holds.
+pub fn signed_plan(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    with_known_keys(|keys, key| {
+        let signed = sealed::signed::sign(text, "a plan", keys).expect("it is signed");
+        let known = [key.to_owned()];
+        let (read, by) = sealed::signed::verify(&signed, &known).expect("what was signed holds");
+        assert_eq!((read, by), (text, key));
+        plan(read.as_bytes());
+    });
 }

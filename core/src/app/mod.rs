@@ -186,6 +186,10 @@ impl App {
         let moves_the_plan = self.purpose == desk::For::Own && moves_the_plan(&event);
         let effects = self.mended(present, |app| {
             let mut effects = app.react(event, present)?;
+            // Who goes away from a question has not said yes.
+            if !app.places.contains(&Place::Asked) {
+                app.waiting = None;
+            }
             if moves_the_plan {
                 effects.extend(app.reminder_effects(present)?);
             }

@@ -1,12 +1,13 @@
 //! Events of sharing: a consultant's keys in, the record out to her sealed, sealed files in.
 
+use std::collections::BTreeSet;
 use std::io::Write;
 
 use age::secrecy::{ExposeSecret, SecretString};
 use serde_json::json;
 
 use super::{buzz, App, Present};
-use crate::journal::Merged;
+use crate::journal::{Change, Merged};
 use crate::limits;
 use crate::record::{text, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
@@ -175,6 +176,7 @@ impl App {
             return self.take_plan_in(text, present);
         }
         let FamilyFile { header, changes } = family_file::read(plain)?;
+        let changes = self.without_consultants(changes)?;
         let own = text(&self.settings_fields()?, "family").map(str::to_owned);
         if header.made.instant().since(present.now) > limits::AHEAD {
             return Err(Trouble::bad("", "family-file-ahead"));
@@ -198,6 +200,21 @@ impl App {
             return self.report_merged(merged, present);
         }
         Ok(self.ask_about_changes(changes, differences))
+    }
+
+    /// Whom to trust is said on this phone alone: no consultant comes in with a record.
+    fn without_consultants(&self, mut changes: Vec<Change>) -> Result<Vec<Change>, Trouble> {
+        let is_one = json!(Kind::Consultant.name()).to_string();
+        let mut of_one: BTreeSet<String> =
+            changes.iter().filter(|change| change.value == is_one).map(|change| change.subject.clone()).collect();
+        let subjects: BTreeSet<&str> = changes.iter().map(|change| change.subject.as_str()).collect();
+        for subject in subjects {
+            if self.journal()?.row(subject)?.is_some_and(|row| row.kind == Kind::Consultant) {
+                of_one.insert(subject.to_owned());
+            }
+        }
+        changes.retain(|change| !of_one.contains(&change.subject));
+        Ok(changes)
     }
 
     /// What came of changes, as a page.

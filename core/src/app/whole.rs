@@ -83,11 +83,11 @@ impl App {
 
     /// A file that nobody signed. Into a record that is not empty it comes after a question.
     fn bring_plain_in(&mut self, file: &mut dyn BufRead, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let whole = sealed::read_to(file, limits::UNPACKED)?;
         if self.journal()?.is_empty()? {
-            let report = exchange::bring_in(self.journal_mut()?, file, present.now)?;
+            let report = exchange::bring_in(self.journal_mut()?, &mut &*whole, present.now)?;
             return self.report_brought_in(report, present);
         }
-        let whole = sealed::read_to(file, limits::UNPACKED)?;
         let (report, differences) = exchange::look_at(self.journal_mut()?, &mut &*whole, present.now)?;
         if differences.is_empty() {
             return self.report_brought_in(report, present);

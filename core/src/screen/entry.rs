@@ -94,7 +94,12 @@ fn notices(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Result<Vec
             }
         }
     }
+    let mut told = std::collections::BTreeSet::new();
     for head in view.journal.other_values(id)? {
+        // However many there are of one field, it is said once.
+        if !told.insert(head.field.clone()) {
+            continue;
+        }
         let label = words.say(&format!("field-{}", head.field.replace('_', "-")));
         let text = words.with("care-two-values", &[("field", label.into())]);
         tell("two-values", Tone::Asks, text, Vec::new());

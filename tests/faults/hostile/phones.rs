@@ -61,6 +61,24 @@ fn what_an_own_phone_says_is_asked_about_and_undo_takes_all_of_it_back() {
     assert!(person.record().unwrap().contains("From the other phone."));
 }
 
+/// Whom to trust is said on each phone: not even an own one says it for another.
+#[test]
+fn no_consultant_comes_in_with_a_record() {
+    let (mut person, _) = acquainted();
+    let consultant = person.only("consultant").unwrap();
+    let id = consultant["id"].as_str().unwrap();
+    let his = super::card(&OwnKeys::make().unwrap(), "Ada");
+    let changes = [
+        change("other", 1, id, "signing_key", json!(his.signing_key)),
+        change("other", 2, "c", "kind", json!("consultant")),
+        change("other", 3, "c", "signing_key", json!(his.signing_key)),
+        change("other", 4, "n", "kind", json!("note")),
+    ];
+    let file = signed_by(&keys_of(&person), &family_of(&mut person), &changes);
+    person.bring_in(&file).unwrap();
+    assert_eq!(person.only("consultant").unwrap(), consultant);
+}
+
 /// Two phones of one family: each knows the other by its card, once the words were compared.
 #[test]
 fn a_phone_is_the_family_s_own_once_its_card_was_compared() {

@@ -18,8 +18,10 @@ internal class Received(private val context: Context) {
     fun copy(from: Uri): File {
         empty()
         val to = folder().apply { mkdirs() }.resolve("record")
+        // A library of another build says so when the record is opened.
+        val most = runCatching { longestFile().toLong() }.getOrNull() ?: return to
         try {
-            context.contentResolver.openInputStream(from)?.use { input -> to.outputStream().use { input.copyUpTo(longestFile().toLong(), it) } }
+            context.contentResolver.openInputStream(from)?.use { input -> to.outputStream().use { input.copyUpTo(most, it) } }
         } catch (unread: IOException) {
             to.delete()
         } catch (refused: SecurityException) {
