@@ -222,8 +222,13 @@ fn numbers_are_used_up(connection: &Connection, device: &str) -> Result<bool, Tr
 /// From here on changes are written under a name, and stamped after all others but those that
 /// are far ahead of now.
 pub(super) fn write_under(connection: &Connection, name: &str, now: Instant) -> Result<(), Trouble> {
-    let latest: i64 = connection.query_row("SELECT coalesce(max(stamp), 0) FROM change", [], |row| row.get(0))?;
-    let stamp = Stamp::from_raw(latest).no_further_than(now);
+    let sane = Stamp::at(now).having_seen(Stamp::from_raw(i64::MAX), now);
+    let latest: i64 = connection.query_row(
+        "SELECT coalesce(max(stamp), 0) FROM change WHERE stamp <= ?1",
+        params![sane.raw()],
+        |row| row.get(0),
+    )?;
+    let stamp = Stamp::from_raw(latest);
     connection.execute("UPDATE clock SET device = ?1, stamp = max(stamp, ?2)", params![name, stamp.raw()])?;
     Ok(())
 }

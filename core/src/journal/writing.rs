@@ -41,7 +41,8 @@ impl<'a> Writing<'a> {
         let (last, sequence) = own.unwrap_or((0, 0));
         // A clock that was once far ahead is not followed for good: what is written now replaces
         // what it sees, whatever the stamp of that.
-        let stamp = Stamp::from_raw(last.max(floor)).no_further_than(now);
+        let sane = |raw: i64| Some(Stamp::from_raw(raw)).filter(|stamp| *stamp <= stamp.no_further_than(now));
+        let stamp = sane(last).max(sane(floor)).unwrap_or(Stamp::ZERO);
         Ok(Self {
             store,
             device: device.to_owned(),
@@ -51,7 +52,7 @@ impl<'a> Writing<'a> {
             sequence,
             touched: BTreeSet::new(),
             days_begin_anew: false,
-            was_ahead: Stamp::from_raw(last) > stamp,
+            was_ahead: sane(last).is_none(),
         })
     }
 
