@@ -29,7 +29,7 @@ impl App {
     /// one of the same plan takes the place of what was not answered and asks again about what
     /// was and is another now.
     pub(super) fn take_plan_in(&mut self, signed_text: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let (text_of_plan, key, name) = self.from_a_consultant(signed_text)?;
+        let (text_of_plan, key, name) = self.text_of_a_consultant(signed_text)?;
         let mut read = plan::read(text_of_plan)?;
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         if text(&settings, "family") != Some(read.family.as_str()) {
@@ -68,7 +68,7 @@ impl App {
 
     /// The text of a plan, the key it is signed with, and the name on the card of that key. Only
     /// of a consultant whose words were compared.
-    fn from_a_consultant<'t>(&self, signed_text: &'t str) -> Result<(&'t str, String, String), Trouble> {
+    fn text_of_a_consultant<'t>(&self, signed_text: &'t str) -> Result<(&'t str, String, String), Trouble> {
         let (mut compared, mut others) = (Vec::new(), Vec::new());
         for row in self.journal()?.of_kind(Kind::Consultant)? {
             let fields = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();

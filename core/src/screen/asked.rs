@@ -75,7 +75,7 @@ fn card_page(view: &View<'_>, card: &Card, title: &str, lines: &[&str]) -> Resul
         Action::new("words-same", words.say("words-same"), Event::TakeWaiting).weight(Weight::Main).sign(Sign::In),
         Action::new("leave-asked", words.say("words-differ"), Event::LeaveWaiting)
             .detail(words.say("words-differ-detail"))
-            .sign(Sign::Skip),
+            .weight(Weight::Quiet),
     ];
     Ok(Screen::Findings {
         frame,
@@ -179,7 +179,7 @@ fn settled(view: &View<'_>, differences: &[Difference]) -> Result<Vec<String>, T
             RULES => Kind::Rules,
             RHYTHM => Kind::Rhythm,
             subject => {
-                let is_dealt = one.field == "kind" && one.after == Value::from(Kind::CautionDealt.name());
+                let is_dealt = one.field == "kind" && one.after == *Kind::CautionDealt.name();
                 let was = view.journal.row(subject)?.is_some_and(|row| row.kind == Kind::CautionDealt);
                 if is_dealt || was {
                     dealt.insert(subject);

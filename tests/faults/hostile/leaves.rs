@@ -56,7 +56,7 @@ fn overwritten_and_taken_out_words_are_not_in_the_sealed_file_and_the_fold_is_th
     for order in [[&three, &two, &one], [&two, &three, &one], [&three, &one, &two]] {
         assert_eq!(merged(&order.map(Clone::clone)), all);
     }
-    assert!(merged(&[three.clone()]).contains("Tired.") || text_of(&[three.clone()]).contains("Tired."));
+    assert!(text_of(std::slice::from_ref(&three)).contains("Tired."));
     // Brought back, it is given again.
     person.send(Event::BringBack { id: second }).unwrap();
     let back = shared(&mut person, &keys);
