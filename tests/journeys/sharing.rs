@@ -55,8 +55,8 @@ fn the_card_is_taken_in_once_and_its_words_are_hers() {
     let consultant = person.only("consultant").unwrap();
     assert_eq!(consultant["name"], "Ada Marsh & co. \u{5d0}");
     let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
-    assert_eq!(findings.figure, her.words().join(" "));
-    assert_eq!(findings.figure.split(' ').count(), 10);
+    assert_eq!(findings.caption, her.words().join(" "));
+    assert_eq!(findings.caption.split(' ').count(), 10);
     assert_ne!(card(&OwnKeys::make().unwrap(), "Ada").words(), her.words());
 }
 

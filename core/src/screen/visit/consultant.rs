@@ -36,8 +36,9 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
                 &[("title", words.say("consultant-words").into()), ("detail", compared.clone().into())],
             ),
             headline: words.say(if same { "consultant-words-same" } else { "consultant-words" }),
-            figure: compared,
-            caption: String::new(),
+            // Once they were compared they are there to be read again, and no longer the thing to do.
+            figure: if same { String::new() } else { compared.clone() },
+            caption: if same { compared } else { String::new() },
             dial: None,
             lines,
             asks: Vec::new(),
