@@ -72,7 +72,8 @@ fn card_page(view: &View<'_>, card: &Card, title: &str, lines: &[&str]) -> Resul
     frame.back = Some(view.back());
     let compared = card.words().join(" ");
     let actions = vec![
-        Action::new("words-same", words.say("words-same"), Event::TakeWaiting).weight(Weight::Main).sign(Sign::In),
+        // Not the main one: it is to be said after the words were read, and not by the way.
+        Action::new("words-same", words.say("words-same"), Event::TakeWaiting).sign(Sign::In),
         Action::new("leave-asked", words.say("words-differ"), Event::LeaveWaiting)
             .detail(words.say("words-differ-detail"))
             .weight(Weight::Quiet),

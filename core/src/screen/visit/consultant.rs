@@ -43,7 +43,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
             lines,
             asks: Vec::new(),
             actions: vec![
-                first.weight(Weight::Main),
+                first.weight(if same { Weight::Main } else { Weight::Plain }),
                 Action::new(
                     "consultant-details",
                     words.say("consultant-details"),

@@ -60,12 +60,13 @@ class ActivityVisitTest {
     }
 
     @Test
-    fun aScannedCodeTakesTheConsultantInAndAsksForItsWordsToBeCompared() {
+    fun aScannedCodeAsksForItsWordsToBeComparedAndNothingIsSharedBefore() {
         phone.begin()
         SomeDesk(folder.root, ::now).use { desk ->
             phone.receives(scanned(desk.card()))
             phone.until { phone.screen is Screen.Findings }
-            assertTrue((phone.screen as Screen.Findings).findings.actions.any { it.event is Event.ShareWith })
+            val offered = (phone.screen as Screen.Findings).findings.actions.map { it.event }
+            assertTrue(offered.any { it is Event.TakeWaiting } && offered.none { it is Event.ShareWith })
         }
     }
 
