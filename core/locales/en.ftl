@@ -1593,6 +1593,15 @@ supply-caption = { $range }, from { $complete ->
     [one] one complete day
    *[other] { $complete } complete days
 } of { $days }.
+supply-caption-since = { $range }, from { $complete ->
+    [one] one complete day
+   *[other] { $complete } complete days
+} of { $days } since { $date }.
+supply-less-since = Less since about { $date }
+supply-more-since = More since about { $date }
+supply-before = Before that about { $before } a day.
+supply-since-then = Since then: { $word }. { $line }
+supply-come-to = The figure is where that has come to now.
 supply-needs-days = { $complete ->
     [0] No day is complete enough yet.
     [one] One day is complete so far.
@@ -1614,10 +1623,6 @@ supply-line-holding = Within { $band } % a week, up or down.
 supply-line-rising = Each week about { $drift } a day more ({ $least } to { $most }).
 supply-line-falling = Each week about { $drift } a day less ({ $least } to { $most }).
 supply-line-between = Each week between { $low } and { $high } a day.
-supply-line-needs = About { $more ->
-    [one] one more complete day
-   *[other] { $more } more complete days
-} would tell.
 supply-span = Over
 supply-span-days = { $days } days
 supply-span-all = All
@@ -1642,8 +1647,6 @@ supply-change-more = About { $size } a day more since { $date }
 supply-change-less = About { $size } a day less since { $date }
 supply-change-between = Some time from { $from } to { $to }.
 supply-change-detail = { $least } to { $most }. { $when }
-supply-change-seconded = A second test agrees.
-supply-change-alone = A second test does not see it.
 supply-beside = What else changed then; not that it was the cause:
 supply-beside-none = Nothing else was written down for those days.
 beside-pump = { $name }, a pump, came into use
@@ -1696,6 +1699,9 @@ asks-missing-add = Write it down
 gap-is-whole = None was missed
 asks-amount = At { $time }: is { $amount } right? It is far from the usual, and left out until it is clear.
 amount-is-right = It is right
+asks-double = Sessions that ended at { $first } and { $second } may be one, written down twice. It counts once until that is clear.
+double-is-one = One: take the second out
+double-is-two = They are two
 asks-amount-open = Look at it
 supply-figures = The figures behind
 supply-figures-subtitle = For those who want to check
@@ -1718,7 +1724,7 @@ figures-percent-detail = { $value } % ({ $low } to { $high } %)
 figures-trend = Trend test (Mann–Kendall, Hamed–Rao)
 figures-trend-detail = S { $s }, tau { $tau }, p { $p }, variance × { $inflation }
 figures-changes = Changes of level (PELT)
-figures-change-detail = { $from } to { $to }: { $size } ({ $low } to { $high }), { $percent } %. Pettitt agrees: { $second }
+figures-change-detail = { $from } to { $to }: { $size } ({ $low } to { $high }), { $percent } %
 figures-days = Day by day
 figures-day = { $made } made, { $observed } % observed; { $clock } by the clock; { $emptyings } emptyings, longest gap on one side { $gap }
 figures-day-left-out = Left out: { $made }, { $observed } % observed; { $clock } by the clock; { $emptyings } emptyings

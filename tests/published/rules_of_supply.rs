@@ -49,9 +49,12 @@ fn inside_the_band_it_holds_and_outside_it_rises_or_falls() {
     }
 }
 
+/// A course is called by which side of nothing its range lies on, where it is worth a word (four
+/// fifths of the band): one that had to lie beyond the band said nothing of most that changed
+/// by 8 % a week.
 #[test]
-fn a_range_that_reaches_over_the_edge_of_the_band_can_t_be_told() {
-    for per_cent in [6.0, -6.0] {
+fn a_range_that_reaches_over_the_edge_of_the_band_and_is_not_worth_a_word_can_t_be_told() {
+    for per_cent in [4.0, -4.0] {
         assert_eq!(straight(per_cent, 0.2), None, "{per_cent} % a week");
     }
     assert_eq!(straight(0.0, 0.9), None, "nor one so wide that it holds both edges");

@@ -8,67 +8,85 @@ use drawwell_core::record::{Milk, Removal};
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::chance::Chance;
 use drawwell_tests::refilling_family::tables::{Row, Share, Sort};
+use drawwell_tests::simulated_family::Simulator;
 use drawwell_tests::refilling_family::{some_family, Breast, Record, RefillingFamily};
 
 const FAMILIES: u64 = 120;
 
-fn rows(sort: Sort) -> Vec<Row> {
-    [14, 28, 42].map(|days| Row::of(sort, days, FAMILIES)).to_vec()
+fn rows(by: Simulator, sort: Sort) -> Vec<Row> {
+    [14, 28, 42].map(|days| Row::of(by, sort, days, FAMILIES)).to_vec()
 }
 
-fn all(rows: &[Row], share: impl Fn(&Row) -> Share) -> f64 {
+fn all(rows: &[Row], share: impl Fn(&Row) -> Share) -> Option<f64> {
     let (hits, of) = rows.iter().map(share).fold((0, 0), |(hits, of), s| (hits + s.hits, of + s.of));
-    assert!(of > 0);
-    f64::from(hits) / f64::from(of)
+    (of > 0).then(|| f64::from(hits) / f64::from(of))
 }
 
-fn holds_the_truth(held: f64, most: f64) {
+/// Of what is told at all: told seldom it may be of nobody among so few families.
+fn of_told(rows: &[Row], share: impl Fn(&Row) -> Share) -> f64 {
+    all(rows, share).unwrap_or(1.0)
+}
+
+fn the_night_holds(rows: &[Row], most: f64) {
+    let held = all(rows, |r| r.night_held).unwrap();
     assert!((0.85..=most).contains(&held), "{held}");
+    let bias = rows.iter().map(Row::night_bias).sum::<f64>() / rows.len() as f64;
+    assert!(bias.abs() <= 0.03, "{bias}");
 }
 
+/// With the share left behind free, which bends a curve as levelling does, a level and a close
+/// rate are told of few; before it was a third of them, and of milk left behind mostly wrong.
 #[test]
 fn what_is_told_of_breasts_that_flatten_is_near_the_truth() {
-    let rows = rows(Sort::Flatten);
-    assert!(all(&rows, |r| r.rate_near) >= 0.95);
-    assert!(all(&rows, |r| r.level_near) >= 0.95);
-    assert!(all(&rows, |r| r.no_sign) <= 0.03);
-    holds_the_truth(all(&rows, |r| r.rate_held), 0.97);
-    holds_the_truth(all(&rows, |r| r.level_held), 0.97);
-    holds_the_truth(all(&rows, |r| r.night_held), 0.97);
-    holds_the_truth(all(&rows, |r| r.less_held), 1.0);
-    let bias = rows.iter().map(Row::night_bias).sum::<f64>() / rows.len() as f64;
-    assert!(bias.abs() <= 0.02, "{bias}");
-    // Six weeks tell a third of them.
-    let told = rows.last().and_then(|r| r.level_told.part()).unwrap();
-    assert!(told >= 0.25, "{told}");
+    for by in Simulator::BOTH {
+        let rows = rows(by, Sort::Flatten);
+        assert!(of_told(&rows, |r| r.rate_near) >= 0.9);
+        assert!(of_told(&rows, |r| r.level_held) >= 0.85);
+        assert!(all(&rows, |r| r.no_sign).unwrap() <= 0.03);
+        assert!(all(&rows, |r| r.rate_held).unwrap() >= 0.9);
+        assert!(of_told(&rows, |r| r.less_held) >= 0.85);
+        the_night_holds(&rows, 0.97);
+    }
 }
 
 #[test]
 fn a_straight_line_is_not_told_to_flatten() {
-    let rows = rows(Sort::Straight);
-    assert!(all(&rows, |r| r.level_told) <= 0.02);
-    assert!(all(&rows, |r| r.rate_near) >= 0.95);
-    holds_the_truth(all(&rows, |r| r.rate_held), 0.97);
-    holds_the_truth(all(&rows, |r| r.night_held), 0.97);
-    holds_the_truth(all(&rows, |r| r.less_held), 1.0);
-    assert!(rows.iter().all(|r| r.night_bias().abs() <= 0.02));
+    for by in Simulator::BOTH {
+        let rows = rows(by, Sort::Straight);
+        assert!(all(&rows, |r| r.level_told).unwrap() <= 0.02);
+        assert!(of_told(&rows, |r| r.rate_near) >= 0.85);
+        assert!(all(&rows, |r| r.rate_held).unwrap() >= 0.9);
+        assert!(of_told(&rows, |r| r.less_held) >= 0.9);
+        the_night_holds(&rows, 0.97);
+        // A curve that never bends is still seen to be one.
+        assert!(all(&rows, |r| r.no_sign).unwrap() >= 0.35);
+    }
 }
 
 #[test]
 fn without_long_gaps_it_cannot_tell() {
-    let rows = rows(Sort::NoLongGaps);
-    assert!(all(&rows, |r| r.level_told) <= 0.05);
-    assert!(all(&rows, |r| r.less_told) <= 0.05);
-    assert!(all(&rows, |r| r.no_sign) <= 0.07);
+    for by in Simulator::BOTH {
+        let rows = rows(by, Sort::NoLongGaps);
+        assert!(all(&rows, |r| r.level_told).unwrap() <= 0.02);
+        assert!(all(&rows, |r| r.less_told).unwrap() <= 0.05);
+        assert!(all(&rows, |r| r.no_sign).unwrap() <= 0.12);
+    }
 }
 
-/// The hard case: what stays behind comes after the next gap, and bends the curve as
-/// levelling does. What a night brings holds all the same; the level is too low.
+/// What stays behind comes after the next gap, and bends the curve as levelling does. Before the
+/// share left behind was free, two in three families were told a level, 39 % too low.
 #[test]
-fn milk_left_behind_spoils_the_level_and_not_the_night() {
-    let row = Row::of(Sort::LeftBehind, 42, FAMILIES);
-    assert!(row.night_bias().abs() <= 0.03);
-    holds_the_truth(row.night_held.part().unwrap(), 1.0);
+fn with_milk_left_behind_a_level_is_told_of_few_and_within_its_range() {
+    for by in Simulator::BOTH {
+        for sort in [Sort::LittleLeftBehind, Sort::LeftBehind] {
+            let rows = rows(by, sort);
+            let told = all(&rows, |r| r.level_told).unwrap();
+            assert!(told <= 0.12, "{by:?} {sort:?}: {told}");
+            assert!(of_told(&rows, |r| r.level_held) >= 0.8, "{by:?} {sort:?}");
+            assert!(of_told(&rows, |r| r.less_held) >= 0.85, "{by:?} {sort:?}");
+            the_night_holds(&rows, 1.0);
+        }
+    }
 }
 
 fn steady(breast: Breast) -> RefillingFamily {

@@ -3,8 +3,10 @@
 
 use drawwell_core::answer::supply::against_before::SpanOfDays;
 use drawwell_core::quantity::Quantity;
-use drawwell_tests::simulated_family::tables::{days, found, production, rules, watched};
-use drawwell_tests::simulated_family::{live, Family};
+use drawwell_tests::simulated_family::tables::{
+    after_change, called, company, days, false_alarms, found, habits, production, rules, watched,
+};
+use drawwell_tests::simulated_family::{live, Family, Simulator};
 
 const FAMILIES: u64 = 40;
 
@@ -20,10 +22,12 @@ fn every_day() -> Vec<Family> {
 }
 
 fn bias_stays_below(limit: f64, unlogged: f64) {
-    for family in every_day() {
-        let family = Family { unlogged, ..family };
-        let row = production(&family, FAMILIES);
-        assert!(row.bias.abs() < limit, "{family:?}: {row:?}");
+    for by in Simulator::BOTH {
+        for family in every_day() {
+            let family = Family { unlogged, ..family };
+            let row = production(by, &family, FAMILIES / 2);
+            assert!(row.bias.abs() < limit && row.now.0.abs() < limit + 0.02, "{by:?} {family:?}: {row:?}");
+        }
     }
 }
 
@@ -45,45 +49,115 @@ fn with_three_in_ten_missing_it_is_off_by_less_than_six_per_cent() {
 #[test]
 fn with_half_of_them_missing_it_says_that_it_can_t_tell() {
     for family in every_day().into_iter().filter(|f| f.at_breast == 0.0) {
-        let row = production(&Family { unlogged: 0.5, ..family }, FAMILIES);
+        let row = production(Simulator::First, &Family { unlogged: 0.5, ..family }, FAMILIES);
         assert!(row.told < 0.35, "{family:?}: {row:?}");
     }
 }
 
 #[test]
 fn ranges_hold_the_truth_nine_times_in_ten() {
-    let (mut level, mut slope, mut rows) = (0.0, 0.0, 0.0);
-    for family in every_day() {
-        for unlogged in [0.0, 0.1] {
-            let row = production(&Family { unlogged, ..family }, FAMILIES);
-            level += row.level_held;
-            slope += row.slope_held;
-            rows += 1.0;
+    let (mut level, mut slope, mut now, mut rows) = (0.0, 0.0, 0.0, 0.0);
+    for by in Simulator::BOTH {
+        for family in every_day() {
+            for unlogged in [0.0, 0.1] {
+                let row = production(by, &Family { unlogged, ..family }, FAMILIES / 2);
+                level += row.level_held;
+                slope += row.slope_held;
+                now += row.now.1;
+                rows += 1.0;
+            }
         }
     }
-    let (level, slope) = (level / rows, slope / rows);
+    let (level, slope, now) = (level / rows, slope / rows, now / rows);
+    assert!((0.85..=0.95).contains(&now), "now held {now}");
     assert!((0.85..=0.95).contains(&level), "level held {level}");
     assert!((0.85..=0.95).contains(&slope), "slope held {slope}");
 }
 
-/// As the watch was asked for: 8 sessions a day, 15 % from day to day, one
+/// As the watch was asked for: 8 sessions a day, 15 % from day to day, alike by 0.3, one
 /// session in ten not written down.
-const WATCHED: Family = Family { unlogged: 0.1, day_memory: 0.0, ..Family::USUAL };
+const WATCHED: Family = Family { unlogged: 0.1, day_memory: 0.3, ..Family::USUAL };
 
+/// In place of one false alarm in 100 days and five days where days are not alike.
 #[test]
-fn the_watch_is_false_at_most_once_in_a_hundred_quiet_days_and_notices_a_quarter_less_in_five() {
-    let row = watched(&WATCHED, 0.75, 120);
-    assert!(row.false_alarms <= 1.0, "{row:?}");
-    assert!(row.delay.is_some_and(|days| days <= 5), "{row:?}");
+fn the_watch_is_seldom_false_and_notices_a_quarter_less_in_four_days() {
+    for by in Simulator::BOTH {
+        let alarms = false_alarms(by, &WATCHED, 50);
+        assert!(alarms <= 0.9, "{by:?}: {alarms}");
+        let row = watched(by, &WATCHED, 0.75, 80);
+        assert!(row.delay.is_some_and(|days| days <= 4), "{by:?}: {row:?}");
+        assert!(row.late.is_some_and(|days| days <= 14), "{by:?}: {row:?}");
+    }
 }
 
 #[test]
 fn a_change_of_a_quarter_is_found_with_its_date_and_its_size() {
-    let row = found(&WATCHED, 0.75, FAMILIES);
-    assert!(row.found >= 0.9, "{row:?}");
-    assert!(row.date_held >= 0.75, "{row:?}");
-    assert!(row.size_held >= 0.85, "{row:?}");
-    assert!(row.false_changes <= 0.15, "{row:?}");
+    for by in Simulator::BOTH {
+        for becomes in [0.6, 0.75, 1.3] {
+            let row = found(by, &WATCHED, becomes, FAMILIES);
+            assert!(row.found >= 0.7, "{by:?} {becomes}: {row:?}");
+            assert!(row.date_held >= 0.8, "{by:?} {becomes}: {row:?}");
+            assert!(row.size_held >= 0.8, "{by:?} {becomes}: {row:?}");
+            assert!(row.false_changes <= 0.06, "{by:?} {becomes}: {row:?}");
+        }
+    }
+}
+
+/// Seven days after it was said a fifth too high, and its range held it never.
+#[test]
+fn after_a_drop_the_figure_is_what_is_made_now() {
+    for by in Simulator::BOTH {
+        for unlogged in [0.0, 0.1] {
+            let family = Family { unlogged, ..WATCHED };
+            let week = after_change(by, &family, 0.75, 7, FAMILIES);
+            assert!(week.bias.abs() <= 0.09 && week.held >= 0.65, "{by:?} {week:?}");
+            let month = after_change(by, &family, 0.75, 30, FAMILIES);
+            assert!(month.bias.abs() <= 0.04 && month.held >= 0.8, "{by:?} {month:?}");
+            let large = after_change(by, &family, 0.6, 7, FAMILIES);
+            assert!(large.bias.abs() <= 0.07 && large.changed >= 0.9 && large.holding <= 0.03, "{by:?} {large:?}");
+            // In place of three in five and two in five of the days.
+            assert!(large.complete >= 0.65, "{by:?} {large:?}");
+        }
+    }
+}
+
+#[test]
+fn a_course_is_called_what_it_is_and_never_the_other_way() {
+    for by in Simulator::BOTH {
+        let (mut right, mut holding, mut steps) = (0.0, 0.0, 0.0);
+        for (a_week, day_spread) in [(-0.08, 0.1), (-0.08, 0.15), (0.08, 0.1), (0.08, 0.15)] {
+            let family = Family { day_spread, day_memory: 0.3, ..Family::USUAL };
+            let row = called(by, &family, a_week, 60);
+            assert_eq!(row.wrong, 0.0, "{by:?} {row:?}");
+            (right, holding, steps) = (right + row.right / 4.0, holding + row.holding / 4.0, steps + row.step / 4.0);
+        }
+        assert!(right >= 0.6, "{by:?} right {right}");
+        assert!(holding <= 0.03 && steps <= 0.08, "{by:?} holding {holding} steps {steps}");
+        let fast = called(by, &Family { day_memory: 0.3, ..Family::USUAL }, 0.17, 60);
+        assert!(fast.right >= 0.9 && fast.wrong == 0.0, "{by:?} {fast:?}");
+        let flat = called(by, &Family { day_memory: 0.3, ..Family::USUAL }, 0.0, 100);
+        assert!(flat.right + flat.wrong <= 0.08 && flat.step <= 0.05, "{by:?} {flat:?}");
+    }
+}
+
+#[test]
+fn a_change_has_false_company_at_most_one_time_in_twenty_and_true_company_mostly() {
+    for by in Simulator::BOTH {
+        let (falsely, truly) = company(by, &WATCHED, 60);
+        assert!(falsely <= 0.05, "{by:?} {falsely}");
+        assert!(truly >= 0.5, "{by:?} {truly}");
+    }
+}
+
+#[test]
+fn doubles_count_once_and_a_session_that_is_never_written_down_is_what_a_figure_rests_on() {
+    let even = Family { night: 3.0, ..WATCHED };
+    for by in Simulator::BOTH {
+        let (bias, _) = habits(by, &Family { doubles: 0.1, unlogged: 0.0, ..even }, FAMILIES);
+        assert!(bias.abs() <= 0.02, "{by:?} {bias}");
+        let (_, rests) = habits(by, &Family { never_written: true, unlogged: 0.0, ..even }, FAMILIES);
+        assert!(rests >= 0.9, "{by:?} {rests}");
+    }
 }
 
 /// A day is half like the day before: ranges must be wider for it.
@@ -91,7 +165,7 @@ const ALIKE: Family = Family { day_memory: 0.5, ..Family::USUAL };
 
 #[test]
 fn a_change_keeps_its_date_and_size_where_a_day_is_like_the_day_before() {
-    let row = found(&ALIKE, 0.75, 200);
+    let row = found(Simulator::First, &ALIKE, 0.75, 100);
     println!("{row:?}");
     assert!(row.date_held >= 0.8, "{row:?}");
     assert!(row.size_held >= 0.85, "{row:?}");

@@ -14,5 +14,6 @@ pub mod refilling_family;
 pub mod simulated_family;
 pub mod simulated_pump;
 pub mod ten_years;
+pub mod tired_family;
 pub mod visiting;
 pub mod written;

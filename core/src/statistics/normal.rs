@@ -14,3 +14,8 @@ pub(super) fn two_sided_p(z: f64) -> f64 {
 pub(super) fn two_sided_z(confidence: f64) -> Option<f64> {
     (confidence > 0.0 && confidence < 1.0).then(|| SQRT_2 * erfc_inv(1.0 - confidence))
 }
+
+/// The chance of lying below so many spreads.
+pub(super) fn below(z: f64) -> f64 {
+    0.5 * erfc(-z / SQRT_2)
+}

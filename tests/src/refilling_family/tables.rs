@@ -7,6 +7,8 @@ use drawwell_core::time::{Instant, Span, Zone};
 
 use super::{some_family, Breast, RefillingFamily};
 use crate::chance::Chance;
+use crate::simulated_family::Simulator;
+use crate::tired_family;
 
 /// Families to be met.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,13 +19,16 @@ pub enum Sort {
     Straight,
     /// They flatten, but no gap is longer than by day.
     NoLongGaps,
-    /// They flatten, and 15 % is left in the breast in the mean, which comes next time.
+    /// They flatten, and 8 % is left in the breast in the middle, which comes next time.
+    LittleLeftBehind,
+    /// The same with 20 %.
     LeftBehind,
 }
 
 impl Sort {
     /// All of them.
-    pub const ALL: [Self; 4] = [Self::Flatten, Self::Straight, Self::NoLongGaps, Self::LeftBehind];
+    pub const ALL: [Self; 5] =
+        [Self::Flatten, Self::Straight, Self::NoLongGaps, Self::LittleLeftBehind, Self::LeftBehind];
 
     /// A family of this sort.
     pub fn some(self, chance: &mut Chance) -> RefillingFamily {
@@ -34,7 +39,8 @@ impl Sort {
                 let sessions = family.sessions.max(8);
                 RefillingFamily { sessions, night: 24.0 / f64::from(sessions), ..family }
             }
-            Self::LeftBehind => RefillingFamily { left_behind: 0.15, ..family },
+            Self::LittleLeftBehind => RefillingFamily { left_behind: 0.08, ..family },
+            Self::LeftBehind => RefillingFamily { left_behind: 0.2, ..family },
         }
     }
 }
@@ -96,11 +102,15 @@ impl Row {
     }
 
     /// So many families of a sort, looked at after so many days.
-    pub fn of(sort: Sort, days: u32, families: u64) -> Self {
+    pub fn of(by: Simulator, sort: Sort, days: u32, families: u64) -> Self {
         let mut row = Self::default();
         for seed in 0..families {
             let mut chance = Chance::seeded(seed * 7 + u64::from(days));
             let family = sort.some(&mut chance);
+            if by == Simulator::Second {
+                row.live_on(&family, days, &mut chance);
+                continue;
+            }
             let record = family.record(days, &mut chance);
             let refill = of_removals(&record.removals, record.now, record.calendar);
             for well in &refill.wells {
@@ -111,6 +121,32 @@ impl Row {
             }
         }
         row
+    }
+
+    /// A family of the second sort: what comes is what it then does.
+    fn live_on(&mut self, family: &RefillingFamily, days: u32, chance: &mut Chance) {
+        let (record, living) = tired_family::refill::record(family, days, chance);
+        let refill = of_removals(&record.removals, record.now, record.calendar);
+        for well in &refill.wells {
+            self.count(well, family);
+        }
+        if refill.wells.len() != family.breasts.len() {
+            return;
+        }
+        let long = family.night * 0.95;
+        let (one, two) = ([long, (12.0 - long) / 2.0, (12.0 - long) / 2.0], [4.0, 4.0, 4.0]);
+        let less = refill.less(&lay(record.now, &two), &lay(record.now, &one), Zone::UTC);
+        self.less_told.count(less != Difference::CannotTellYet);
+        if let Difference::Less(less) = less {
+            let truth = living.brings(&two) - living.brings(&one);
+            self.less_held.count((less.low.canonical()..=less.high.canonical()).contains(&truth));
+        }
+        let gaps = [2.5, 3.0, family.night * 0.9];
+        if let Some(brings) = refill.brings(&lay(record.now, &gaps), Zone::UTC) {
+            self.night_off += brings.value.canonical() / living.brings(&gaps) - 1.0;
+            let came = living.lives_on(&gaps, chance);
+            self.night_held.count((brings.low.canonical()..=brings.high.canonical()).contains(&came));
+        }
     }
 
     fn count(&mut self, well: &Well, family: &RefillingFamily) {

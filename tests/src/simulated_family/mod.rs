@@ -38,8 +38,18 @@ pub struct Family {
     pub weighed: f64,
     /// From a day on, the rate is so many times what it was.
     pub change: Option<(u32, f64)>,
-    /// The rate changes by this share each week.
+    /// The rate changes by this share each week, from a day on.
     pub drift_a_week: f64,
+    /// The day from which it does.
+    pub drift_from: u32,
+    /// Share that a session leaves in the breast, in the middle of them.
+    pub left_behind: f64,
+    /// Whether the last session of each day, the one at night, is never written down.
+    pub never_written: bool,
+    /// How often a session is written down twice.
+    pub doubles: f64,
+    /// How often an amount is off by a digit.
+    pub slips: f64,
 }
 
 impl Family {
@@ -56,7 +66,42 @@ impl Family {
         weighed: 0.0,
         change: None,
         drift_a_week: 0.0,
+        drift_from: 0,
+        left_behind: 0.15,
+        never_written: false,
+        doubles: 0.0,
+        slips: 0.0,
     };
+}
+
+/// Which equations a family lives by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Simulator {
+    /// Those of this module.
+    First,
+    /// Those of [`crate::tired_family`].
+    Second,
+}
+
+impl Simulator {
+    /// Both.
+    pub const BOTH: [Self; 2] = [Self::First, Self::Second];
+
+    /// What it is called in a table.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::First => "first",
+            Self::Second => "second",
+        }
+    }
+
+    /// Lives so many days and writes down.
+    pub fn live(self, family: &Family, days: u32, seed: u64) -> Told {
+        match self {
+            Self::First => live(family, days, seed),
+            Self::Second => crate::tired_family::live(family, days, seed),
+        }
+    }
 }
 
 /// What was written down, and what was true.
@@ -85,6 +130,8 @@ fn hours_of_day(family: &Family, chance: &mut Chance) -> Vec<f64> {
 /// Lives so many days and writes down.
 pub fn live(family: &Family, days: u32, seed: u64) -> Told {
     let mut chance = Chance::seeded(seed);
+    // Of their own, so that a family without them lives as before.
+    let mut habits = Chance::seeded(seed ^ 0x6861_6269_7473);
     let first = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 1, 1).unwrap_or_default());
     let mut removals = Vec::new();
     let mut held = [40.0, 40.0];
@@ -101,7 +148,8 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
         let day = (hour / 24.0).floor().max(0.0);
         let effect = effects.get(day as usize).copied().unwrap_or(1.0);
         let stepped = family.change.filter(|(from, _)| day >= f64::from(*from)).map_or(1.0, |(_, times)| times);
-        let drifted = 1.0 + family.drift_a_week * hour / 168.0;
+        let weeks = ((hour - 24.0 * f64::from(family.drift_from)) / 168.0).max(0.0);
+        let drifted = (1.0 + family.drift_a_week).powf(weeks);
         // More towards morning.
         let of_day = 1.0 + 0.12 * ((hour - 4.0) / 24.0 * std::f64::consts::TAU).cos();
         rate * effect * stepped * drifted * of_day
@@ -124,23 +172,25 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
     for day in 0..days {
         let mut hours = hours_of_day(family, &mut chance);
         hours.sort_by(f64::total_cmp);
-        for hour in hours {
+        let last = hours.len().saturating_sub(1);
+        for (nth, hour) in hours.into_iter().enumerate() {
             let at = f64::from(day) * 24.0 + hour;
             if at <= now {
                 continue;
             }
             fill(&mut held, now, at);
             now = at;
-            let letdown = 0.85 + 0.05 * chance.normal();
+            let letdown = 1.0 - family.left_behind + 0.05 * chance.normal();
             let mut took = [0.0; 2];
             for (milk, taken) in held.iter_mut().zip(&mut took) {
                 *taken = *milk * (letdown + 0.05 * chance.normal()).clamp(0.4, 1.0);
                 *milk -= *taken;
             }
-            if chance.happens(family.unlogged) {
+            if chance.happens(family.unlogged) || (family.never_written && nth == last) {
                 continue;
             }
-            let read = |ml: f64| Some(Volume::from_canonical((ml / 5.0).round() * 5.0));
+            let read = |ml: f64, slip: f64| Some(Volume::from_canonical((ml / 5.0).round() * 5.0 * slip));
+            let slip = if habits.happens(family.slips) { 10.0 } else { 1.0 };
             let milk = if chance.happens(family.at_breast) {
                 if chance.happens(family.weighed) {
                     Milk::Together(Volume::from_canonical(took.iter().sum::<f64>() + 2.0 * chance.normal()))
@@ -148,16 +198,21 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
                     Milk::Unknown
                 }
             } else {
-                Milk::Sides { left: read(took[0]), right: read(took[1]) }
+                Milk::Sides { left: read(took[0], slip), right: read(took[1], 1.0) }
             };
-            removals.push(Removal {
+            let removal = Removal {
                 session: format!("s{}", removals.len()),
                 at: Instant::from_unix_milliseconds(BEGINS + (at * HOUR) as i64),
                 zone: Zone::UTC,
                 sides: Sides::Both,
                 milk,
                 answered: Answered::default(),
-            });
+            };
+            let again = habits.happens(family.doubles);
+            removals.push(removal.clone());
+            if again {
+                removals.push(Removal { session: format!("d{}", removals.len()), ..removal });
+            }
         }
     }
     Told { removals, truth, first }

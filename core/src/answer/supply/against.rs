@@ -78,12 +78,11 @@ const LOOKS_AHEAD_DAYS: f64 = 180.0;
 
 /// When an aim would be met if the course went on.
 pub fn meets(aim: Production, level: &Estimate<Production>, course: Option<&Course>, today: LocalDay) -> Meets {
-    let Some(course) = course else { return Meets::CannotTell };
-    let now = course.on(today);
-    if now.value >= aim || level.low >= aim {
+    if level.value >= aim {
         return Meets::Already;
     }
-    let missing = aim.canonical() - now.value.canonical();
+    let Some(course) = course else { return Meets::CannotTell };
+    let missing = aim.canonical() - level.value.canonical();
     let days = |a_week: f64| (a_week > 0.0).then(|| missing / a_week * 7.0).filter(|d| *d <= LOOKS_AHEAD_DAYS);
     let ahead = |d: f64| LocalDay::from_number(today.number() + d.ceil() as i32);
     match (days(course.drift.high.canonical()), days(course.drift.low.canonical())) {

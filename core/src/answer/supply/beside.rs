@@ -4,7 +4,7 @@
 use super::day::DayProduction;
 use super::since::Change;
 use crate::quantity::Count;
-use crate::statistics::median;
+use crate::statistics::{median, shift};
 use crate::time::{LocalDay, Span};
 
 /// Something that happened on a day.
@@ -37,8 +37,13 @@ pub enum What {
 
 /// Days before and after that are compared.
 const COMPARES: i64 = 10;
+/// Fewer days than this to a side say nothing.
+const LEAST_DAYS: usize = 5;
+/// How sure each of the three comparisons is to be (emptyings, gap, setting), so that one in
+/// twenty changes has false company at most (Bonferroni).
+const SURE: f64 = 1.0 - 0.05 / 3.0;
 /// Emptyings a day, or hours of the longest gap, that are worth a word.
-const EMPTYINGS_APART: f64 = 1.0;
+const EMPTYINGS_APART: f64 = 0.5;
 const GAP_APART_HOURS: f64 = 1.0;
 
 /// The days in which facts stand beside a change: its range, and two days before.
@@ -46,32 +51,67 @@ pub fn window(change: &Change) -> (LocalDay, LocalDay) {
     (change.earliest.earlier_by(2), change.latest)
 }
 
+/// What is before and after: one value for each day near a change, in order.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct TwoSides {
+    before: Vec<f64>,
+    after: Vec<f64>,
+}
+
+impl TwoSides {
+    /// Takes what a day says, where it is near enough to a change.
+    pub fn take(&mut self, change: &Change, day: LocalDay, value: f64) {
+        let apart = day.days_since(change.on);
+        if (0..COMPARES).contains(&apart) {
+            self.after.push(value);
+        } else if (-COMPARES..0).contains(&apart) {
+            self.before.push(value);
+        }
+    }
+
+    /// The middle before and after, where the two differ by more than chance makes them
+    /// (the shift of Hodges and Lehmann 1963, whose range leaves out nothing), and by so much.
+    pub fn differ_by(&self, least: f64) -> Option<(f64, f64)> {
+        if self.before.len() < LEAST_DAYS || self.after.len() < LEAST_DAYS {
+            return None;
+        }
+        let found = shift(&self.before, &self.after, SURE, 1.0)?;
+        let (before, after) = median(&self.before).zip(median(&self.after))?;
+        let is_apart = found.low > 0.0 || found.high < 0.0;
+        (is_apart && found.shift.abs() >= least).then_some((before, after))
+    }
+}
+
+/// The days around a change that are compared.
+pub fn compared(change: &Change) -> (LocalDay, LocalDay) {
+    let last = LocalDay::from_number(change.on.number() + COMPARES as i32 - 1).unwrap_or(change.on);
+    (change.on.earlier_by(COMPARES as u32), last)
+}
+
 /// What the days themselves say: fewer sessions, a longer gap.
 pub fn from_days(change: &Change, days: &[DayProduction]) -> Vec<Fact> {
-    let near = |day: &&DayProduction, after: bool| {
-        let apart = day.day.days_since(change.on);
-        if after {
-            (0..COMPARES).contains(&apart)
-        } else {
-            (-COMPARES..0).contains(&apart)
+    let (mut emptyings, mut gaps) = (TwoSides::default(), TwoSides::default());
+    for day in days {
+        if day.emptyings.get() > 0 {
+            // What was likely not written down was done all the same.
+            let sides = day.sides.iter().filter(|side| side.takes_part).count().max(1) as f64;
+            let likely = f64::from(day.sessions_missing.get()) + f64::from(day.unclear.get()) / 2.0;
+            emptyings.take(change, day.day, f64::from(day.emptyings.get()) + likely / sides);
         }
-    };
-    let compare = |of: &dyn Fn(&DayProduction) -> Option<f64>| {
-        let side = |after: bool| {
-            let values: Vec<f64> = days.iter().filter(|d| near(d, after)).filter_map(of).collect();
-            median(&values).filter(|_| values.len() >= 3)
-        };
-        side(false).zip(side(true))
-    };
+        if let Some(gap) = day.longest_gap {
+            gaps.take(change, day.day, gap.in_minutes() as f64 / 60.0);
+        }
+    }
     let mut facts = Vec::new();
     let mut tell = |what: What| facts.push(Fact { day: change.on, what, record: None });
-    let emptyings = |d: &DayProduction| (d.emptyings.get() > 0).then(|| f64::from(d.emptyings.get()));
-    if let Some((before, after)) = compare(&emptyings).filter(|(b, a)| (b - a).abs() >= EMPTYINGS_APART) {
-        tell(What::Emptyings(Count::new(before.round() as u32), Count::new(after.round() as u32)));
+    let count = |emptyings: f64| Count::new(emptyings.round() as u32);
+    let span = |hours: f64| Span::minutes((hours * 60.0).round() as i64);
+    if let Some((before, after)) = emptyings.differ_by(EMPTYINGS_APART).map(|(b, a)| (count(b), count(a))) {
+        if before != after {
+            tell(What::Emptyings(before, after));
+        }
     }
-    let gap = |d: &DayProduction| d.longest_gap.map(|g| g.in_minutes() as f64 / 60.0);
-    if let Some((before, after)) = compare(&gap).filter(|(b, a)| (b - a).abs() >= GAP_APART_HOURS) {
-        let span = |hours: f64| Span::minutes((hours * 60.0).round() as i64);
+    if let Some((before, after)) = gaps.differ_by(GAP_APART_HOURS) {
         tell(What::LongestGap(span(before), span(after)));
     }
     facts

@@ -15,9 +15,9 @@ use crate::time::LocalDay;
 pub enum Heading {
     /// The range of the slope lies inside the band of no importance.
     Holding,
-    /// It lies above the band.
+    /// It goes up.
     Rising,
-    /// It lies below.
+    /// It goes down.
     Falling,
 }
 
@@ -26,8 +26,6 @@ pub enum Heading {
 pub struct Course {
     /// What it is called; none where that cannot be told yet.
     pub heading: Option<Heading>,
-    /// About how many more complete days it needs, where it cannot be told.
-    pub needs: Option<Count>,
     /// How it changes, in mL per day per week (Theil 1950, Sen 1968).
     pub drift: Estimate<Drift>,
     /// The same as a share of the level, per week; none where the level is nothing.
@@ -112,16 +110,8 @@ pub fn course(series: &Series, rules: &SupplyRules) -> Result<Course, Level> {
         // Nothing came on any day: that holds.
         None => (line.low == 0.0 && line.high == 0.0).then_some(Heading::Holding),
     };
-    let needs = share_a_week.filter(|_| heading.is_none()).map(|s| {
-        // The range of a slope narrows with the number of days to the power of 1.5.
-        let half = (s.high.fraction() - s.low.fraction()) / 2.0;
-        let n = points.len() as f64;
-        let wanted = n * (half / band.fraction()).max(1.0).powf(2.0 / 3.0);
-        Count::new(((wanted - n).ceil() as u32).max(1) * series.days_a_point)
-    });
     Ok(Course {
         heading,
-        needs,
         drift: Estimate {
             value: Drift::from_canonical(week(line.slope)),
             low: Drift::from_canonical(week(line.low)),
@@ -146,15 +136,24 @@ fn few_days(days: f64) -> f64 {
     StudentsT::new(0.0, 1.0, (days - 2.0).max(1.0)).map_or(1.0, |t| (t.inverse_cdf(at) / normal).powi(2))
 }
 
-/// Design, part 4: inside the band, above it, below it, or not yet.
+/// A course is called rising or falling where its range, a little wider than it is told, lies
+/// to one side of nothing, and its middle is worth a word: so much of the band. Measured with
+/// families of known truth; a range that had to lie beyond the band said nothing of seven in
+/// ten families that changed by 8 % a week.
+const SURER: f64 = 1.15;
+const WORTH_OF_BAND: f64 = 0.8;
+
+/// Inside the band, to one side of nothing, or not yet.
 fn heading(share_a_week: &Estimate<Share>, band: Share) -> Option<Heading> {
     let (low, high, band) = (share_a_week.low.fraction(), share_a_week.high.fraction(), band.fraction());
-    if low > band {
-        Some(Heading::Rising)
-    } else if high < -band {
-        Some(Heading::Falling)
-    } else if low >= -band && high <= band {
+    let value = share_a_week.value.fraction();
+    let worth = WORTH_OF_BAND * band;
+    if low >= -band && high <= band {
         Some(Heading::Holding)
+    } else if value - SURER * (value - low) > 0.0 && value > worth {
+        Some(Heading::Rising)
+    } else if value + SURER * (high - value) < 0.0 && value < -worth {
+        Some(Heading::Falling)
     } else {
         None
     }

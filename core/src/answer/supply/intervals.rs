@@ -23,6 +23,16 @@ impl Side {
 /// Removals within this of each other are one emptying: repeated short
 /// sessions, or a feed and the expressing after it.
 pub const ONE_EMPTYING: Span = Span::minutes(60);
+/// Two removals of one side that end so near to each other are one session written down
+/// twice, where they gave alike: after an emptying little is left.
+pub const ONE_SESSION: Span = Span::minutes(15);
+/// Nearer than this they are one, whatever they gave: no session is so short.
+pub const SURELY_ONE: Span = Span::minutes(5);
+/// Amounts are alike within this part of the larger, or so many mL.
+const ALIKE: (f64, f64) = (0.1, 5.0);
+/// Less than this may well come twice.
+const LITTLE: f64 = 10.0;
+
 /// An interval longer than this is not read as one interval: secretion levels
 /// off long before (volume from about 7 h: Lai 2020, doi:10.1136/archdischild-2018-316551),
 /// and days in which nothing was written down look the same.
@@ -101,12 +111,43 @@ fn from_side(removal: &Removal, side: Side) -> Option<(Option<Volume>, bool)> {
     })
 }
 
-/// The intervals of a side, in order of time, none judged yet. `removals` are
+/// Whether a removal is likely the one before, written down a second time. What was answered
+/// goes before.
+pub fn is_double(before: &Removal, removal: &Removal) -> bool {
+    let apart = removal.at.since(before.at);
+    if apart > ONE_SESSION || removal.answered.amount_is_right || removal.sides != before.sides {
+        return false;
+    }
+    let sum = |milk: Milk| match milk {
+        Milk::Unknown => None,
+        Milk::Sides { left, right } => Some([left, right].into_iter().flatten().map(Quantity::canonical).sum::<f64>()),
+        Milk::Together(both) => Some(both.canonical()),
+    };
+    let Some((one, other)) = sum(before.milk).zip(sum(removal.milk)) else { return false };
+    let is_alike = (one - other).abs() <= (ALIKE.0 * one.max(other)).max(ALIKE.1);
+    one.min(other) >= LITTLE && (is_alike || apart <= SURELY_ONE)
+}
+
+/// Removals that are likely ones before, written down a second time: the one before, and the
+/// second. `removals` are by time.
+pub fn doubles(removals: &[Removal]) -> impl Iterator<Item = (&Removal, &Removal)> {
+    removals.iter().enumerate().filter_map(|(at, removal)| {
+        let near = removals.get(..at)?.iter().rev().take_while(|before| removal.at.since(before.at) <= ONE_SESSION);
+        near.into_iter().find(|before| is_double(before, removal)).map(|before| (before, removal))
+    })
+}
+
+/// The intervals of a side, in order of time, none judged yet. What was likely written down
+/// twice counts once. `removals` are
 /// by time.
 pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
     let mut found: Vec<Interval> = Vec::new();
     let mut last: Option<Instant> = None;
-    for removal in removals {
+    for (at, removal) in removals.iter().enumerate() {
+        let mut near = removals.iter().take(at).rev().take_while(|before| removal.at.since(before.at) <= ONE_SESSION);
+        if near.any(|before| is_double(before, removal)) {
+            continue;
+        }
         let Some((milk, of_this_side)) = from_side(removal, side) else { continue };
         let Some(from) = last else {
             last = Some(removal.at);

@@ -5,7 +5,7 @@ use statrs::distribution::{ContinuousCDF, StudentsT};
 use super::series::Series;
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::guidance::SupplyRules;
-use crate::quantity::{Count, Production, Quantity};
+use crate::quantity::{Count, Production, Quantity, Share};
 use crate::statistics::{mean, standard_deviation};
 
 /// Whether a level can be told.
@@ -63,12 +63,24 @@ pub fn level(series: &Series, rules: &SupplyRules) -> Level {
     let inflation = series.inflation();
     let degrees = (n - 1.0).max(1.0);
     let t = StudentsT::new(0.0, 1.0, degrees).map_or(2.0, |t| t.inverse_cdf(0.5 + CONFIDENCE / 2.0));
-    let by_chance = t * spread * (inflation / n).sqrt();
-    let by_doubt = DOUBT_WIDENS * series.rests_on.doubtful.fraction() * middle;
-    let half = by_chance.hypot(by_doubt);
-    Level::Known(Estimate {
+    let half = t * spread * (inflation / n).sqrt();
+    let by_chance = Estimate {
         value: Production::from_canonical(middle),
-        low: Production::from_canonical((middle - half).max(0.0)),
+        low: Production::from_canonical(middle - half),
         high: Production::from_canonical(middle + half),
-    })
+    };
+    Level::Known(widened(by_chance, series.rests_on.doubtful))
+}
+
+/// A range made wider by the share of intervals that may hide a session.
+pub(super) fn widened(told: Estimate<Production>, doubtful: Share) -> Estimate<Production> {
+    let value = told.value.canonical();
+    let by_doubt = DOUBT_WIDENS * doubtful.fraction() * value;
+    let below = (value - told.low.canonical()).hypot(by_doubt);
+    let above = (told.high.canonical() - value).hypot(by_doubt);
+    Estimate {
+        low: Production::from_canonical((value - below).max(0.0)),
+        high: Production::from_canonical(value + above),
+        ..told
+    }
 }

@@ -3,9 +3,9 @@
 //! In: [`crate::record::Removal`]s. [`intervals`] turns them into what each
 //! side gave over each interval, [`ordinary`] tells which of those are likely
 //! whole, [`day`] spreads them over local days. From days come a [`series`],
-//! its [`level`] and its [`course`]; [`since`] when it changed, what [`beside`]
-//! changed then, and the running [`watch`]; [`against`] what it is held, and
-//! the [`hours`] of a day.
+//! its [`level`] and its [`course`], how it stands [`now`]; [`since`] when it changed, what
+//! [`beside`] changed then, and the running [`watch`]; [`said`] puts together what is told.
+//! [`against`] what it is held, and the [`hours`] of a day.
 
 pub mod against;
 pub mod against_before;
@@ -17,7 +17,10 @@ pub mod intake;
 pub mod intervals;
 pub mod kept;
 pub mod level;
+pub mod now;
 pub mod ordinary;
+pub mod quiet_hours;
+pub mod said;
 pub mod series;
 pub mod since;
 pub mod watch;

@@ -5,12 +5,14 @@
 //! ln(V + 3 mL) = α + β ln Δ + noise, β being below 1 because a breast fills
 //! ever slower; an interval with a session missing is one of Δ/2 or Δ/3 by
 //! amount. The two are a mixture, fitted by expectation maximisation (Dempster,
-//! Laird, Rubin 1977), with Huber's weights (1964) against odd amounts.
+//! Laird, Rubin 1977), with Huber's weights (1964) against odd amounts. Each day has a level of
+//! its own, drawn towards that of all (a mixed model: Laird and Ware, Biometrics 1982), so that
+//! days of less milk are not taken for days with sessions missing.
 
 use super::intervals::{Interval, Standing};
 use crate::quantity::{Quantity, Volume};
 use crate::statistics::{median, quantile};
-use crate::time::Span;
+use crate::time::{Instant, Span};
 
 /// What is thought of an interval.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -53,6 +55,10 @@ const FAR_BELOW: f64 = 0.18;
 /// Spread of ln V that a hidden session adds, since it may lie anywhere.
 const PLACE_OF_MISSING: f64 = 0.25;
 const ROUNDS: usize = 12;
+/// Spread of the days' own levels of ln V.
+const DAYS_APART: f64 = 0.2;
+/// A day beside counts so much for the level of a day.
+const BESIDE: f64 = 0.5;
 const DAY_HOURS: f64 = 24.0;
 
 /// What ordinarily comes from a side.
@@ -60,6 +66,49 @@ const DAY_HOURS: f64 = 24.0;
 pub struct Ordinary {
     fitted: Option<Fitted>,
     usual: Usual,
+    levels: Levels,
+}
+
+/// How much more ln V is on each day than ordinarily, counted back from the last.
+#[derive(Debug, Clone, PartialEq, Default)]
+struct Levels {
+    last: Option<Instant>,
+    by_day: Vec<f64>,
+}
+
+impl Levels {
+    fn day(&self, at: Instant) -> usize {
+        let back = self.last.map_or(0.0, |last| hours(last.since(at)) / DAY_HOURS);
+        (back.max(0.0) as usize).min(self.by_day.len().saturating_sub(1))
+    }
+
+    fn on(&self, at: Instant) -> f64 {
+        self.of_day(self.day(at))
+    }
+
+    fn of_day(&self, day: usize) -> f64 {
+        self.by_day.get(day).copied().unwrap_or(0.0)
+    }
+
+    /// Learns them from what is left over by the line.
+    fn learn(&mut self, seen: &[Seen], fitted: &Fitted) {
+        let mut sums = vec![(0.0, 0.0); self.by_day.len()];
+        for s in seen {
+            let off = s.y - fitted.expected(s.x);
+            let far = ((off - self.of_day(s.day)) / fitted.sigma).abs();
+            let weight = s.whole * if far <= 1.5 { 1.0 } else { 1.5 / far };
+            if let Some((sum, all)) = sums.get_mut(s.day) {
+                (*sum, *all) = (*sum + weight * off, *all + weight);
+            }
+        }
+        let held = (fitted.sigma / DAYS_APART).powi(2);
+        let near = |at: Option<usize>| at.and_then(|at| sums.get(at)).copied().unwrap_or_default();
+        for (day, level) in self.by_day.iter_mut().enumerate() {
+            let (own, before, after) = (near(Some(day)), near(day.checked_sub(1)), near(Some(day + 1)));
+            let sum = own.0 + BESIDE * (before.0 + after.0);
+            *level = sum / (own.1 + BESIDE * (before.1 + after.1) + held);
+        }
+    }
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -129,6 +178,7 @@ struct Seen {
     y: f64,
     shorter: Shorter,
     whole: f64,
+    day: usize,
 }
 
 fn hours(span: Span) -> f64 {
@@ -184,15 +234,22 @@ impl Ordinary {
         let known = intervals.iter().filter(|i| i.lasted() >= SHORTEST && i.standing != Standing::TooLong);
         let seen: Vec<(f64, f64)> = known.clone().map(|i| (middle(i), hours(i.lasted()))).collect();
         let usual = Usual::of(&seen);
+        let last = known.clone().map(|i| i.until).max();
+        let first = known.clone().map(|i| i.until).min();
+        let days = last.zip(first).map_or(0, |(last, first)| (hours(last.since(first)) / DAY_HOURS) as usize + 1);
+        let mut levels = Levels { last, by_day: vec![0.0; days] };
         let mut seen: Vec<Seen> = known
             .filter_map(|i| {
                 let (hours, y) = (hours(i.lasted()), ln_amount(i.milk?));
-                let shorter = usual.shorter(middle(i), hours);
-                Some(Seen { x: hours.ln(), y, shorter, whole: if shorter == NONE_SHORTER { 1.0 } else { 0.7 } })
+                // What was answered is known.
+                let shorter =
+                    if i.is_answered_whole() { NONE_SHORTER } else { usual.shorter(middle(i), hours) };
+                let whole = if shorter == NONE_SHORTER { 1.0 } else { 0.7 };
+                Some(Seen { x: hours.ln(), y, shorter, whole, day: levels.day(i.until) })
             })
             .collect();
         if seen.len() < NEEDED {
-            return Self { fitted: None, usual };
+            return Self { fitted: None, usual, levels };
         }
         let amounts: Vec<f64> = seen.iter().map(|s| s.y).collect();
         let level = median(&amounts).unwrap_or(0.0);
@@ -200,15 +257,16 @@ impl Ordinary {
         let mut fitted = Fitted { alpha, beta: USUAL_BEND.0, sigma: 0.35, missing: 0.2 };
         for _ in 0..ROUNDS {
             let before = fitted;
-            fitted = fit(&seen, before);
+            fitted = fit(&seen, &levels, before);
+            levels.learn(&seen, &fitted);
             for s in seen.iter_mut().filter(|s| s.shorter != NONE_SHORTER) {
-                s.whole = fitted.whole(s.x, s.y, s.shorter);
+                s.whole = fitted.whole(s.x, s.y - levels.of_day(s.day), s.shorter);
             }
             if fitted.is_near(&before) {
                 break;
             }
         }
-        Self { fitted: Some(fitted), usual }
+        Self { fitted: Some(fitted), usual, levels }
     }
 
     /// How long an interval may really have been, were a session in it not written down.
@@ -226,7 +284,7 @@ impl Ordinary {
         if interval.lasted() < SHORTEST {
             return Judgement::Fits;
         }
-        let (hours, y) = (hours(interval.lasted()), ln_amount(milk));
+        let (hours, y) = (hours(interval.lasted()), ln_amount(milk) - self.levels.on(interval.until));
         let off = y - fitted.expected(hours.ln());
         if off > FAR_ABOVE.ln().max(4.0 * fitted.sigma) || off < FAR_BELOW.ln().min(-4.0 * fitted.sigma) {
             return Judgement::FarOff;
@@ -241,17 +299,18 @@ impl Ordinary {
 
 /// One round: the line by weighted least squares with the usual bend as prior,
 /// the spread, and how often a session is missing.
-fn fit(seen: &[Seen], before: Fitted) -> Fitted {
+fn fit(seen: &[Seen], levels: &Levels, before: Fitted) -> Fitted {
     let prior = (before.sigma / USUAL_BEND.1).powi(2);
     let (mut w, mut wx, mut wy, mut wxx, mut wxy) = (0.0, 0.0, 0.0, 0.0, 0.0);
     for s in seen {
-        let off = ((s.y - before.alpha - before.beta * s.x) / before.sigma).abs();
+        let y = s.y - levels.of_day(s.day);
+        let off = ((y - before.alpha - before.beta * s.x) / before.sigma).abs();
         let weight = s.whole * if off <= 1.5 { 1.0 } else { 1.5 / off };
         w += weight;
         wx += weight * s.x;
-        wy += weight * s.y;
+        wy += weight * y;
         wxx += weight * s.x * s.x;
-        wxy += weight * s.x * s.y;
+        wxy += weight * s.x * y;
     }
     if w <= 0.0 {
         return before;
@@ -263,7 +322,7 @@ fn fit(seen: &[Seen], before: Fitted) -> Fitted {
     let (mut ss, mut whole, mut missing, mut could) = (0.0, 0.0, 0.0, 0.0);
     let most = (2.5 * before.sigma).powi(2);
     for s in seen {
-        let off = s.y - alpha - beta * s.x;
+        let off = s.y - levels.of_day(s.day) - alpha - beta * s.x;
         ss += s.whole * (off * off).min(most);
         whole += s.whole;
         if s.shorter != NONE_SHORTER {

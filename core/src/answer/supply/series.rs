@@ -112,6 +112,15 @@ impl Series {
         Self { shares: vec![Share::ALL; points.len()], days: points, days_a_point: days as u32, ..self }
     }
 
+    /// The same up to a number of its days.
+    #[must_use]
+    pub fn up_to(&self, count: usize) -> Self {
+        let mut so_far = self.clone();
+        so_far.days.truncate(count);
+        so_far.shares.truncate(count);
+        so_far
+    }
+
     /// As points: days since the first day looked at, mL a day.
     pub(super) fn points(&self) -> Vec<Point> {
         let at = |day: LocalDay| day.days_since(self.rests_on.from) as f64;

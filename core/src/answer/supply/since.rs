@@ -1,9 +1,11 @@
 //! Since when: changes of level in the past.
 
+use super::now::{self, Turn};
 use super::series::{inflation_of, Series};
 use crate::answer::{Estimate, CONFIDENCE};
+use crate::guidance::SupplyRules;
 use crate::quantity::{Production, Quantity, Share};
-use crate::statistics::{pettitt, robust_pelt, segment_range, shift, Point};
+use crate::statistics::{robust_pelt, shift, Point};
 use crate::time::LocalDay;
 
 /// A change of level.
@@ -19,9 +21,6 @@ pub struct Change {
     pub size: Estimate<Production>,
     /// The same as a share of the old level; none where that was nothing.
     pub share: Option<Share>,
-    /// Whether Pettitt's test (1979), over the days from the change before to
-    /// the change after, finds one too.
-    pub seconded: bool,
 }
 
 /// A level lasts at least so many complete days to be one.
@@ -29,10 +28,14 @@ pub const SHORTEST_LEVEL: usize = 7;
 /// What a further change has to bring, in squared spreads per ln n; 3 is the
 /// usual choice for a change of mean at an unknown place.
 const PENALTY: f64 = 3.0;
+/// So many days to either side confirm a change, and no more.
+const CONFIRM: usize = 28;
 
 /// Changes of level, in order (PELT: Killick, Fearnhead, Eckley 2012, with a
-/// bounded loss after Fearnhead and Rigaill 2019).
-pub fn changes(series: &Series) -> Vec<Change> {
+/// bounded loss after Fearnhead and Rigaill 2019). Each is told only where the days about it
+/// are likelier with a step than without one or on a straight line, as the level that stands
+/// is judged ([`now`]); its range of dates comes from there too.
+pub fn changes(series: &Series, rules: &SupplyRules) -> Vec<Change> {
     let values = series.values();
     if values.len() < 2 * SHORTEST_LEVEL {
         return Vec::new();
@@ -49,7 +52,9 @@ pub fn changes(series: &Series) -> Vec<Change> {
         .windows(3)
         .filter_map(|w| {
             let &[from, at, to] = w else { return None };
-            change(series, from, at, to, inflation)
+            let near = (from.max(at.saturating_sub(CONFIRM)), to.min(at + CONFIRM));
+            let turn = now::confirmed(series, near.0, near.1, rules)?;
+            change(series, [from, at, to], &turn, inflation)
         })
         .collect()
 }
@@ -69,24 +74,20 @@ fn within_levels(series: &Series, found: &[usize]) -> f64 {
     inflation_of(&left)
 }
 
-fn change(series: &Series, from: usize, at: usize, to: usize, inflation: f64) -> Option<Change> {
+fn change(series: &Series, [from, at, to]: [usize; 3], turn: &Turn, inflation: f64) -> Option<Change> {
     let values = series.values();
     let (before, after) = (values.get(from..at)?, values.get(at..to)?);
     let size = shift(before, after, CONFIDENCE, inflation)?;
-    let local = values.get(from..to)?;
-    let (earliest, latest) = segment_range(&values, from, at, to, CONFIDENCE, inflation).unwrap_or((at, at));
-    let day = |index: usize| series.days.get(index.min(to - 1)).map(|(day, _)| *day);
     let old = before.iter().sum::<f64>() / before.len() as f64;
     Some(Change {
-        on: day(at)?,
-        earliest: day(earliest)?,
-        latest: day(latest)?,
+        on: turn.since,
+        earliest: turn.earliest,
+        latest: turn.latest,
         size: Estimate {
             value: Production::from_canonical(size.shift),
             low: Production::from_canonical(size.low),
             high: Production::from_canonical(size.high),
         },
         share: (old > 0.0).then(|| Share::of(size.shift / old)),
-        seconded: pettitt(local).is_some_and(|p| p.p < 0.05),
     })
 }

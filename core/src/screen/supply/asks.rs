@@ -2,7 +2,9 @@
 
 use super::look::{rules, Beginning, Look};
 use crate::answer::supply::watch::Drop;
+use crate::answer::supply::intervals::doubles;
 use crate::answer::supply::{Interval, Side, Spread, Standing};
+use crate::record::Removal;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Moment, Span};
@@ -32,6 +34,9 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
             }
         }
     }
+    let since = view.now.minus(ASKS_WITHIN);
+    let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
+    notices.extend(recent.iter().rev().take(ASKS).map(|(first, second)| ask_double(view, first, second)));
     asked.sort_by_key(|i| std::cmp::Reverse(i.until));
     notices.extend(asked.into_iter().take(ASKS).map(|interval| ask(view, &interval)));
     Ok(notices)
@@ -84,6 +89,26 @@ fn ask(view: &View<'_>, interval: &Interval) -> Notice {
             )
             .sign(Sign::Add),
             Action::new("gap-is-whole", words.say("gap-is-whole"), Event::GapIsWhole { session }),
+        ],
+    }
+}
+
+/// Whether one session was written down twice.
+fn ask_double(view: &View<'_>, first: &Removal, second: &Removal) -> Notice {
+    let words = view.words();
+    let clock = |removal: &Removal| words.clock(&Moment::new(removal.at, view.zone));
+    let text = words.with("asks-double", &[("first", clock(first).into()), ("second", clock(second).into())]);
+    let session = second.session.clone();
+    Notice {
+        key: format!("asks-double-{session}"),
+        tone: Tone::Asks,
+        spoken: text.clone(),
+        text,
+        actions: vec![
+            Action::new("double-is-one", words.say("double-is-one"), Event::TakeOut { id: session.clone() }),
+            Action::new("double-is-two", words.say("double-is-two"), Event::AmountIsRight { session: session.clone() }),
+            Action::new("open-asked", words.say("asks-amount-open"), Event::Go { place: Place::Entry { id: session } })
+                .weight(Weight::Quiet),
         ],
     }
 }

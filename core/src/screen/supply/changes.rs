@@ -1,7 +1,7 @@
 //! Since when, and what else changed then.
 
 use super::look::Look;
-use crate::answer::supply::beside::{from_days, window, Fact, What};
+use crate::answer::supply::beside::{compared, from_days, window, Fact, TwoSides, What};
 use crate::answer::supply::since::Change;
 use crate::quantity::{Entered, Production, Quantity, Temperature};
 use crate::record::{text, Kind};
@@ -46,8 +46,7 @@ fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Tro
             ("when", when.into()),
         ],
     );
-    let second = words.say(if change.seconded { "supply-change-seconded" } else { "supply-change-alone" });
-    let detail = [detail, second].join(" ").trim().to_owned();
+    let detail = detail.trim().to_owned();
     let beside = beside(view, look, change)?;
     let label = words.say(if beside.is_empty() { "supply-beside-none" } else { "supply-beside" });
     let spoken = std::iter::once(format!("{title}. {detail} {label}"))
@@ -81,7 +80,6 @@ fn recorded(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<Fact>, 
         }
     }
     let mut day = from;
-    let mut levels = Vec::new();
     while day <= to {
         for row in view.journal.of_day(day)?.into_iter().filter(|row| !row.taken_out) {
             let record = Some(row.subject.clone());
@@ -97,14 +95,13 @@ fn recorded(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<Fact>, 
                         facts.push(Fact { day, what: What::Fever, record });
                     }
                 }
-                Kind::Session => levels.extend(level_of(view, &row.subject)?.map(|level| (day, level))),
                 _ => {}
             }
         }
         let Some(next) = LocalDay::from_number(day.number() + 1) else { break };
         day = next;
     }
-    facts.extend(setting(&levels, change));
+    facts.extend(setting(view, change)?);
     Ok(facts)
 }
 
@@ -116,19 +113,28 @@ fn level_of(view: &View<'_>, session: &str) -> Result<Option<f64>, Trouble> {
     Ok(typed.or(marked.map(|l| f64::from(l.get()))))
 }
 
-/// Another usual level on the dial before and after.
-fn setting(levels: &[(LocalDay, f64)], change: &Change) -> Option<Fact> {
+/// Another usual level on the dial before and after, by the middle of each day's sessions.
+fn setting(view: &View<'_>, change: &Change) -> Result<Option<Fact>, Trouble> {
     use crate::quantity::Count;
-    let side = |after: bool| {
-        let values: Vec<f64> = levels.iter().filter(|(day, _)| (*day >= change.on) == after).map(|(_, l)| *l).collect();
-        crate::statistics::median(&values).filter(|_| values.len() >= 3)
-    };
-    let (before, after) = (side(false)?.round(), side(true)?.round());
-    (before != after).then(|| Fact {
+    let (mut day, last) = compared(change);
+    let mut levels = TwoSides::default();
+    while day <= last {
+        let mut of_day = Vec::new();
+        for row in view.journal.of_day(day)?.into_iter().filter(|row| !row.taken_out && row.kind == Kind::Session) {
+            of_day.extend(level_of(view, &row.subject)?);
+        }
+        if let Some(middle) = crate::statistics::median(&of_day) {
+            levels.take(change, day, middle);
+        }
+        let Some(next) = LocalDay::from_number(day.number() + 1) else { break };
+        day = next;
+    }
+    let differ = levels.differ_by(1.0).map(|(before, after)| (before.round() as u32, after.round() as u32));
+    Ok(differ.filter(|(before, after)| before != after).map(|(before, after)| Fact {
         day: change.on,
-        what: What::Setting(Count::new(before as u32), Count::new(after as u32)),
+        what: What::Setting(Count::new(before), Count::new(after)),
         record: None,
-    })
+    }))
 }
 
 fn row(view: &View<'_>, fact: Fact) -> Result<ListRow, Trouble> {

@@ -55,8 +55,9 @@ fn group(key: &str, title: String, rows: Vec<ListRow>) -> ListGroup {
 
 fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
     let words = view.words();
-    let series = Series::of(&look.days, of, &look.rules).by_week_where_long();
-    let rests = series.rests_on;
+    let told = Series::of(look.days_told(), of, &look.rules);
+    let series = Series::of(look.days_along(), of, &look.rules).by_week_where_long();
+    let rests = told.rests_on;
     let mut rows = vec![view.told_row(
         words.say("figures-rests-on"),
         words.with(
@@ -69,7 +70,8 @@ fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
             ],
         ),
     )];
-    if let Level::Known(level) = level(&series, &look.rules) {
+    let found = if of == Of::Both { look.level } else { level(&told, &look.rules) };
+    if let Level::Known(level) = found {
         rows.push(view.told_row(
             words.say("figures-level"),
             words.with(
@@ -148,7 +150,6 @@ fn changes(view: &View<'_>, look: &Look) -> ListGroup {
                         ("low", words.low().signed_production(change.size.low).into()),
                         ("high", words.high().signed_production(change.size.high).into()),
                         ("percent", share.into()),
-                        ("second", words.say(if change.seconded { "yes" } else { "no" }).into()),
                     ],
                 ),
             )

@@ -27,17 +27,23 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     if let Some(first) = look.first_days {
         return super::first_days::said(view, look, first);
     }
-    let rests = look.series.rests_on;
+    let rests = look.told.rests_on;
     let complete = rests.complete.get();
     let days = rests.days.get();
     let (figure, caption) = match &look.level {
-        Level::Known(level) => (
-            words.with("supply-figure", &[("production", words.production(level.value).into())]),
-            words.with(
-                "supply-caption",
-                &[("range", range(view, level).into()), ("complete", complete.into()), ("days", days.into())],
-            ),
-        ),
+        Level::Known(level) => {
+            let mut with = vec![
+                ("range", range(view, level).into()),
+                ("complete", complete.into()),
+                ("days", days.into()),
+            ];
+            with.extend(look.turned.map(|turned| ("date", words.short_date(turned.on).into())));
+            let key = if look.turned.is_some() { "supply-caption-since" } else { "supply-caption" };
+            (
+                words.with("supply-figure", &[("production", words.production(level.value).into())]),
+                words.with(key, &with),
+            )
+        }
         Level::NeedsDays(more) => (
             String::new(),
             words.with("supply-needs-days", &[("complete", complete.into()), ("more", more.get().into())]),
@@ -45,18 +51,46 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
         Level::TooMuchMissing => (String::new(), words.say("supply-too-much-missing")),
     };
     let mut lines = Vec::new();
-    if let Ok(course) = &look.course {
-        lines.push(course_line(view, look, course));
-    } else if let (Err(Level::NeedsDays(more)), Level::Known(_)) = (&look.course, &look.level) {
-        lines.push(words.with("supply-course-needs", &[("more", more.get().into())]));
+    if let Some(turned) = look.turned {
+        lines.push(words.with("supply-before", &[("before", words.production(turned.before).into())]));
     }
-    if !look.changes.is_empty() {
+    match (&look.course, look.turned) {
+        (Ok(course), None) => lines.push(course_line(view, look, course)),
+        (Ok(course), Some(_)) => {
+            let word = heading(view, look.course.as_ref());
+            let line = course_line(view, look, course);
+            lines.extend(course.heading.map(|_| {
+                words.with("supply-since-then", &[("word", word.into()), ("line", line.into())])
+            }));
+        }
+        (Err(Level::NeedsDays(more)), None) if look.level.known().is_some() => {
+            lines.push(words.with("supply-course-needs", &[("more", more.get().into())]));
+        }
+        (Err(_), _) => {}
+    }
+    if matches!(look.course.as_ref().map(|c| c.heading), Ok(Some(Heading::Rising | Heading::Falling)))
+        && look.turned.is_none()
+    {
+        lines.push(words.say("supply-come-to"));
+    }
+    if !look.changes.is_empty() && look.turned.is_none() {
         lines.push(words.say("supply-changed-within"));
     }
     if complete > 0 && rests.observed.per_cent() < Share::ALL.per_cent() {
         lines.push(words.with("supply-observed", &[("percent", rests.observed.per_cent().into())]));
     }
-    Said { headline: heading(view, look.course.as_ref()), figure, caption, lines }
+    Said { headline: headline(view, look), figure, caption, lines }
+}
+
+/// The word on top: a change of late goes before a course.
+fn headline(view: &View<'_>, look: &Look) -> String {
+    match look.turned.filter(|_| look.level.known().is_some()) {
+        Some(turned) => view.words().with(
+            if turned.more { "supply-more-since" } else { "supply-less-since" },
+            &[("date", view.words().short_date(turned.on).into())],
+        ),
+        None => heading(view, look.course.as_ref()),
+    }
 }
 
 /// The word for a course.
@@ -109,17 +143,9 @@ fn course_line(view: &View<'_>, look: &Look, course: &Course) -> String {
                 ),
             ],
         ),
-        None => {
-            let between = words.with(
-                "supply-line-between",
-                &[("low", words.low().signed(drift.low).into()), ("high", words.high().signed(drift.high).into())],
-            );
-            match course.needs {
-                Some(more) => {
-                    format!("{between} {}", words.with("supply-line-needs", &[("more", more.get().into())]))
-                }
-                None => between,
-            }
-        }
+        None => words.with(
+            "supply-line-between",
+            &[("low", words.low().signed(drift.low).into()), ("high", words.high().signed(drift.high).into())],
+        ),
     }
 }

@@ -1,9 +1,10 @@
 //! What there is to say, gathered once.
 
 use super::first_days::{self, FirstDays};
-use crate::answer::supply::course::{course, Course};
-use crate::answer::supply::level::{level, Level};
-use crate::answer::supply::since::{changes, Change};
+use crate::answer::supply::course::Course;
+use crate::answer::supply::level::Level;
+use crate::answer::supply::said::{said, Said, Turned};
+use crate::answer::supply::since::Change;
 use crate::answer::supply::watch::{self, Drop};
 use crate::answer::supply::{kept, Calendar, DayProduction, Of, Series};
 use crate::answer::Estimate;
@@ -16,8 +17,8 @@ use crate::trouble::Trouble;
 
 /// The spans that can be chosen; 0 is all there are.
 pub(super) const SPANS: [u32; 4] = [7, 14, 28, 0];
-/// Days that the watch looks at: those of the own level, and those held against it.
-const WATCHED_DAYS: u32 = 75;
+/// Days that the watch looks at, and the level that stands is told from.
+const WATCHED_DAYS: u32 = crate::answer::supply::now::LOOKS_BACK as u32;
 
 /// What there is to say of some days.
 pub(in crate::screen) struct Look {
@@ -29,7 +30,14 @@ pub(in crate::screen) struct Look {
     pub(in crate::screen) calendar: Calendar,
     pub(in crate::screen) level: Level,
     pub(in crate::screen) course: Result<Course, Level>,
+    /// All days of the span.
     pub(in crate::screen) series: Series,
+    /// The days that the level is told from.
+    pub(in crate::screen) told: Series,
+    /// The days that the course is drawn through.
+    pub(in crate::screen) along: Series,
+    /// The change of late that the level is told since.
+    pub(in crate::screen) turned: Option<Turned>,
     pub(in crate::screen) changes: Vec<Change>,
     pub(in crate::screen) drop: Option<Drop>,
     /// Whether anything was ever collected.
@@ -44,6 +52,20 @@ impl Look {
         self.level.known().filter(|_| self.first_days.is_none())
     }
 
+    /// The days that the level is told from, for sides and parts of the day.
+    pub(in crate::screen) fn days_told(&self) -> &[DayProduction] {
+        self.days_from(self.told.rests_on.from)
+    }
+
+    /// The days that the course is drawn through.
+    pub(in crate::screen) fn days_along(&self) -> &[DayProduction] {
+        self.days_from(self.along.rests_on.from)
+    }
+
+    fn days_from(&self, from: LocalDay) -> &[DayProduction] {
+        self.days.get(self.days.partition_point(|day| day.day < from)..).unwrap_or_default()
+    }
+
     pub(in crate::screen) fn is_empty(&self) -> bool {
         self.began.is_none()
     }
@@ -51,28 +73,30 @@ impl Look {
     pub(in crate::screen) fn over(view: &View<'_>, span: u32) -> Result<Self, Trouble> {
         let rules = rules(view)?;
         let beginning = Beginning::of(view)?;
-        let (days, today, drop) = match &beginning {
-            None => (Vec::new(), None, None),
+        let (days, today, lately, ends) = match &beginning {
+            None => (Vec::new(), None, Vec::new(), false),
             Some(beginning) => {
                 let (days, today) = gathered(view, beginning, span)?;
-                (days, today, beginning.drop(view, &rules)?)
+                (days, today, beginning.lately(view)?, ends_by_plan(view)?)
             }
         };
-        let series = Series::of(&days, Of::Both, &rules);
-        let changes = changes(&series.clone().to_find_changes());
-        let series = series.by_week_where_long();
+        let Said { level, turned, course, along, told, changes, drop } = said(&days, &lately, &rules);
         Ok(Self {
-            level: level(&series, &rules),
-            course: course(&series, &rules),
+            level,
+            turned,
+            course,
+            along,
+            told,
             changes,
-            drop,
+            // Less milk is what is wanted while expressing is being ended by plan.
+            drop: drop.filter(|_| !ends),
+            series: Series::of(&days, Of::Both, &rules),
             rules,
             days,
             today,
             calendar: beginning
                 .as_ref()
                 .map_or(Calendar { start: view.settings.day_start, zone: view.zone }, |b| b.calendar),
-            series,
             first_days: first_days::since(view)?,
             began: beginning.map(|b| b.day),
         })
@@ -107,15 +131,24 @@ impl Beginning {
 
     /// The drop that the watch holds to be real now; the same wherever it is asked for.
     pub(super) fn drop(&self, view: &View<'_>, rules: &SupplyRules) -> Result<Option<Drop>, Trouble> {
-        // Less milk is what is wanted while expressing is being ended by plan.
-        let ending = Rhythm::read(&view.record(RHYTHM)?.1).ending;
-        if ending.is_some_and(|ending| ending.from <= view.today().date()) {
+        if ends_by_plan(view)? {
             return Ok(None);
         }
+        Ok(watch::now(&self.lately(view)?, rules))
+    }
+
+    /// The days that the watch looks at, the last of them yesterday.
+    fn lately(&self, view: &View<'_>) -> Result<Vec<DayProduction>, Trouble> {
         let yesterday = view.today().earlier_by(1);
         let from = yesterday.earlier_by(WATCHED_DAYS.min(self.whole_days(view)));
-        Ok(watch::now(&kept::days(view.journal, from, yesterday, self.calendar)?, rules))
+        kept::days(view.journal, from, yesterday, self.calendar)
     }
+}
+
+/// Whether expressing is being ended by plan.
+fn ends_by_plan(view: &View<'_>) -> Result<bool, Trouble> {
+    let ending = Rhythm::read(&view.record(RHYTHM)?.1).ending;
+    Ok(ending.is_some_and(|ending| ending.from <= view.today().date()))
 }
 
 /// The days of the span, the last of them yesterday; and today.

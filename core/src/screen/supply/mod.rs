@@ -31,7 +31,7 @@ use super::shapes::{
 };
 use super::shapes::{Event, HoursPicture};
 use super::View;
-use crate::answer::supply::{course::course, Of, PartOfDay, Series, Side};
+use crate::answer::supply::{course::course, level::level, Of, PartOfDay, Series, Side};
 use crate::quantity::Quantity;
 use crate::trouble::Trouble;
 pub(super) use look::Look;
@@ -107,8 +107,9 @@ fn spans(view: &View<'_>, days: u32) -> ChoiceRow {
 /// Left and right, each by what was measured of it alone.
 pub(super) fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
     let words = view.words();
-    let all = Side::BOTH.map(|side| Series::of(&look.days, Of::Side(side), &look.rules).by_week_where_long());
-    let levels = all.each_ref().map(|series| crate::answer::supply::level::level(series, &look.rules).known());
+    let all = Side::BOTH.map(|side| Series::of(look.days_along(), Of::Side(side), &look.rules).by_week_where_long());
+    let level = |side| level(&Series::of(look.days_told(), Of::Side(side), &look.rules), &look.rules).known();
+    let levels = Side::BOTH.map(level);
     let most = levels.iter().flatten().map(|l| l.value.canonical()).fold(0.0, f64::max);
     Side::BOTH
         .iter()
@@ -158,8 +159,9 @@ fn parts(view: &View<'_>, look: &Look) -> ListGroup {
     let words = view.words();
     let mut rows = Vec::new();
     for (part, name) in PartOfDay::ALL.iter().zip(["night", "morning", "afternoon", "evening"]) {
-        let series = Series::of(&look.days, Of::Part(*part), &look.rules).by_week_where_long();
-        let Some(level) = crate::answer::supply::level::level(&series, &look.rules).known() else { continue };
+        let told = Series::of(look.days_told(), Of::Part(*part), &look.rules);
+        let Some(level) = level(&told, &look.rules).known() else { continue };
+        let series = Series::of(look.days_along(), Of::Part(*part), &look.rules).by_week_where_long();
         let title = words.say(&format!("part-of-day-{name}"));
         let word = head::heading(view, course(&series, &look.rules).as_ref());
         let detail =

@@ -114,7 +114,7 @@ pub(in crate::screen) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPictu
         .last()
         .map(|c| words.with("supply-weeks-change", &[("date", words.plain_date(c.on.date()).into())]))
         .unwrap_or_default();
-    picture.spoken = format!("{} {spoken_change}", spoken(view, &bars, course)).trim().to_owned();
+    picture.spoken = format!("{} {spoken_change}", spoken(view, &bars, course, look.along.rests_on.from)).trim().to_owned();
     Ok(picture)
 }
 
@@ -124,7 +124,7 @@ pub(super) fn of_side(view: &View<'_>, look: &Look, side: Side, course: Option<&
     let scale = Scale::holding(Side::BOTH.iter().map(|side| most(&of(*side), None)).fold(0.0, f64::max), view);
     let bars = of(side);
     let mut picture = drawn(view, look, &bars, course, None, &scale);
-    picture.spoken = spoken(view, &bars, course);
+    picture.spoken = spoken(view, &bars, course, look.along.rests_on.from);
     picture
 }
 
@@ -230,7 +230,7 @@ fn drawn(
 }
 
 fn ribbon(look: &Look, course: &Course, along: &Along, scale: &Scale) -> Vec<RibbonPoint> {
-    let rests = look.series.rests_on;
+    let rests = look.along.rests_on;
     let length = rests.to.days_since(rests.from).max(1);
     (0..RIBBON)
         .filter_map(|i| {
@@ -257,7 +257,7 @@ fn ticks(view: &View<'_>, bars: &[Bar], along: &Along) -> Vec<Tick> {
 }
 
 /// What the picture says, in words.
-fn spoken(view: &View<'_>, bars: &[Bar], course: Option<&Course>) -> String {
+fn spoken(view: &View<'_>, bars: &[Bar], course: Option<&Course>, along: LocalDay) -> String {
     let words = view.words();
     let counted: Vec<&Bar> = bars.iter().filter(|b| b.counts && b.made.is_some()).collect();
     let made = |bar: &&&Bar| bar.made.map_or(0.0, Quantity::canonical);
@@ -284,7 +284,7 @@ fn spoken(view: &View<'_>, bars: &[Bar], course: Option<&Course>) -> String {
         said.push(words.with(
             "supply-weeks-spoken-course",
             &[
-                ("from", words.production(course.on(first.from).value).into()),
+                ("from", words.production(course.on(first.from.max(along)).value).into()),
                 ("to", words.production(course.on(last.from).value).into()),
             ],
         ));

@@ -1,0 +1,59 @@
+//! The hours of a day in which nothing is ever written down: a session that is left out at the
+//! same hour every night can't be told from sleep.
+
+use chrono::Timelike;
+
+use crate::record::Removal;
+use crate::time::{Moment, Span};
+
+/// From an hour of the clock to another.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct QuietHours {
+    /// They begin at this hour.
+    pub from: u32,
+    /// They end at this one.
+    pub until: u32,
+}
+
+const HOURS: usize = 24;
+/// Days that say so, and days without a session at all that it may be.
+const DAYS: i64 = 14;
+const LEAST_DAYS: usize = 8;
+/// An hour is quiet with no more than one session in so many days.
+const ONE_IN: usize = 8;
+/// So many hours are a gap worth a word.
+const LEAST_HOURS: usize = 4;
+/// And so many times the usual gap.
+const LONGER: f64 = 1.5;
+
+/// The longest stretch of such hours over the last two weeks of removals by time; none where
+/// there is none that is much longer than the usual gap.
+pub fn quiet_hours(removals: &[Removal]) -> Option<QuietHours> {
+    let last = removals.last()?.at;
+    let since = last.minus(Span::hours(24 * DAYS));
+    let recent = removals.get(removals.partition_point(|r| r.at < since)..)?;
+    let mut seen = [0_usize; HOURS];
+    let mut days = Vec::new();
+    for removal in recent {
+        let wall = Moment::new(removal.at, removal.zone).on_the_wall();
+        if let Some(count) = seen.get_mut(wall.hour() as usize) {
+            *count += 1;
+        }
+        days.push(wall.date());
+    }
+    days.dedup();
+    if days.len() < LEAST_DAYS {
+        return None;
+    }
+    let is_quiet = |hour: usize| seen.get(hour % HOURS).is_some_and(|count| count * ONE_IN <= days.len());
+    let length = |from: usize| (0..HOURS).take_while(|more| is_quiet(from + more)).count();
+    let (from, hours) = (0..HOURS).map(|from| (from, length(from))).max_by_key(|(_, hours)| *hours)?;
+    let mut gaps: Vec<i64> =
+        recent.windows(2).filter_map(|w| Some(w.get(1)?.at.since(w.first()?.at).in_minutes())).collect();
+    gaps.retain(|minutes| *minutes > 60);
+    gaps.sort_unstable();
+    let usual = *gaps.get(gaps.len() / 2)? as f64 / 60.0;
+    // All day long quiet is no gap in a day.
+    let is_one = hours >= LEAST_HOURS && hours < HOURS / 2 && hours as f64 >= LONGER * usual - 1.0;
+    is_one.then(|| QuietHours { from: (from % HOURS) as u32, until: ((from + hours) % HOURS) as u32 })
+}
