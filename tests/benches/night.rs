@@ -39,8 +39,8 @@ fn night(c: &mut Criterion) {
     let mut group = c.benchmark_group("tonight at ten years");
     let journal = Journal::open(&path, "reader", at).unwrap().journal;
     let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::UTC };
-    group.bench_function("the refill curves", |b| b.iter(|| black_box(curves(&journal, at, calendar).unwrap())));
-    let refill = curves(&journal, at, calendar).unwrap();
+    group.bench_function("the refill curves", |b| b.iter(|| black_box(curves(&journal, at, calendar, None).unwrap())));
+    let refill = curves(&journal, at, calendar, None).unwrap();
     group.bench_function("replanned, the curves known", |b| {
         b.iter(|| {
             let gathered = Gathered::read(&journal, at, Zone::UTC, DayStart::MIDNIGHT).unwrap();

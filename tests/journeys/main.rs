@@ -34,6 +34,7 @@ mod sharing;
 mod supply;
 mod supply_asks;
 mod supply_bad_input;
+mod supply_now;
 mod supply_pictures;
 mod tonight;
 mod travel_and_clock_changes;

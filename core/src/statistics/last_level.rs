@@ -13,7 +13,7 @@ use super::{median, robust_spread, standard_deviation};
 /// One value of the series.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Value {
-    /// Where it lies; values are in order, and no two at one place.
+    /// Where it lies, a whole number; values are in order, and no two at one place.
     pub at: f64,
     /// The value.
     pub value: f64,
@@ -63,13 +63,15 @@ pub struct LastLevel {
 }
 
 /// Likeness of neighbours one unit apart that are summed over, and what each weighs.
-const MEMORIES: [(f64, f64); 3] = [(0.05, 0.35), (0.25, 0.4), (0.5, 0.25)];
+const MEMORIES: [(f64, f64); 4] = [(-0.3, 0.1), (0.05, 0.3), (0.25, 0.35), (0.5, 0.25)];
 /// Spreads that are summed over, as parts of what neighbours say.
 const SPREADS: [(f64, f64); 3] = [(0.75, 0.3), (1.0, 0.4), (1.35, 0.3)];
 /// A value farther from the middle of its neighbours than so many spreads is drawn there.
 const FARTHEST: f64 = 3.0;
 /// Neighbours to each side that say so.
 const NEIGHBOURS: usize = 3;
+/// Levels are thought to lie apart by at least so many spreads.
+const LEVELS_APART: f64 = 2.0;
 /// No spread is thought to be smaller.
 const LEAST_SPREAD: f64 = 0.02;
 
@@ -150,6 +152,8 @@ pub fn last_level(values: &[Value], recent: usize, beforehand: &Beforehand) -> O
     let spread = spread(values)?;
     let drawn = drawn_near(values, spread);
     let middle = median(&drawn)?;
+    // Where values spread much, a level of its own for each of the last would cost nothing.
+    let beforehand = &Beforehand { levels: beforehand.levels.max(LEVELS_APART * spread), ..*beforehand };
     let recent = recent.min(n - 1);
     let mut all: Vec<(f64, LastLevel)> = Vec::with_capacity(MEMORIES.len() * SPREADS.len());
     for (memory, likely) in MEMORIES {
@@ -252,7 +256,7 @@ impl Setting {
             let (like, apart, doubt) = match before {
                 Some((b, was)) => {
                     // What of the value before is its own doubt says nothing of this one.
-                    let like = self.memory.powf((v.at - b.at).max(0.0)) * own / (own + b.doubt);
+                    let like = self.memory.powi((v.at - b.at).max(0.0).round() as i32) * own / (own + b.doubt);
                     (like, (was, b.at - last), own * (1.0 - like * like * (own + b.doubt) / own))
                 }
                 None => (0.0, (0.0, 0.0), own),
@@ -340,11 +344,7 @@ impl Setting {
         }
         let (level, slope) = ((bb * ay - ab * by) / size, (aa * by - ab * ay) / size);
         let evidence = rest - 0.5 * size.ln() + 0.5 * (level * ay + slope * by);
-        Some((
-            evidence,
-            Guess { middle: level, variance: bb / size },
-            Guess { middle: slope, variance: aa / size },
-        ))
+        Some((evidence, Guess { middle: level, variance: bb / size }, Guess { middle: slope, variance: aa / size }))
     }
 }
 
@@ -361,10 +361,13 @@ impl LastLevel {
             cut.chain([(self.line, self.line_ends)]).filter(|(weight, _)| *weight > 1e-9)
         };
         let below = |at: f64| {
-            parts().map(|(weight, g)| weight * super::normal::below((at - g.middle) / g.variance.sqrt().max(1e-9))).sum::<f64>()
+            parts()
+                .map(|(weight, g)| weight * super::normal::below((at - g.middle) / g.variance.sqrt().max(1e-9)))
+                .sum::<f64>()
         };
         let reach = |sign: f64| parts().map(move |(_, g)| g.middle + sign * 6.0 * g.variance.sqrt());
-        let (mut low, mut high) = (reach(-1.0).fold(f64::INFINITY, f64::min), reach(1.0).fold(f64::NEG_INFINITY, f64::max));
+        let (mut low, mut high) =
+            (reach(-1.0).fold(f64::INFINITY, f64::min), reach(1.0).fold(f64::NEG_INFINITY, f64::max));
         if !(low.is_finite() && high.is_finite()) {
             return None;
         }

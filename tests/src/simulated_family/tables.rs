@@ -1,10 +1,10 @@
 //! What Supply makes of families with known truth, in figures.
 
-use drawwell_core::answer::supply::course::{course, Heading};
 use drawwell_core::answer::supply::beside::{from_days, What};
+use drawwell_core::answer::supply::course::{course, Heading};
+use drawwell_core::answer::supply::level::{level, Level};
 use drawwell_core::answer::supply::quiet_hours::quiet_hours;
 use drawwell_core::answer::supply::said::{said, Said};
-use drawwell_core::answer::supply::level::{level, Level};
 use drawwell_core::answer::supply::{since, watch, Calendar, DayProduction, Of, Series, Spread};
 use drawwell_core::guidance::{Rules, SupplyRules};
 use drawwell_core::quantity::Quantity;
@@ -141,7 +141,8 @@ pub fn after_change(by: Simulator, family: &Family, becomes: f64, since: i32, fa
         let span = lived.get(lived.len().saturating_sub(SPAN as usize)..).unwrap_or_default();
         let said = said(span, &lived, &rules);
         changed += f64::from(u8::from(said.turned.is_some()));
-        holding += f64::from(u8::from(said.turned.is_none() && since < SPAN && said.heading() == Some(Heading::Holding)));
+        holding +=
+            f64::from(u8::from(said.turned.is_none() && since < SPAN && said.heading() == Some(Heading::Holding)));
         let Some(level) = said.level.known() else { continue };
         told += 1.0;
         bias += level.value.canonical() / truth - 1.0;
@@ -331,21 +332,20 @@ pub fn company(by: Simulator, family: &Family, families: u64) -> (f64, f64) {
         if let Some(change) = changes.last() {
             told_too += 1;
             let found = from_days(change, &lived);
-            truly += u32::from(found.iter().any(|f| matches!(f.what, What::Emptyings(before, after) if after < before)));
+            truly +=
+                u32::from(found.iter().any(|f| matches!(f.what, What::Emptyings(before, after) if after < before)));
         }
     }
     (f64::from(falsely) / f64::from(told.max(1)), f64::from(truly) / f64::from(told_too.max(1)))
 }
-
 
 /// The same life, every day's second session from a day on put off into the next: its milk
 /// came with that.
 fn fewer(told: &Told, from: i32) -> Vec<drawwell_core::record::Removal> {
     use drawwell_core::quantity::Volume;
     use drawwell_core::record::Milk;
-    let day = |at: drawwell_core::time::Instant| {
-        (at.unix_milliseconds() - 1_767_225_600_000).div_euclid(86_400_000) as i32
-    };
+    let day =
+        |at: drawwell_core::time::Instant| (at.unix_milliseconds() - 1_767_225_600_000).div_euclid(86_400_000) as i32;
     let mut kept: Vec<drawwell_core::record::Removal> = Vec::new();
     let mut carried: Option<Milk> = None;
     let mut last = i32::MIN;

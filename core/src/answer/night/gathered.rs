@@ -117,6 +117,10 @@ fn habit(rows: &[Row], emptyings: &[Emptying], today: LocalDay, zone: Zone, star
     for emptying in emptyings.iter().filter(|e| day(e.at) < today) {
         *a_day.entry(day(emptying.at)).or_default() += 1;
     }
+    // A gap of two usual ones at an hour that on other days has a session hides one.
+    for at in likely_missed(emptyings, zone).into_iter().filter(|at| day(*at) < today) {
+        *a_day.entry(day(at)).or_default() += 1;
+    }
     let mut counts: Vec<u32> = a_day.into_values().collect();
     let mut lengths: Vec<i64> = rows
         .iter()
@@ -131,6 +135,40 @@ fn habit(rows: &[Row], emptyings: &[Emptying], today: LocalDay, zone: Zone, star
             .flatten()
             .map(|minutes| Span::minutes(((minutes + 2) / 5 * 5).max(5))),
     }
+}
+
+/// A gap so many times the usual one may hide a session.
+const HIDES: f64 = 1.6;
+/// And does where there is one at that hour, an hour either way, on so many of ten other days.
+const AT_THAT_HOUR: usize = 6;
+
+/// Where sessions were likely done and not written down.
+fn likely_missed(emptyings: &[Emptying], zone: Zone) -> Vec<Instant> {
+    use chrono::Timelike;
+    let mut gaps: Vec<i64> =
+        emptyings.windows(2).filter_map(|pair| Some(pair.last()?.at.since(pair.first()?.at).in_minutes())).collect();
+    let Some(usual) = middle(&mut gaps) else { return Vec::new() };
+    let minutes = |at: Instant| i64::from(Moment::new(at, zone).on_the_wall().num_seconds_from_midnight()) / 60;
+    let days: std::collections::BTreeSet<_> =
+        emptyings.iter().map(|e| Moment::new(e.at, zone).on_the_wall().date()).collect();
+    let is_usual_at = |at: Instant| {
+        let near = |e: &&Emptying| {
+            let apart = (minutes(e.at) - minutes(at)).abs();
+            apart.min(24 * 60 - apart) <= 60
+        };
+        emptyings.iter().filter(near).count() * 10 >= AT_THAT_HOUR * days.len()
+    };
+    emptyings
+        .windows(2)
+        .filter_map(|pair| {
+            let (from, until) = (pair.first()?.at, pair.last()?.at);
+            let gap = until.since(from);
+            let middle = from.plus(Span::minutes(gap.in_minutes() / 2));
+            // One at most: more than that is a day that is not known.
+            let is_one = (HIDES..2.6).contains(&(gap.in_minutes() as f64 / usual.max(1) as f64));
+            (is_one && is_usual_at(middle)).then_some(middle)
+        })
+        .collect()
 }
 
 fn middle<T: Ord + Copy>(values: &mut [T]) -> Option<T> {

@@ -81,7 +81,10 @@ impl Refill {
                 for (from, until) in set {
                     let mean = mean_of(fit, *from, *until, zone) * sign;
                     less += mean;
-                    gradient_of(fit, *from, *until, zone).iter().zip(&mut gradient).for_each(|(g, all)| *all += mean * g);
+                    gradient_of(fit, *from, *until, zone)
+                        .iter()
+                        .zip(&mut gradient)
+                        .for_each(|(g, all)| *all += mean * g);
                 }
             }
             // Two plans that fill straight differ by almost nothing: cut at that, the range

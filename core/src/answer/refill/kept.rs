@@ -12,9 +12,10 @@ use crate::trouble::Trouble;
 /// Days that tell how milk comes back now: measured with families of known truth.
 pub const LOOKS_BACK: Span = Span::hours(42 * 24);
 
-/// The wells as they are now. Only the last weeks are read.
-pub fn curves(journal: &Journal, now: Instant, calendar: Calendar) -> Result<Refill, Trouble> {
-    let removals = journal.removals(now.minus(LOOKS_BACK), now.plus(Span::milliseconds(1)))?;
+/// The wells as they are now. Only the last weeks are read, or what came since an instant.
+pub fn curves(journal: &Journal, now: Instant, calendar: Calendar, since: Option<Instant>) -> Result<Refill, Trouble> {
+    let from = since.map_or(now.minus(LOOKS_BACK), |since| since.max(now.minus(LOOKS_BACK)));
+    let removals = journal.removals(from, now.plus(Span::milliseconds(1)))?;
     Ok(of_removals(&removals, now, calendar))
 }
 

@@ -166,7 +166,11 @@ impl Well {
             of,
             rate,
             rate_is_close: all_fitted && longest >= LONG && spread <= CLOSE_RATE,
-            flattens: if all_fitted { flattens_with_any(&fit, &carried, longest, reach) } else { Flattens::CannotTellYet },
+            flattens: if all_fitted {
+                flattens_with_any(&fit, &carried, longest, reach)
+            } else {
+                Flattens::CannotTellYet
+            },
             intervals: Count::new(counted.len() as u32),
             days: Count::new((hours(now.since(first)) / 24.0).ceil().max(0.0) as u32),
             longest,
@@ -234,9 +238,8 @@ pub(super) fn gradient_of(fit: &Saturation, from: Instant, until: Instant, zone:
 /// What was collected, less what is thought to have been left by the session before, as if
 /// all of it had been taken.
 fn without_carried(told: &[&Told], collected: &[Collected], fit: &Saturation, share: f64) -> Vec<Collected> {
-    let expected = |c: &Collected| {
-        (fit.log_rate.exp() * fit.smearing) * grown(fit.levelling, c.gap * pace(&c.beside, fit.slopes))
-    };
+    let expected =
+        |c: &Collected| (fit.log_rate.exp() * fit.smearing) * grown(fit.levelling, c.gap * pace(&c.beside, fit.slopes));
     let mut middle: Vec<f64> = collected.iter().map(expected).collect();
     middle.sort_unstable_by(f64::total_cmp);
     let usual = middle.get(middle.len() / 2).copied().unwrap_or(0.0);
@@ -259,13 +262,8 @@ fn rates(fit: &Saturation, carried: &[Saturation], reach: f64) -> Estimate<Produ
     let all = || std::iter::once(fit).chain(carried).map(of);
     let low = all().map(|(low, ..)| low).fold(f64::INFINITY, f64::min);
     let high = all().map(|(.., high)| high).fold(f64::NEG_INFINITY, f64::max);
-    let count = all().count() as f64;
     let by_the_day = |log: f64| Production::from_canonical(log.exp() * 24.0);
-    Estimate {
-        value: by_the_day(all().map(|(_, log, _)| log).sum::<f64>() / count),
-        low: by_the_day(low),
-        high: by_the_day(high),
-    }
+    Estimate { value: by_the_day(of(fit).1), low: by_the_day(low), high: by_the_day(high) }
 }
 
 /// How alike neighbours among what intervals are off are, none below nothing: what a day makes
@@ -300,7 +298,9 @@ fn flattens_with_any(fit: &Saturation, carried: &[Saturation], longest: Span, re
             _ => return Flattens::CannotTellYet,
         }
     }
-    let edge = |of: &dyn Fn(&Estimate<Volume>) -> f64, pick: fn(f64, f64) -> f64, from: f64| all.iter().map(of).fold(from, pick);
+    let edge = |of: &dyn Fn(&Estimate<Volume>) -> f64, pick: fn(f64, f64) -> f64, from: f64| {
+        all.iter().map(of).fold(from, pick)
+    };
     let low = LAW * edge(&|level| level.low.canonical(), f64::min, f64::INFINITY);
     let high = edge(&|level| level.high.canonical(), f64::max, 0.0);
     let log = all.iter().map(|level| level.value.canonical().ln()).sum::<f64>() / all.len().max(1) as f64;

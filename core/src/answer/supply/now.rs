@@ -50,6 +50,8 @@ pub struct Stands {
     pub turn: Option<Turn>,
     /// The same, were it to go straight up or down.
     pub straight: Estimate<Production>,
+    /// How much likelier a change is than none.
+    pub odds: f64,
 }
 
 impl Stands {
@@ -81,7 +83,7 @@ const BEFOREHAND: Beforehand = Beforehand { change: 0.03, levels: 0.3, line: 0.2
 /// A change is told with its date where it is so much likelier than none.
 const CERTAIN: f64 = 5.0;
 /// And where it was found in the past by another method, so much likelier.
-const CONFIRMS: f64 = 4.0;
+const CONFIRMS: f64 = 6.0;
 /// A straight course counts so many times, since steps follow one well.
 const STRAIGHT: f64 = 2.0;
 /// Dates of one step are those whose step is at least this part of the likeliest one's.
@@ -107,6 +109,7 @@ pub(super) fn after(series: &Series, told_from: i64, rules: &SupplyRules) -> Opt
     let values = values(days, shares, last)?;
     let thought = last_level(&values, recent, &BEFOREHAND)?;
     let turn = if days.len() >= LEAST { turn(&thought, days, rules) } else { None };
+    let odds = turn.map_or(0.0, |turn| turn.odds);
     let smeared = smeared(&thought, days, recent);
     let told = |log: f64| Production::from_canonical(log.exp() * smeared);
     let (straight, apart) = (thought.line_ends.middle, REACH * thought.line_ends.variance.sqrt());
@@ -116,7 +119,8 @@ pub(super) fn after(series: &Series, told_from: i64, rules: &SupplyRules) -> Opt
             low: told(thought.quantile(BEYOND)?),
             high: told(thought.quantile(1.0 - BEYOND)?),
         },
-        turn,
+        turn: turn.filter(|turn| turn.odds >= rules.watch_decision),
+        odds,
         straight: Estimate { value: told(straight), low: told(straight - apart), high: told(straight + apart) },
     })
 }
@@ -172,17 +176,13 @@ fn turn(thought: &LastLevel, days: &[(LocalDay, Production)], rules: &SupplyRule
     // Against that nothing changed; a small step more within a level speaks for neither.
     let against = |straight: f64| Some(chance / (thought.began.first()? + straight * thought.line).max(1e-12));
     let (odds, certain) = (against(1.0)?, against(STRAIGHT)?);
-    if odds < rules.watch_decision {
-        return None;
-    }
     // A small step more within the new level is no other date of this one.
     let size = |i: usize| {
         let (level, before) = (thought.levels.get(i), thought.before.get(i));
         level.zip(before).map_or(0.0, |(level, before)| (level.middle - before).abs())
     };
     let likeliest = those.iter().max_by(|a, b| a.1.total_cmp(&b.1))?.0;
-    let those: Vec<(usize, f64)> =
-        those.into_iter().filter(|(i, _)| size(*i) >= SAME_STEP * size(likeliest)).collect();
+    let those: Vec<(usize, f64)> = those.into_iter().filter(|(i, _)| size(*i) >= SAME_STEP * size(likeliest)).collect();
     let chance: f64 = those.iter().map(|(_, own)| own).sum();
     let at = |share: f64| {
         let mut sum = 0.0;

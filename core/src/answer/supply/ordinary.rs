@@ -242,8 +242,7 @@ impl Ordinary {
             .filter_map(|i| {
                 let (hours, y) = (hours(i.lasted()), ln_amount(i.milk?));
                 // What was answered is known.
-                let shorter =
-                    if i.is_answered_whole() { NONE_SHORTER } else { usual.shorter(middle(i), hours) };
+                let shorter = if i.is_answered_whole() { NONE_SHORTER } else { usual.shorter(middle(i), hours) };
                 let whole = if shorter == NONE_SHORTER { 1.0 } else { 0.7 };
                 Some(Seen { x: hours.ln(), y, shorter, whole, day: levels.day(i.until) })
             })

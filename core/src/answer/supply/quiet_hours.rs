@@ -26,6 +26,23 @@ const LEAST_HOURS: usize = 4;
 /// And so many times the usual gap.
 const LONGER: f64 = 1.5;
 
+/// The session that last ended such hours, and whether it was ever said of one that none is
+/// missed.
+pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, bool)> {
+    let lasts = (hours.until + HOURS as u32 - hours.from) % HOURS as u32;
+    let ends = |pair: &[Removal]| -> bool {
+        let [before, after] = pair else { return false };
+        let gap = after.at.since(before.at);
+        let wall = Moment::new(before.at, before.zone).on_the_wall().hour();
+        // It began before the hours, and went on to their end.
+        let ahead = (hours.from + HOURS as u32 - wall) % HOURS as u32;
+        gap >= Span::hours(i64::from(lasts)) && ahead <= LEAST_HOURS as u32
+    };
+    let last = removals.windows(2).rev().find(|pair| ends(pair)).and_then(|pair| pair.last())?;
+    let answered = removals.windows(2).any(|pair| ends(pair) && pair.last().is_some_and(|r| r.answered.gap_is_whole));
+    Some((last, answered))
+}
+
 /// The longest stretch of such hours over the last two weeks of removals by time; none where
 /// there is none that is much longer than the usual gap.
 pub fn quiet_hours(removals: &[Removal]) -> Option<QuietHours> {

@@ -43,6 +43,9 @@ pub struct Said {
 /// A change is told with what is made now for so many days.
 const TELLS: i64 = now::LOOKS_BACK;
 
+/// From these odds on that the level changed, all that may be is weighed.
+const UNSETTLED: f64 = 0.5;
+
 /// Of the days of a span, all of them; `lately` are the last weeks' days, whatever the span.
 pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRules) -> Said {
     let all = Series::of(span, Of::Both, rules);
@@ -74,7 +77,12 @@ pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRule
     let level = match (level(&all, rules), stands) {
         (Level::Known(_), Some(stands)) => {
             let going = if recent.is_some() { None } else { heading };
-            Level::Known(widened(stands.beside(going), told.rests_on.doubtful))
+            let settled = going.is_none_or(|going| going == Heading::Holding) && stands.odds < UNSETTLED;
+            match level(&told, rules) {
+                // Nothing speaks for a change: the mean is the best there is.
+                Level::Known(mean) if settled && recent.is_none() => Level::Known(mean),
+                _ => Level::Known(widened(stands.beside(going), told.rests_on.doubtful)),
+            }
         }
         (other, _) => other,
     };

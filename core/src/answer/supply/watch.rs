@@ -39,11 +39,7 @@ pub fn drop_of(turn: &Turn, on: LocalDay, rules: &SupplyRules) -> Option<Drop> {
 }
 
 /// What the watch says after each day of a series from an index on, one after the other.
-pub fn each<'a>(
-    series: &'a Series,
-    from: usize,
-    rules: &'a SupplyRules,
-) -> impl Iterator<Item = Option<Drop>> + 'a {
+pub fn each<'a>(series: &'a Series, from: usize, rules: &'a SupplyRules) -> impl Iterator<Item = Option<Drop>> + 'a {
     (from..series.days.len()).map(move |upto| {
         let so_far = series.up_to(upto + 1);
         let on = so_far.days.last()?.0;

@@ -1,8 +1,8 @@
 //! Gentle questions, and the one thing the program says by itself.
 
-use super::look::{rules, Beginning, Look};
-use crate::answer::supply::watch::Drop;
+use super::look::{rules, Beginning, Look, Quiet};
 use crate::answer::supply::intervals::doubles;
+use crate::answer::supply::watch::Drop;
 use crate::answer::supply::{Interval, Side, Spread, Standing};
 use crate::record::Removal;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
@@ -37,6 +37,7 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
     let since = view.now.minus(ASKS_WITHIN);
     let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
     notices.extend(recent.iter().rev().take(ASKS).map(|(first, second)| ask_double(view, first, second)));
+    notices.extend(look.quiet.iter().map(|quiet| ask_quiet(view, quiet)));
     asked.sort_by_key(|i| std::cmp::Reverse(i.until));
     notices.extend(asked.into_iter().take(ASKS).map(|interval| ask(view, &interval)));
     Ok(notices)
@@ -90,6 +91,24 @@ fn ask(view: &View<'_>, interval: &Interval) -> Notice {
             .sign(Sign::Add),
             Action::new("gap-is-whole", words.say("gap-is-whole"), Event::GapIsWhole { session }),
         ],
+    }
+}
+
+/// Whether a session is missed in hours in which none was ever written down.
+fn ask_quiet(view: &View<'_>, quiet: &Quiet) -> Notice {
+    let words = view.words();
+    let hours = [("from", words.hour(quiet.hours.from).into()), ("until", words.hour(quiet.hours.until).into())];
+    let text = words.with("asks-quiet", &hours);
+    Notice {
+        key: format!("asks-quiet-{}-{}", quiet.hours.from, quiet.hours.until),
+        tone: Tone::Asks,
+        spoken: text.clone(),
+        text,
+        actions: vec![Action::new(
+            "quiet-is-whole",
+            words.say("gap-is-whole"),
+            Event::GapIsWhole { session: quiet.session.clone() },
+        )],
     }
 }
 

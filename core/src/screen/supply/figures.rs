@@ -173,7 +173,11 @@ fn by_day(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
             view.told_row(
                 words.date(day.day),
                 words.with(
-                    if counts { "figures-day" } else { "figures-day-left-out" },
+                    match (counts, day.longest_gap) {
+                        (true, _) => "figures-day",
+                        (false, Some(_)) => "figures-day-left-out-gap",
+                        (false, None) => "figures-day-left-out",
+                    },
                     &[
                         ("made", made.into()),
                         ("observed", day.observed().per_cent().into()),

@@ -32,11 +32,8 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     let days = rests.days.get();
     let (figure, caption) = match &look.level {
         Level::Known(level) => {
-            let mut with = vec![
-                ("range", range(view, level).into()),
-                ("complete", complete.into()),
-                ("days", days.into()),
-            ];
+            let mut with =
+                vec![("range", range(view, level).into()), ("complete", complete.into()), ("days", days.into())];
             with.extend(look.turned.map(|turned| ("date", words.short_date(turned.on).into())));
             let key = if look.turned.is_some() { "supply-caption-since" } else { "supply-caption" };
             (
@@ -59,9 +56,11 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
         (Ok(course), Some(_)) => {
             let word = heading(view, look.course.as_ref());
             let line = course_line(view, look, course);
-            lines.extend(course.heading.map(|_| {
-                words.with("supply-since-then", &[("word", word.into()), ("line", line.into())])
-            }));
+            lines.extend(
+                course
+                    .heading
+                    .map(|_| words.with("supply-since-then", &[("word", word.into()), ("line", line.into())])),
+            );
         }
         (Err(Level::NeedsDays(more)), None) if look.level.known().is_some() => {
             lines.push(words.with("supply-course-needs", &[("more", more.get().into())]));
@@ -75,6 +74,10 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     }
     if !look.changes.is_empty() && look.turned.is_none() {
         lines.push(words.say("supply-changed-within"));
+    }
+    if let Some(quiet) = look.quiet.as_ref().filter(|_| look.level.known().is_some()) {
+        let hours = [("from", words.hour(quiet.hours.from).into()), ("until", words.hour(quiet.hours.until).into())];
+        lines.push(words.with("supply-rests-on-quiet", &hours));
     }
     if complete > 0 && rests.observed.per_cent() < Share::ALL.per_cent() {
         lines.push(words.with("supply-observed", &[("percent", rests.observed.per_cent().into())]));

@@ -3,6 +3,7 @@
 use super::first_days::{self, FirstDays};
 use crate::answer::supply::course::Course;
 use crate::answer::supply::level::Level;
+use crate::answer::supply::quiet_hours::{ended_by, quiet_hours, QuietHours};
 use crate::answer::supply::said::{said, Said, Turned};
 use crate::answer::supply::since::Change;
 use crate::answer::supply::watch::{self, Drop};
@@ -40,6 +41,8 @@ pub(in crate::screen) struct Look {
     pub(in crate::screen) turned: Option<Turned>,
     pub(in crate::screen) changes: Vec<Change>,
     pub(in crate::screen) drop: Option<Drop>,
+    /// Hours in which nothing is ever written down, and the session that last ended them.
+    pub(in crate::screen) quiet: Option<Quiet>,
     /// Whether anything was ever collected.
     pub(in crate::screen) began: Option<LocalDay>,
     /// Whether these are the first days after a birth: told day by day.
@@ -91,6 +94,7 @@ impl Look {
             // Less milk is what is wanted while expressing is being ended by plan.
             drop: drop.filter(|_| !ends),
             series: Series::of(&days, Of::Both, &rules),
+            quiet: Quiet::of(view)?,
             rules,
             days,
             today,
@@ -100,6 +104,29 @@ impl Look {
             first_days: first_days::since(view)?,
             began: beginning.map(|b| b.day),
         })
+    }
+}
+
+/// Hours in which nothing is ever written down.
+#[derive(Debug, Clone)]
+pub(in crate::screen) struct Quiet {
+    pub(in crate::screen) hours: QuietHours,
+    /// The session that last ended them.
+    pub(in crate::screen) session: String,
+}
+
+/// What is usual is told by so many days, and an answer is kept for so many.
+const QUIET_DAYS: i64 = 16;
+const ANSWER_DAYS: i64 = 180;
+
+impl Quiet {
+    /// None where there are none, or it was said that no session is missed in them.
+    fn of(view: &View<'_>) -> Result<Option<Self>, Trouble> {
+        let over = |days: i64| view.journal.removals(view.now.minus(Span::hours(24 * days)), view.now);
+        let Some(hours) = quiet_hours(&over(QUIET_DAYS)?) else { return Ok(None) };
+        let all = over(ANSWER_DAYS)?;
+        let ended = ended_by(hours, &all).filter(|(_, answered)| !answered);
+        Ok(ended.map(|(removal, _)| Self { hours, session: removal.session.clone() }))
     }
 }
 

@@ -114,7 +114,8 @@ pub(in crate::screen) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPictu
         .last()
         .map(|c| words.with("supply-weeks-change", &[("date", words.plain_date(c.on.date()).into())]))
         .unwrap_or_default();
-    picture.spoken = format!("{} {spoken_change}", spoken(view, &bars, course, look.along.rests_on.from)).trim().to_owned();
+    picture.spoken =
+        format!("{} {spoken_change}", spoken(view, &bars, course, look.along.rests_on.from)).trim().to_owned();
     Ok(picture)
 }
 

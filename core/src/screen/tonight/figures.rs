@@ -32,10 +32,19 @@ pub(super) fn all(view: &View<'_>, look: &Look) -> Vec<NightFigure> {
     let ahead = look.intervals(by);
     if let Some(brings) = look.refill.brings(&ahead, view.zone).filter(|_| !ahead.is_empty()) {
         let range = words.volume_range(brings.low, brings.high);
-        let detail = words.with(
+        let from = ahead.first().map_or(by, |(from, _)| *from);
+        let mut detail = words.with(
             "night-figure-milk-detail",
-            &[("range", range.into()), ("time", super::head::clock(view, by).into())],
+            &[
+                ("range", range.into()),
+                ("time", super::head::clock(view, by).into()),
+                ("from", super::head::clock(view, from).into()),
+            ],
         );
+        if let Some(since) = look.refill_since {
+            let date = [("date", words.short_date(since).into())];
+            detail = format!("{detail}. {}", words.with("night-figure-milk-since-drop", &date));
+        }
         all.push(figure(view, "milk", words.volume(brings.value), detail));
     }
     let inside = plan.sessions.iter().filter(|s| night.window.holds(s.at)).count();

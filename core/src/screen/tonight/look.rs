@@ -6,13 +6,15 @@ use crate::answer::supply::Calendar;
 use crate::guidance::Rules;
 use crate::record::{Kind, RULES};
 use crate::screen::View;
-use crate::time::Instant;
+use crate::time::{Instant, LocalDay};
 use crate::trouble::Trouble;
 
 /// What Tonight looks at.
 pub(crate) struct Look {
     pub(crate) gathered: Gathered,
     pub(crate) refill: Refill,
+    /// The day of a drop since which it is told.
+    pub(crate) refill_since: Option<LocalDay>,
     pub(crate) plan: Option<Plan>,
     pub(crate) rules: Rules,
     /// A child whose birth date is not known, by its record.
@@ -23,12 +25,19 @@ impl Look {
     pub(crate) fn read(view: &View<'_>) -> Result<Self, Trouble> {
         let gathered = Gathered::read(view.journal, view.now, view.zone, view.settings.day_start)?;
         let calendar = Calendar { start: view.settings.day_start, zone: view.zone };
-        let refill = curves(view.journal, view.now, calendar)?;
+        let whole = curves(view.journal, view.now, calendar, None)?;
+        // Since a drop milk comes back as it does now, as soon as there is enough to tell that by.
+        let dropped = crate::screen::supply::drop(view)?.map(|drop| drop.since);
+        let since = dropped.map(|since| since.begins(view.zone, view.settings.day_start));
+        let lately = since.map(|since| curves(view.journal, view.now, calendar, Some(since))).transpose()?;
+        let lately = lately.filter(|lately| lately.wells.len() == whole.wells.len());
+        let refill_since = dropped.filter(|_| lately.is_some());
+        let refill = lately.unwrap_or(whole);
         let plan = gathered.plan(&|from, until| refill.lost(from, until, gathered.zone));
         let rules = Rules::read(&view.record(RULES)?.1);
         let children = view.journal.fields_of_kind(Kind::Child)?;
         let child = children.into_iter().find(|(_, fields)| !fields.contains_key("birth")).map(|(id, _)| id);
-        Ok(Self { gathered, refill, plan, rules, child })
+        Ok(Self { gathered, refill, refill_since, plan, rules, child })
     }
 
     /// The reminders that are to come.
