@@ -8,7 +8,7 @@
 //! Science 1999;14:382-401). Neighbours resemble each other (an autoregression of the first
 //! order), and how much, and how they spread, is summed over a grid.
 
-use super::{median, robust_spread, standard_deviation};
+use super::{mean, median, TO_SIGMA};
 
 /// One value of the series.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -217,8 +217,10 @@ pub fn last_level(values: &[Value], recent: usize, beforehand: &Beforehand) -> O
 
 /// How values spread about their level, from how neighbours differ, which a change hardly touches.
 fn spread(values: &[Value]) -> Option<f64> {
-    let steps: Vec<f64> = values.windows(2).filter_map(|w| Some(w.get(1)?.value - w.first()?.value)).collect();
-    let of_steps = robust_spread(&steps).filter(|s| *s > 0.0).or_else(|| standard_deviation(&steps))?;
+    let steps: Vec<f64> = values.windows(2).filter_map(|w| Some((w.get(1)?.value - w.first()?.value).abs())).collect();
+    // About nothing, which is their middle: days that go up and down by turns have no other.
+    let of_steps = median(&steps)? * TO_SIGMA;
+    let of_steps = if of_steps > 0.0 { of_steps } else { mean(&steps)? };
     // Neighbours that are a little alike differ a little less.
     Some((of_steps / std::f64::consts::SQRT_2 * 1.1).max(LEAST_SPREAD))
 }

@@ -43,8 +43,8 @@ pub struct Said {
 /// A change is told with what is made now for so many days.
 const TELLS: i64 = now::LOOKS_BACK;
 
-/// From these odds on that the level changed, all that may be is weighed.
-const UNSETTLED: f64 = 0.5;
+/// Where a change is likelier than none, all that may be is weighed.
+const UNSETTLED: f64 = 1.0;
 
 /// Of the days of a span, all of them; `lately` are the last weeks' days, whatever the span.
 pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRules) -> Said {
