@@ -71,6 +71,6 @@ pub fn quiet_hours(removals: &[Removal]) -> Option<QuietHours> {
     gaps.sort_unstable();
     let usual = *gaps.get(gaps.len() / 2)? as f64 / 60.0;
     // All day long quiet is no gap in a day.
-    let is_one = hours >= LEAST_HOURS && hours < HOURS / 2 && hours as f64 >= LONGER * usual - 1.0;
+    let is_one = (LEAST_HOURS..HOURS / 2).contains(&hours) && hours as f64 >= LONGER * usual - 1.0;
     is_one.then(|| QuietHours { from: (from % HOURS) as u32, until: ((from + hours) % HOURS) as u32 })
 }
