@@ -235,7 +235,7 @@ fn how_it_is_written(families: u64) {
 fn not_met() {
     println!();
     println!("## Where a bar is not met");
-    println!("");
+    println!();
     println!(
         "- **Now, in the first week after a change of a quarter or less**: the figure follows in part (about +5 to"
     );
