@@ -5,10 +5,11 @@ use std::time::Instant as Watch;
 use drawwell_core::journal::Journal;
 use drawwell_core::limits;
 use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::share::sealed::card::Card;
 use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::passphrase::{make, own};
 use drawwell_core::share::sealed::{open, OpenWith, SealFor};
-use drawwell_core::share::{exchange, family_file, sealed};
+use drawwell_core::share::{exchange, family_file, plan, sealed};
 use serde_json::{json, Value};
 
 use super::{change, person, text_of, MADE, NOW};
@@ -189,6 +190,57 @@ fn a_line_of_the_exchange_form_and_a_value_in_it_have_limits() {
     assert_eq!(takes("of_a_newer_version", limits::VALUE - 2), None);
     assert_eq!(takes("of_a_newer_version", limits::VALUE - 1), Some("line-too-long"));
     assert_eq!(takes("of_a_newer_version", limits::EXCHANGE_LINE as usize), Some("line-too-long"));
+}
+
+#[test]
+fn a_card_and_the_name_on_it_have_limits() {
+    let keys = OwnKeys::make().unwrap();
+    let of_bytes = |bytes: usize| {
+        let card = format!("{}&more=", super::card(&keys, "Ada").write());
+        let room = bytes - card.len();
+        format!("{card}{}", "y".repeat(room))
+    };
+    assert_eq!(Card::read(&of_bytes(limits::CARD)).unwrap().name, "Ada");
+    assert_eq!(Card::read(&of_bytes(limits::CARD + 1)).unwrap_err().key, "bad-card");
+    let named = |signs: usize| Card::read(&super::card(&keys, &"n".repeat(signs)).write()).unwrap().name.len();
+    assert_eq!(named(limits::CARD_NAME), limits::CARD_NAME);
+    assert_eq!(named(limits::CARD_NAME + 1), limits::CARD_NAME, "the rest is left");
+}
+
+#[test]
+fn parts_of_a_plan_and_how_often_it_is_sent_have_limits() {
+    let (person, mut desk) = super::acquainted();
+    let (_, file) = super::plan_of(&mut desk, &[("words", &[("words", "Rest well.")])]);
+    let plain = open(&file, &OpenWith::Keys(vec![super::keys_of(&person).opens().to_owned()])).unwrap();
+    let text: String = String::from_utf8(plain).unwrap().lines().skip(4).map(|line| format!("{line}\n")).collect();
+    let reads = |text: &str| plan::read(text).map(|plan| plan.parts.len()).map_err(|why| why.key);
+    assert_eq!(reads(&text), Ok(1));
+
+    let part = text.lines().find(|line| line.contains("-1\"")).unwrap().to_owned();
+    let with = |parts: usize| -> String {
+        let more = (2..=parts).map(|n| part.replace("-1\"", &format!("-{n}\"")) + "\n");
+        std::iter::once(text.clone()).chain(more).collect()
+    };
+    assert_eq!(reads(&with(limits::PLAN_PARTS)), Ok(limits::PLAN_PARTS));
+    assert_eq!(reads(&with(limits::PLAN_PARTS + 1)), Err("plan-line"));
+
+    let sent = |times: u64| reads(&text.replace("\"revision\":1", &format!("\"revision\":{times}")));
+    assert_eq!((sent(limits::PLAN_REVISIONS), sent(limits::PLAN_REVISIONS + 1)), (Ok(1), Err("plan-not-one")));
+    assert_eq!(sent(0), Err("plan-not-one"));
+}
+
+#[test]
+fn other_phones_that_a_family_names_have_a_limit() {
+    let key = OwnKeys::make().unwrap().signing_key().unwrap();
+    let named = |phones: usize| {
+        let text = text_of("a-1", MADE, None, &[]);
+        let mut lines = text.lines();
+        let mut header: Value = serde_json::from_str(lines.next().unwrap()).unwrap();
+        header["phones"] = json!(vec![key.clone(); phones]);
+        family_file::read(format!("{header}\n").as_bytes()).unwrap().header.phones.len()
+    };
+    assert_eq!(named(limits::PHONES), limits::PHONES);
+    assert_eq!(named(limits::PHONES + 1), limits::PHONES, "the rest is left");
 }
 
 /// The page says the same figures as the code.
