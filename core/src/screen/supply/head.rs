@@ -79,10 +79,15 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
         let hours = [("from", words.hour(quiet.hours.from).into()), ("until", words.hour(quiet.hours.until).into())];
         lines.push(words.with("supply-rests-on-quiet", &hours));
     }
-    if complete > 0 && rests.observed.per_cent() < Share::ALL.per_cent() {
-        lines.push(words.with("supply-observed", &[("percent", rests.observed.per_cent().into())]));
-    }
     Said { headline: headline(view, look), figure, caption, lines }
+}
+
+/// How much of the time the figure rests on. On the sheet a part of its own says it.
+pub(super) fn observed(view: &View<'_>, look: &Look) -> Option<String> {
+    let rests = look.told.rests_on;
+    let in_part = rests.complete.get() > 0 && rests.observed.per_cent() < Share::ALL.per_cent();
+    (in_part && !look.is_empty() && look.first_days.is_none())
+        .then(|| view.words().with("supply-observed", &[("percent", rests.observed.per_cent().into())]))
 }
 
 /// The word on top: a change of late goes before a course.

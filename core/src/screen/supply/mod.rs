@@ -41,7 +41,8 @@ pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Supply { days }, words.say("place-supply"), words.say("supply-subtitle"))?;
     let look = Look::over(view, days)?;
-    let said = head::said(view, &look);
+    let mut said = head::said(view, &look);
+    said.lines.extend(head::observed(view, &look));
     let supply = SupplyScreen {
         spans: spans(view, days),
         weeks: weeks::both(view, &look)?,
