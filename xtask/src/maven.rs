@@ -7,7 +7,7 @@ use std::{
 };
 
 use crate::{
-    java,
+    android, java,
     place::{Build, Places},
     process, proxy,
     stop::Stop,
@@ -29,6 +29,7 @@ pub(crate) fn program(app_shell: &Path) -> Option<PathBuf> {
 pub(crate) fn command(places: &Places, build: Build) -> Result<Command, Stop> {
     let mut command = alone(places, &places.app_shell())?;
     command.arg(format!("-Ddrawwell.library={}", places.library_folder(build).display()));
+    command.arg(format!("-Dlinked={}", android::linked(places).display()));
     Ok(command)
 }
 

@@ -17,6 +17,8 @@ mod readback;
 mod resources;
 mod room;
 
+pub(crate) use room::linked;
+
 use crate::{place::Places, stop::Stop};
 
 /// Lays out what Maven compiles and tests the Android host against.

@@ -1,7 +1,9 @@
 //! Where the Android host's things lie.
 
 use std::{
-    fs, io,
+    fs,
+    hash::{DefaultHasher, Hash, Hasher},
+    io,
     path::{Path, PathBuf},
 };
 
@@ -26,9 +28,19 @@ pub(crate) fn sources(places: &Places) -> PathBuf {
     places.app_shell().join("android").join("src").join("main")
 }
 
-/// Manifest, resources and their names in Java.
+/// Manifest, resources and their names in Java. Robolectric's Android can't open a file below a
+/// folder that is named with more than ASCII, so there it lies among the system's passing files.
 pub(crate) fn linked(places: &Places) -> PathBuf {
-    target(places, "android").join("linked")
+    outside_if_not_ascii(target(places, "android").join("linked"), &std::env::temp_dir())
+}
+
+fn outside_if_not_ascii(usual: PathBuf, passing: &Path) -> PathBuf {
+    if usual.to_str().is_some_and(str::is_ascii) {
+        return usual;
+    }
+    let mut hash = DefaultHasher::new();
+    usual.hash(&mut hash);
+    passing.join(format!("drawwell-linked-{:016x}", hash.finish()))
 }
 
 /// Where packages and the steps towards them lie.
@@ -53,4 +65,19 @@ pub(crate) fn within(folder: &Path) -> Result<Vec<PathBuf>, Stop> {
         .collect::<Result<Vec<_>, _>>()?;
     found.sort();
     Ok(found)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_android_reads_lies_under_a_name_that_it_can_read() {
+        let passing = Path::new("/tmp");
+        let plain = PathBuf::from("/home/mara/my code/target/linked");
+        assert_eq!(outside_if_not_ascii(plain.clone(), passing), plain);
+        let one = outside_if_not_ascii(PathBuf::from("/home/zo\u{eb}/target/linked"), passing);
+        assert!(one.starts_with(passing) && one.to_str().is_some_and(str::is_ascii), "{}", one.display());
+        assert_ne!(one, outside_if_not_ascii(PathBuf::from("/home/b\u{f8}/target/linked"), passing));
+    }
 }
