@@ -1601,7 +1601,7 @@ supply-less-since = Less since about { $date }
 supply-more-since = More since about { $date }
 supply-before = Before that about { $before } a day.
 supply-since-then = Since then: { $word }. { $line }
-supply-come-to = The figure is where that has come to now.
+supply-come-to = The amount above is for today, not for the whole time.
 supply-rests-on-quiet = If no session is missed between { $from } and { $until }.
 supply-needs-days = { $complete ->
     [0] No day is complete enough yet.

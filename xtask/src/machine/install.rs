@@ -82,7 +82,7 @@ pub(crate) fn need(places: &Places, tools: &[Tool]) -> Result<(), Stop> {
     let terminal = std::io::stdin().is_terminal() && std::io::stderr().is_terminal();
     match decide(places.consent(), terminal, rights) {
         Decision::Stop => return Err(Stop::new(stopping(&listed, &commands))),
-        Decision::AskFirst if !agreed(&listed, &commands) => return Err(Stop::new(stopping(&listed, &commands))),
+        Decision::AskFirst if !agreed(&listed, &commands) => return Err(Stop::new("Nothing was installed.")),
         Decision::AskFirst => {}
         Decision::Install => eprintln!("{listed}"),
     }
