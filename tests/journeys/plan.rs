@@ -5,7 +5,7 @@ use drawwell_core::screen::shapes::{Event, FindingsScreen, ListRow, Place, Scree
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
-use drawwell_tests::visiting::{shares, takes, Desk};
+use drawwell_tests::visiting::{self, shares, takes, Desk};
 use serde_json::Value;
 
 type Parts<'a> = &'a [(&'a str, &'a [(&'a str, &'a str)])];
@@ -24,14 +24,8 @@ fn person() -> Person {
     Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap()
 }
 
-/// A family that shared its record, and the desk it is on.
 fn acquainted() -> (Person, Desk) {
-    let mut person = person();
-    let mut desk = Desk::beside(&person).unwrap();
-    let card = desk.caseload.own_card().unwrap();
-    let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
-    (person, desk)
+    visiting::acquainted().unwrap()
 }
 
 fn plan_of(desk: &mut Desk, parts: Parts<'_>) -> Vec<u8> {

@@ -137,6 +137,16 @@ pub fn takes_card(person: &mut Person, card: &str) -> Result<(), Trouble> {
     }
 }
 
+/// A family that shared its record with a desk, and that desk.
+pub fn acquainted() -> Result<(Person, Desk), Trouble> {
+    let mut person = Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin")?;
+    let mut desk = Desk::beside(&person)?;
+    let card = desk.caseload.own_card()?;
+    let file = shares(&mut person, &card)?;
+    desk.bring_in(&file)?;
+    Ok((person, desk))
+}
+
 /// Takes a consultant's card in and shares the record with her.
 pub fn shares(person: &mut Person, card: &str) -> Result<Vec<u8>, Trouble> {
     takes_card(person, card)?;

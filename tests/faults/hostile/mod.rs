@@ -21,7 +21,7 @@ use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::{seal, signed, SealFor};
 use drawwell_core::time::Instant;
 use drawwell_tests::person::Person;
-use drawwell_tests::visiting::{shares, Desk};
+use drawwell_tests::visiting::{self, Desk};
 use serde_json::{json, Value};
 
 const MADE: &str = "2026-05-25T04:06:00.000+02:00";
@@ -32,14 +32,8 @@ fn person() -> Person {
     Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap()
 }
 
-/// A family that shared its record with a desk, and that desk.
 fn acquainted() -> (Person, Desk) {
-    let mut person = person();
-    let mut desk = Desk::beside(&person).unwrap();
-    let card = desk.caseload.own_card().unwrap();
-    let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
-    (person, desk)
+    visiting::acquainted().unwrap()
 }
 
 fn card(keys: &OwnKeys, name: &str) -> Card {
