@@ -131,6 +131,13 @@ fn work(method: &str, request: &Request) -> Option<Box<dyn Fn() -> Value>> {
             let pairs: Vec<(f64, f64)> = values.into_iter().zip(request.numbers("weights")).collect();
             Box::new(move || statistics::rising(&pairs).into())
         }
+        "bend" => Box::new(move || {
+            statistics::bend(&points, confidence, inflation).map_or(Value::Null, |b| {
+                json!({
+                    "at": b.at, "earliest": b.earliest, "latest": b.latest, "level": b.level, "slope": b.slope, "squares": b.squares,
+                })
+            })
+        }),
         "two_sided_t" => {
             let freedom = number("freedom");
             Box::new(move || statistics::two_sided_t(confidence, freedom).into())

@@ -8,8 +8,8 @@
 use std::path::Path;
 
 use drawwell_core::statistics::{
-    autocorrelation, ewma_chart, hamed_rao, mann_kendall, median_absolute_deviation, paired_shift, pelt, quantile,
-    rising, robust_slope, shift, two_sided_t, Point, RankTrend, Uncertain,
+    autocorrelation, bend, ewma_chart, hamed_rao, mann_kendall, median_absolute_deviation, paired_shift, pelt,
+    quantile, rising, robust_slope, shift, two_sided_t, Point, RankTrend, Uncertain,
 };
 use serde_json::{json, Value};
 
@@ -52,6 +52,7 @@ fn alike(found: &Value, expected: &Value) -> bool {
         (Value::Array(found), Value::Array(expected)) => {
             found.len() == expected.len() && found.iter().zip(expected).all(|(found, part)| alike(found, part))
         }
+        (Value::Null, Value::Null) => true,
         _ => match (found.as_f64(), expected.as_f64()) {
             (Some(found), Some(expected)) => (found - expected).abs() <= 1e-9 * expected.abs() + 1e-13,
             _ => false,
@@ -202,6 +203,17 @@ fn rising_is_scipys_isotonic_regression() {
     hold("rising", |case| {
         let pairs: Vec<(f64, f64)> = case.values().into_iter().zip(case.numbers("weights")).collect();
         rising(&pairs).into()
+    });
+}
+
+/// NumPy's `lstsq` with the bend at each whole place, and `scipy.stats.t.ppf`.
+#[test]
+fn bend_is_numpys_least_squares_at_every_place() {
+    hold("bend", |case| match bend(&case.points(), case.given("confidence"), case.given("variance_inflation")) {
+        Some(b) => json!({
+            "at": b.at, "earliest": b.earliest, "latest": b.latest, "level": b.level, "slope": b.slope, "squares": b.squares,
+        }),
+        None => Value::Null,
     });
 }
 

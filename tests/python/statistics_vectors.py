@@ -217,6 +217,39 @@ def two_sided_t(chance, turn):
     return {"confidence": confidence, "freedom": freedom}, stats.t.ppf((1 + confidence) / 2, freedom)
 
 
+def bend(chance, turn):
+    """Level, then straight: NumPy's least squares at each whole place, SciPy's Student's t."""
+    number = int(chance.integers(8, 60))
+    at = (np.arange(number) if turn % 3 else with_gaps(chance, 2 * number)).astype(float)
+    number = len(at)
+    turns = at[0] + chance.uniform(0, 0.8) * (at[-1] - at[0])
+    found = 50 + chance.normal(0, 2, size=number) + chance.choice([0.0, 0.5, -1.5]) * np.maximum(0, at - turns)
+    found = np.round(found, 6)
+    inflation = float(chance.choice([1.0, 1.6]))
+    if number < 7:
+        return {"at": at, "values": found, "confidence": 0.9, "variance_inflation": inflation}, None
+    places = np.arange(at[0], at[-3] + 1)
+
+    def fit(place):
+        design = np.column_stack([np.ones(number), np.maximum(0, at - place)])
+        best = np.linalg.lstsq(design, found, rcond=None)[0]
+        return best, float(((found - design @ best) ** 2).sum())
+
+    fits = [fit(place) for place in places]
+    squares = np.array([left for _, left in fits])
+    best = int(squares.argmin())
+    t = stats.t.ppf(0.95, number - 3)
+    inside = places[squares <= squares[best] * (1 + t**2 * inflation / (number - 3))]
+    return {"at": at, "values": found, "confidence": 0.9, "variance_inflation": inflation}, {
+        "at": places[best],
+        "earliest": inside[0],
+        "latest": inside[-1],
+        "level": fits[best][0][0],
+        "slope": fits[best][0][1],
+        "squares": squares[best],
+    }
+
+
 METHODS = [
     robust_slope,
     mann_kendall,
@@ -232,6 +265,7 @@ METHODS = [
     uncertain,
     rising,
     two_sided_t,
+    bend,
 ]
 
 
@@ -242,7 +276,7 @@ def made(method):
     for turn in range(SERIES):
         request, expected = method(chance, turn)
         request = {name: rounded(part) if part is not None else None for name, part in request.items()}
-        cases.append({"request": request, "expected": rounded(expected)})
+        cases.append({"request": request, "expected": None if expected is None else rounded(expected)})
     return {"made_with": {name: version(name) for name in MADE_WITH}, "cases": cases}
 
 

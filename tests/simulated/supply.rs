@@ -4,7 +4,7 @@
 use drawwell_core::answer::supply::against_before::SpanOfDays;
 use drawwell_core::quantity::Quantity;
 use drawwell_tests::simulated_family::tables::{
-    after_change, called, company, days, false_alarms, found, habits, production, rules, watched,
+    after_change, began, called, company, days, false_alarms, found, habits, production, rules, watched,
 };
 use drawwell_tests::simulated_family::{live, Family, Simulator};
 
@@ -141,6 +141,18 @@ fn a_course_is_called_what_it_is_and_never_the_other_way() {
         assert!(fast.right + fast.step >= 0.95 && fast.wrong == 0.0, "{by:?} {fast:?}");
         let flat = called(by, &Family { day_memory: 0.3, ..Family::USUAL }, 0.0, 100);
         assert!(flat.right + flat.wrong <= 0.08 && flat.step <= 0.05, "{by:?} {flat:?}");
+    }
+}
+
+#[test]
+fn the_day_on_which_it_began_to_fall_is_told_with_a_range_that_holds_it() {
+    for by in Simulator::BOTH {
+        let family = Family { night: 5.0, ..Family::USUAL };
+        let fell = began(by, &family, -0.17, 28, Some(14), 80);
+        assert!(fell.told >= 0.2 && fell.held >= 0.8, "{by:?} {fell:?}");
+        // It fell all along, from before the first day.
+        let all_along = began(by, &family, -0.17, 28, None, 80);
+        assert!(all_along.told <= 0.1, "{by:?} {all_along:?}");
     }
 }
 

@@ -356,6 +356,9 @@ impl App {
             Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),
             Event::MeasureTogether { session, together } => self.measure_together(&session, together, present),
             Event::GapIsWhole { session } => self.answer(&session, "gap_before", json!("whole"), "gap-whole", present),
+            Event::GapHidesOne { session } => {
+                self.answer(&session, "gap_before", json!("missed"), "gap-hides-one", present)
+            }
             Event::AmountIsRight { session } => {
                 self.answer(&session, "amount_is_right", json!(true), "amount-right", present)
             }

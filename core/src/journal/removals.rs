@@ -16,6 +16,11 @@ const NOT_KNOWN: f64 = -1.0;
 const TELLS_BACK: i32 = 4;
 const TELLS_AHEAD: i32 = 18;
 
+/// What was said of the gap before, in the column `gap_is_whole`.
+const NOT_ANSWERED: i64 = 0;
+const WHOLE: i64 = 1;
+const HIDES_ONE: i64 = 2;
+
 const COLUMNS: &str =
     "subject, at, zone, sides, left_milliliters, right_milliliters, together_milliliters, gap_is_whole, amount_is_right";
 
@@ -35,7 +40,10 @@ fn read(row: &rusqlite::Row<'_>) -> rusqlite::Result<Removal> {
             (None, None, None) => Milk::Unknown,
             (left, right, None) => Milk::Sides { left, right },
         },
-        answered: Answered { gap_is_whole: row.get(7)?, amount_is_right: row.get(8)? },
+        answered: {
+            let gap: i64 = row.get(7)?;
+            Answered { gap_is_whole: gap == WHOLE, gap_hides_one: gap == HIDES_ONE, amount_is_right: row.get(8)? }
+        },
     })
 }
 
@@ -76,7 +84,11 @@ pub(super) fn keep(store: &Connection, subject: &str, now: Option<&Removal>) -> 
             stored(left),
             stored(right),
             stored(together),
-            now.answered.gap_is_whole,
+            match now.answered {
+                Answered { gap_is_whole: true, .. } => WHOLE,
+                Answered { gap_hides_one: true, .. } => HIDES_ONE,
+                Answered { .. } => NOT_ANSWERED,
+            },
             now.answered.amount_is_right,
         ])?;
     Ok(())

@@ -153,7 +153,7 @@ const SESSION: &[Spec] = &[
     spec("vacuum_expression", VACUUM, "setting"),
     spec("cycles_expression", SPEED, "setting"),
     spec("note", NOTE, "note"),
-    spec("gap_before", Takes::Choice(&["whole"]), ""),
+    spec("gap_before", Takes::Choice(&["whole", "missed"]), ""),
     spec("amount_is_right", Takes::Flag, ""),
     spec("settled", Takes::Flag, ""),
     spec("afterwards", Takes::Flag, ""),

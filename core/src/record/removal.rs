@@ -25,6 +25,8 @@ pub enum Milk {
 pub struct Answered {
     /// No session was missed in the gap before it.
     pub gap_is_whole: bool,
+    /// One was missed.
+    pub gap_hides_one: bool,
     /// The amount is right as it stands.
     pub amount_is_right: bool,
 }
@@ -76,6 +78,7 @@ impl Removal {
             milk: milk(&session, fields),
             answered: Answered {
                 gap_is_whole: super::text(fields, "gap_before") == Some("whole"),
+                gap_hides_one: super::text(fields, "gap_before") == Some("missed"),
                 amount_is_right: super::flag(fields, "amount_is_right"),
             },
             session: session.id,

@@ -72,6 +72,11 @@ impl<'a> Words<'a> {
         }
     }
 
+    /// An hour of the day in a sentence.
+    pub fn full_hour(&self, hour: u32) -> String {
+        self.wall_time(chrono::NaiveTime::from_hms_opt(hour % 24, 0, 0).unwrap_or_default())
+    }
+
     /// An hour of the day along an axis.
     pub fn hour(&self, hour: u32) -> String {
         if self.settings.twelve_hours {

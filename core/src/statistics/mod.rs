@@ -11,6 +11,7 @@
 //! one who asked gives it one back.
 
 mod autocorrelation;
+mod bend;
 mod biweight;
 mod change_points;
 mod chart;
@@ -32,6 +33,7 @@ mod two_samples;
 mod uncertain;
 
 pub use autocorrelation::{autocorrelation, Lag};
+pub use bend::{bend, Bend};
 pub use biweight::{robust_pelt, BIWEIGHT_BOUND};
 pub use change_points::{pelt, segment_range};
 pub use chart::{ewma_chart, individuals_chart, Cusum, EwmaChart, IndividualsChart};

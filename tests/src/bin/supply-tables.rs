@@ -1,7 +1,7 @@
 //! Writes what Supply makes of families with known truth: `cargo xtask supply`.
 
 use drawwell_tests::simulated_family::tables::{
-    after_change, called, company, false_alarms, found, habits, production, watched,
+    after_change, began, called, company, false_alarms, found, habits, production, watched,
 };
 use drawwell_tests::simulated_family::{Family, Simulator};
 
@@ -23,6 +23,7 @@ fn main() {
     every_day(families);
     now(families);
     words(families);
+    began_to_go(families);
     the_watch(families);
     since_when(families);
     beside(families);
@@ -132,6 +133,35 @@ fn words(families: u64) {
             }
         }
     }
+}
+
+fn began_to_go(families: u64) {
+    println!("## Since when it goes up or down\n");
+    println!("Level, then straight; over the days of the span. A day is told only where the course is");
+    println!("called rising or falling and it hardly went so all along. Bars: told of one that did at most");
+    println!("10 of 100, and a range that is told holds the day 85 to 95 times.\n");
+    println!("| simulator | a week | days | began | told | held the day | days in the range |");
+    println!("|---|---|---|---|---|---|---|");
+    for by in Simulator::BOTH {
+        for a_week in [-0.17, -0.08, 0.08, 0.17] {
+            for (span, ago) in [(28, None), (28, Some(14)), (42, Some(14)), (60, Some(21))] {
+                let row = began(by, &Family::USUAL, a_week, span, ago, families);
+                let (held, wide) = if row.told > 0.0 && ago.is_some() {
+                    (percent(row.held), format!("{:.0}", row.wide))
+                } else {
+                    (String::new(), String::new())
+                };
+                println!(
+                    "| {} | {:+.0} % | {span} | {} | {} | {held} | {wide} |",
+                    by.name(),
+                    a_week * 100.0,
+                    ago.map_or("before all".to_owned(), |ago| format!("{ago} days ago")),
+                    percent(row.told),
+                );
+            }
+        }
+    }
+    println!();
 }
 
 fn the_watch(families: u64) {

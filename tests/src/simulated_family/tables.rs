@@ -217,6 +217,43 @@ pub fn called(by: Simulator, family: &Family, a_week: f64, families: u64) -> Cal
     }
 }
 
+/// Since when it is said to go up or down.
+#[derive(Debug, Clone, Copy)]
+pub struct Began {
+    /// How often a day is told.
+    pub told: f64,
+    /// How often its range held the day, of those told.
+    pub held: f64,
+    /// Days in the range, at the mean.
+    pub wide: f64,
+    /// How often a dated step is told in its place.
+    pub step: f64,
+}
+
+/// Over so many families who go up or down by a share each week, from so many days before the end
+/// of the span on; a course that went so from before its first day has none.
+pub fn began(by: Simulator, family: &Family, a_week: f64, span: i32, ago: Option<i32>, families: u64) -> Began {
+    let rules = rules();
+    let rate = rate_for(by, family, 1.0 + a_week) - 1.0;
+    let from = TAUGHT + ago.map_or(0, |ago| span - ago);
+    let family = Family { drift_a_week: rate, drift_from: from as u32, ..*family };
+    let (mut told, mut held, mut wide, mut step) = (0, 0, 0.0, 0);
+    for seed in 0..families {
+        let life = by.live(&family, (TAUGHT + span + 1) as u32, seed + 5_000_000);
+        let lived = days(&life, TAUGHT, TAUGHT + span);
+        let said = said(&lived, &lived, &rules);
+        step += u32::from(said.turned.is_some());
+        let Some(began) = said.began else { continue };
+        told += 1;
+        wide += (began.latest.days_since(began.earliest) + 1) as f64;
+        let day = life.first.number() + from;
+        held += u32::from((began.earliest.number()..=began.latest.number()).contains(&day));
+    }
+    let of_told = f64::from(told.max(1));
+    let share = |n: u32| f64::from(n) / families as f64;
+    Began { told: share(told), held: f64::from(held) / of_told, wide: wide / of_told, step: share(step) }
+}
+
 /// How the watch behaves.
 #[derive(Debug, Clone, Copy)]
 pub struct Watched {

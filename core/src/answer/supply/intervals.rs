@@ -91,6 +91,11 @@ impl Interval {
         self.answered.gap_is_whole
     }
 
+    /// Whether the person said that a session is missing in it.
+    pub(crate) fn is_answered_missing(&self) -> bool {
+        self.answered.gap_hides_one
+    }
+
     /// How long it was.
     pub fn lasted(&self) -> Span {
         self.until.since(self.from)
@@ -166,6 +171,7 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
             open.session.clone_from(&removal.session);
             // A question names the last of them; an answer to any holds for all.
             open.answered.gap_is_whole |= removal.answered.gap_is_whole;
+            open.answered.gap_hides_one |= removal.answered.gap_hides_one;
             open.answered.amount_is_right |= removal.answered.amount_is_right;
             continue;
         }
@@ -182,6 +188,7 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
     for interval in &mut found {
         interval.standing = match interval.milk {
             None => Standing::Unknown,
+            Some(_) if interval.answered.gap_hides_one => Standing::SessionMissing,
             Some(_) if interval.lasted() > interval.longest() => Standing::TooLong,
             Some(_) => Standing::Counts,
         };

@@ -9,6 +9,7 @@
 
 pub mod against;
 pub mod against_before;
+pub mod began;
 pub mod beside;
 pub mod course;
 pub mod day;

@@ -3,8 +3,8 @@
 
 use chrono::Timelike;
 
-use crate::record::Removal;
-use crate::time::{Moment, Span};
+use crate::record::{Answered, Removal};
+use crate::time::{Instant, Moment, Span, Zone};
 
 /// From an hour of the clock to another.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -13,6 +13,17 @@ pub struct QuietHours {
     pub from: u32,
     /// They end at this one.
     pub until: u32,
+}
+
+impl QuietHours {
+    /// Whether a gap began not long before the hours, and went on to their end.
+    pub fn lie_between(self, from: Instant, until: Instant, zone: Zone) -> bool {
+        let day = HOURS as u32;
+        let lasts = (self.until + day - self.from) % day;
+        let wall = Moment::new(from, zone).on_the_wall().hour();
+        let ahead = (self.from + day - wall) % day;
+        until.since(from) >= Span::hours(i64::from(lasts)) && ahead <= LEAST_HOURS as u32
+    }
 }
 
 const HOURS: usize = 24;
@@ -26,21 +37,31 @@ const LEAST_HOURS: usize = 4;
 /// And so many times the usual gap.
 const LONGER: f64 = 1.5;
 
-/// The session that last ended such hours, and whether it was ever said of one that none is
-/// missed.
-pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, bool)> {
-    let lasts = (hours.until + HOURS as u32 - hours.from) % HOURS as u32;
+/// What was last said of such hours.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Said {
+    /// Nothing yet.
+    Nothing,
+    /// No session is missed in them.
+    NoneIsMissed,
+    /// One is done and not written down.
+    OneIsMissed,
+}
+
+/// The session that last ended such hours, and what was last said of one that did.
+pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, Said)> {
     let ends = |pair: &[Removal]| -> bool {
         let [before, after] = pair else { return false };
-        let gap = after.at.since(before.at);
-        let wall = Moment::new(before.at, before.zone).on_the_wall().hour();
-        // It began before the hours, and went on to their end.
-        let ahead = (hours.from + HOURS as u32 - wall) % HOURS as u32;
-        gap >= Span::hours(i64::from(lasts)) && ahead <= LEAST_HOURS as u32
+        hours.lie_between(before.at, after.at, before.zone)
     };
     let last = removals.windows(2).rev().find(|pair| ends(pair)).and_then(|pair| pair.last())?;
-    let answered = removals.windows(2).any(|pair| ends(pair) && pair.last().is_some_and(|r| r.answered.gap_is_whole));
-    Some((last, answered))
+    let ended = removals.windows(2).rev().filter(|pair| ends(pair)).filter_map(|pair| pair.last());
+    let said = |removal: &Removal| match removal.answered {
+        Answered { gap_is_whole: true, .. } => Some(Said::NoneIsMissed),
+        Answered { gap_hides_one: true, .. } => Some(Said::OneIsMissed),
+        Answered { .. } => None,
+    };
+    Some((last, ended.into_iter().find_map(said).unwrap_or(Said::Nothing)))
 }
 
 /// The longest stretch of such hours over the last two weeks of removals by time; none where

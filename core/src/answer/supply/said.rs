@@ -1,5 +1,6 @@
 //! What is said of some days: how much is made now, how that goes, and since when.
 
+use super::began::{began, bent_rather, Began};
 use super::course::{course, Course, Heading};
 use super::level::{level, widened, Level};
 use super::now::{self, TOLD_FROM};
@@ -38,6 +39,8 @@ pub struct Said {
     pub changes: Vec<Change>,
     /// The drop that the watch holds to be real now.
     pub drop: Option<Drop>,
+    /// Since when it goes up or down, where it was level before.
+    pub began: Option<Began>,
 }
 
 /// A change is told with what is made now for so many days.
@@ -64,6 +67,8 @@ pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRule
         let now = stands.as_ref()?.level.value.canonical();
         Some(Turned { on: change.on, before: Production::from_canonical(now / (1.0 + share)), more: share > 0.0 })
     });
+    // A change that came bit by bit is no step.
+    let turned = turned.filter(|turned| !bent_rather(&all.clone().by_week_where_long(), turned.on));
     let recent = turned.filter(|turned| last.is_some_and(|last| last.days_since(turned.on) < TELLS));
     let since = |from: Option<LocalDay>| {
         let at = from.map_or(0, |from| span.partition_point(|day| day.day < from));
@@ -86,7 +91,9 @@ pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRule
         }
         (other, _) => other,
     };
-    Said { level, turned: recent, course, along, told, changes, drop }
+    let goes = matches!(heading, Some(Heading::Rising | Heading::Falling)) && recent.is_none();
+    let began = if goes { began(&along) } else { None };
+    Said { level, turned: recent, course, along, told, changes, drop, began }
 }
 
 impl Said {

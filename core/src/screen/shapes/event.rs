@@ -44,6 +44,8 @@ pub enum Event {
     MeasureTogether { session: String, together: bool },
     /// No session was missed in the gap before this one.
     GapIsWhole { session: String },
+    /// A session was missed in the gap before this one.
+    GapHidesOne { session: String },
     /// The amounts of this session are right as they stand.
     AmountIsRight { session: String },
     /// Write down a session that was missed, at about this time.

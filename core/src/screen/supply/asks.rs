@@ -28,7 +28,18 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
     let mut asked: Vec<Interval> = Vec::new();
     for side in Side::BOTH {
         let recent = spread.judged(side, view.now.minus(ASKS_WITHIN), now).iter();
-        for interval in recent.filter(|i| matches!(i.standing, Standing::SessionMissing | Standing::AmountInDoubt)) {
+        let is_asked = |i: &&Interval| {
+            let known = || {
+                let in_quiet = |quiet: &Quiet| quiet.hide_one && quiet.hours.lie_between(i.from, i.until, view.zone);
+                i.is_answered_missing() || look.quiet.as_ref().is_some_and(in_quiet)
+            };
+            match i.standing {
+                Standing::SessionMissing => !known(),
+                Standing::AmountInDoubt => true,
+                Standing::Counts | Standing::Unknown | Standing::TooLong | Standing::Unclear => false,
+            }
+        };
+        for interval in recent.filter(is_asked) {
             if !asked.iter().any(|other| other.session == interval.session) {
                 asked.push(interval.clone());
             }
@@ -37,7 +48,7 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
     let since = view.now.minus(ASKS_WITHIN);
     let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
     notices.extend(recent.iter().rev().take(ASKS).map(|(first, second)| ask_double(view, first, second)));
-    notices.extend(look.quiet.iter().map(|quiet| ask_quiet(view, quiet)));
+    notices.extend(look.quiet.iter().filter(|quiet| !quiet.hide_one).map(|quiet| ask_quiet(view, quiet)));
     asked.sort_by_key(|i| std::cmp::Reverse(i.until));
     notices.extend(asked.into_iter().take(ASKS).map(|interval| ask(view, &interval)));
     Ok(notices)
@@ -97,18 +108,26 @@ fn ask(view: &View<'_>, interval: &Interval) -> Notice {
 /// Whether a session is missed in hours in which none was ever written down.
 fn ask_quiet(view: &View<'_>, quiet: &Quiet) -> Notice {
     let words = view.words();
-    let hours = [("from", words.hour(quiet.hours.from).into()), ("until", words.hour(quiet.hours.until).into())];
+    let hours =
+        [("from", words.full_hour(quiet.hours.from).into()), ("until", words.full_hour(quiet.hours.until).into())];
     let text = words.with("asks-quiet", &hours);
     Notice {
         key: format!("asks-quiet-{}-{}", quiet.hours.from, quiet.hours.until),
         tone: Tone::Asks,
         spoken: text.clone(),
         text,
-        actions: vec![Action::new(
-            "quiet-is-whole",
-            words.say("gap-is-whole"),
-            Event::GapIsWhole { session: quiet.session.clone() },
-        )],
+        actions: vec![
+            Action::new(
+                "quiet-is-whole",
+                words.say("quiet-is-whole"),
+                Event::GapIsWhole { session: quiet.session.clone() },
+            ),
+            Action::new(
+                "quiet-hides-one",
+                words.say("quiet-hides-one"),
+                Event::GapHidesOne { session: quiet.session.clone() },
+            ),
+        ],
     }
 }
 

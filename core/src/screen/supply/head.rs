@@ -70,14 +70,23 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     if matches!(look.course.as_ref().map(|c| c.heading), Ok(Some(Heading::Rising | Heading::Falling)))
         && look.turned.is_none()
     {
+        if let Some(began) = look.began_to_go {
+            let dates = [
+                ("date", words.short_date(began.on).into()),
+                ("earliest", words.short_date(began.earliest).into()),
+                ("latest", words.short_date(began.latest).into()),
+            ];
+            lines.push(words.with("supply-began", &dates));
+        }
         lines.push(words.say("supply-come-to"));
     }
     if !look.changes.is_empty() && look.turned.is_none() {
         lines.push(words.say("supply-changed-within"));
     }
     if let Some(quiet) = look.quiet.as_ref().filter(|_| look.level.known().is_some()) {
-        let hours = [("from", words.hour(quiet.hours.from).into()), ("until", words.hour(quiet.hours.until).into())];
-        lines.push(words.with("supply-rests-on-quiet", &hours));
+        let hours =
+            [("from", words.full_hour(quiet.hours.from).into()), ("until", words.full_hour(quiet.hours.until).into())];
+        lines.push(words.with(if quiet.hide_one { "supply-hides-one" } else { "supply-rests-on-quiet" }, &hours));
     }
     Said { headline: headline(view, look), figure, caption, lines }
 }

@@ -1,9 +1,10 @@
 //! What there is to say, gathered once.
 
 use super::first_days::{self, FirstDays};
+use crate::answer::supply::began::Began;
 use crate::answer::supply::course::Course;
 use crate::answer::supply::level::Level;
-use crate::answer::supply::quiet_hours::{ended_by, quiet_hours, QuietHours};
+use crate::answer::supply::quiet_hours::{self, ended_by, QuietHours};
 use crate::answer::supply::said::{said, Said, Turned};
 use crate::answer::supply::since::Change;
 use crate::answer::supply::watch::{self, Drop};
@@ -11,7 +12,7 @@ use crate::answer::supply::{kept, Calendar, DayProduction, Of, Series};
 use crate::answer::Estimate;
 use crate::guidance::{Rules, SupplyRules};
 use crate::quantity::Production;
-use crate::record::{Rhythm, RHYTHM, RULES};
+use crate::record::{Removal, Rhythm, RHYTHM, RULES};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment, Span};
 use crate::trouble::Trouble;
@@ -41,6 +42,8 @@ pub(in crate::screen) struct Look {
     pub(in crate::screen) turned: Option<Turned>,
     pub(in crate::screen) changes: Vec<Change>,
     pub(in crate::screen) drop: Option<Drop>,
+    /// Since when it goes up or down.
+    pub(in crate::screen) began_to_go: Option<Began>,
     /// Hours in which nothing is ever written down, and the session that last ended them.
     pub(in crate::screen) quiet: Option<Quiet>,
     /// Whether anything was ever collected.
@@ -83,7 +86,8 @@ impl Look {
                 (days, today, beginning.lately(view)?, ends_by_plan(view)?)
             }
         };
-        let Said { level, turned, course, along, told, changes, drop } = said(&days, &lately, &rules);
+        let Said { level, turned, course, along, told, changes, drop, began: began_to_go } =
+            said(&days, &lately, &rules);
         Ok(Self {
             level,
             turned,
@@ -91,6 +95,7 @@ impl Look {
             along,
             told,
             changes,
+            began_to_go,
             // Less milk is what is wanted while expressing is being ended by plan.
             drop: drop.filter(|_| !ends),
             series: Series::of(&days, Of::Both, &rules),
@@ -113,6 +118,8 @@ pub(in crate::screen) struct Quiet {
     pub(in crate::screen) hours: QuietHours,
     /// The session that last ended them.
     pub(in crate::screen) session: String,
+    /// Whether it was said that a session is done in them.
+    pub(in crate::screen) hide_one: bool,
 }
 
 /// What is usual is told by so many days, and an answer is kept for so many.
@@ -123,10 +130,15 @@ impl Quiet {
     /// None where there are none, or it was said that no session is missed in them.
     fn of(view: &View<'_>) -> Result<Option<Self>, Trouble> {
         let over = |days: i64| view.journal.removals(view.now.minus(Span::hours(24 * days)), view.now);
-        let Some(hours) = quiet_hours(&over(QUIET_DAYS)?) else { return Ok(None) };
+        let Some(hours) = quiet_hours::quiet_hours(&over(QUIET_DAYS)?) else { return Ok(None) };
         let all = over(ANSWER_DAYS)?;
-        let ended = ended_by(hours, &all).filter(|(_, answered)| !answered);
-        Ok(ended.map(|(removal, _)| Self { hours, session: removal.session.clone() }))
+        let ended = ended_by(hours, &all).filter(|(_, said)| *said != quiet_hours::Said::NoneIsMissed);
+        let of = |(removal, said): (&Removal, quiet_hours::Said)| Self {
+            hours,
+            session: removal.session.clone(),
+            hide_one: said == quiet_hours::Said::OneIsMissed,
+        };
+        Ok(ended.map(of))
     }
 }
 
