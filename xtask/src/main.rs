@@ -30,6 +30,7 @@ mod place;
 mod process;
 mod proxy;
 mod python;
+mod rooms;
 mod sheets;
 mod shell;
 mod step;

@@ -5,7 +5,7 @@ use crate::{
     machine::Tool,
     maven, package,
     place::{Build, Places},
-    process, python, sheets, shell,
+    process, python, rooms, sheets, shell,
     step::{self, Step},
     stop::Stop,
     surface,
@@ -16,6 +16,7 @@ use crate::{
 /// compiled twice.
 const STEPS: &[Step] = &[
     Step { name: "format", tools: &[Tool::Formatter], after: &[], act: format },
+    Step { name: "rooms", tools: &[], after: &[], act: rooms::run },
     Step { name: "licences", tools: &[Tool::Deny], after: &[], act: licences },
     Step { name: "lints", tools: &[Tool::Linter], after: &[], act: lints },
     Step { name: "build", tools: &[], after: &[], act: build },
