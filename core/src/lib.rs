@@ -9,6 +9,7 @@
 pub mod answer;
 pub mod app;
 pub mod caseload;
+pub mod gather;
 pub mod guidance;
 pub mod journal;
 pub mod limits;

@@ -12,9 +12,8 @@
 use std::hint::black_box;
 
 use criterion::{criterion_group, criterion_main, Criterion};
-use drawwell_core::answer::night::Gathered;
-use drawwell_core::answer::refill::curves;
 use drawwell_core::answer::supply::Calendar;
+use drawwell_core::gather::{self, refill, Record};
 use drawwell_core::journal::Journal;
 use drawwell_core::screen::shapes::{Event, Place};
 use drawwell_core::time::{DayStart, Span, Zone};
@@ -38,12 +37,15 @@ fn night(c: &mut Criterion) {
     app.bring_in(&mut FRAME.as_bytes(), &now).unwrap();
     let mut group = c.benchmark_group("tonight at ten years");
     let journal = Journal::open(&path, "reader", at).unwrap().journal;
+    let record = Record::new(&journal, at, Zone::UTC).unwrap();
     let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::UTC };
-    group.bench_function("the refill curves", |b| b.iter(|| black_box(curves(&journal, at, calendar, None).unwrap())));
-    let refill = curves(&journal, at, calendar, None).unwrap();
+    group.bench_function("the refill curves", |b| {
+        b.iter(|| black_box(refill::curves(&record, calendar, None).unwrap()))
+    });
+    let refill = refill::curves(&record, calendar, None).unwrap();
     group.bench_function("replanned, the curves known", |b| {
         b.iter(|| {
-            let gathered = Gathered::read(&journal, at, Zone::UTC, DayStart::MIDNIGHT).unwrap();
+            let gathered = gather::night::gathered(&record).unwrap();
             black_box(gathered.plan(&|from, until| refill.lost(from, until, Zone::UTC)))
         })
     });

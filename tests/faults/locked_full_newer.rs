@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use drawwell_core::answer::supply::{kept, Calendar};
+use drawwell_core::answer::supply::Calendar;
+use drawwell_core::gather::{days, Record};
 use drawwell_core::journal::Journal;
 use drawwell_core::quantity::{ProductionUnit, Quantity};
 use drawwell_core::time::{DayStart, Instant, LocalDay, Span, Zone};
@@ -141,7 +142,7 @@ fn a_file_of_the_second_schema_gets_its_removals_and_says_the_same() {
     let sessions: Vec<_> = all.iter().map(|r| r.session.as_str()).collect();
     assert_eq!(sessions, ["s-1", "s-2"]);
     let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
-    let made = kept::days(&journal, day, day, calendar).unwrap();
+    let made = days::days(&Record::new(&journal, NOW, calendar.zone).unwrap(), day, day, calendar).unwrap();
     // 66 mL over the three hours between the two.
     let hourly = made[0].production().unwrap().in_unit(ProductionUnit::MilliliterPerHour);
     assert!((hourly - 22.0).abs() < 1e-3, "{hourly}");

@@ -2,7 +2,8 @@
 //! be if everything were worked out anew.
 
 use chrono::{DateTime, Duration};
-use drawwell_core::answer::supply::{kept, Calendar, DayProduction};
+use drawwell_core::answer::supply::{Calendar, DayProduction};
+use drawwell_core::gather::{self, Record};
 use drawwell_core::journal::Journal;
 use drawwell_core::time::{DayStart, Instant, LocalDay, Zone};
 use proptest::prelude::*;
@@ -73,7 +74,15 @@ fn days(journal: &Journal) -> Vec<DayProduction> {
     let first = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 2, 26).unwrap());
     let last = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 3, 31).unwrap());
     let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
-    kept::days(journal, first, last, calendar).unwrap()
+    kept(journal, first, last, calendar)
+}
+
+/// Days as a tap reads them: what had to be worked out is kept.
+fn kept(journal: &Journal, from: LocalDay, to: LocalDay, calendar: Calendar) -> Vec<DayProduction> {
+    let record = Record::new(journal, NOW, calendar.zone).unwrap();
+    let days = gather::days::days(&record, from, to, calendar).unwrap();
+    journal.keep_days(&record.worked_out());
+    days
 }
 
 fn stretch(journal: &mut Journal, from: usize, count: usize, field: &str, value: &Value) {
@@ -152,10 +161,9 @@ fn a_side_that_rests_for_weeks_is_the_same_in_a_day_alone_and_among_all_days() {
     let calendar = Calendar { start: DayStart::MIDNIGHT, zone: Zone::named("Europe/Berlin").unwrap() };
     let first = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 3, 1).unwrap());
     let day = |n: i32| LocalDay::from_number(first.number() + n).unwrap();
-    let together = kept::days(&journal, first, day(60), calendar).unwrap();
+    let together = kept(&journal, first, day(60), calendar);
     journal.rebuild().unwrap();
-    let alone: Vec<DayProduction> =
-        (0..=60).flat_map(|n| kept::days(&journal, day(n), day(n), calendar).unwrap()).collect();
+    let alone: Vec<DayProduction> = (0..=60).flat_map(|n| kept(&journal, day(n), day(n), calendar)).collect();
     for (together, alone) in together.iter().zip(&alone) {
         assert_eq!(together, alone);
     }
@@ -174,8 +182,10 @@ fn days_that_an_older_program_kept_are_worked_out_anew() {
     let on = |day: u32| LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 3, day).unwrap());
     let whole = |journal: &Journal| {
         let least = drawwell_core::quantity::Share::NONE;
-        let told = kept::productions(journal, on(5), on(9), calendar, least).unwrap();
-        (told, kept::days(journal, on(5), on(9), calendar).unwrap())
+        let record = Record::new(journal, NOW, calendar.zone).unwrap();
+        let told = gather::days::productions(&record, on(5), on(9), calendar, least).unwrap();
+        journal.keep_days(&record.worked_out());
+        (told, kept(journal, on(5), on(9), calendar))
     };
     let right = whole(&journal);
     assert_eq!(right.0.len(), 5);

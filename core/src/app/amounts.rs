@@ -3,10 +3,11 @@
 use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
+use crate::gather::amount_scale::AmountScale;
 use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::{Amount, Takes};
+use crate::screen::amount_of;
 use crate::screen::shapes::{Effect, Part};
-use crate::screen::{amount_of, AmountScale};
 use crate::trouble::Trouble;
 
 const PARTS: [Part; 3] = [Part::Left, Part::Right, Part::Together];
@@ -37,7 +38,7 @@ impl App {
         unit: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        self.view(present)?.session(id)?;
+        self.read(present)?.session(id)?;
         let field = field_of(part);
         let unit = VolumeUnit::from_ucum(unit).ok_or_else(|| Trouble::bad(field, "bad-unit"))?;
         let amount = Entered::parse(typed, unit).map_err(|_| Trouble::bad(field, "bad-number"))?;
@@ -51,9 +52,9 @@ impl App {
         steps: i32,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let session = view.session(id)?;
-        let step = AmountScale::for_session(&view, &session)?.fine_step();
+        let record = self.read(present)?;
+        let session = record.session(id)?;
+        let step = AmountScale::for_session(&record, &session)?.fine_step();
         let before = amount_of(&session, part).and_then(Amount::known).map_or(0.0, |v: Volume| v.in_unit(step.unit));
         let tidy = ((before / step.by).round() + f64::from(steps)) * step.by;
         let amount = Amount::Known(Entered::of((tidy * 1000.0).round() / 1000.0, step.unit));
@@ -64,7 +65,7 @@ impl App {
     }
 
     pub(super) fn amount_unknown(&mut self, id: &str, part: Part, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let said = amount_of(&self.view(present)?.session(id)?, part) == Some(&Amount::Unknown);
+        let said = amount_of(&self.read(present)?.session(id)?, part) == Some(&Amount::Unknown);
         if said {
             self.journal_mut()?.act("amount", id, present.now, |w| w.set(id, field_of(part), &Value::Null))?;
             return Ok(vec![buzz("amount")]);
@@ -74,7 +75,7 @@ impl App {
 
     /// The amounts are settled: what has not been said of them is for later.
     pub(super) fn settle(&mut self, id: &str, name: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let session = self.view(present)?.session(id)?;
+        let session = self.read(present)?.session(id)?;
         let wanted = |part: Part| match (session.together.is_some(), part) {
             (true, Part::Together) => true,
             (false, Part::Left) => session.sides.left(),
@@ -99,7 +100,7 @@ impl App {
         together: bool,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let session = self.view(present)?.session(id)?;
+        let session = self.read(present)?.session(id)?;
         if session.together.is_some() == together {
             return Ok(Vec::new());
         }

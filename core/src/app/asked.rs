@@ -3,7 +3,6 @@
 
 use serde_json::json;
 
-use super::sharing::is_compared;
 use super::{buzz, App, Present};
 use crate::journal::{Change, Difference};
 use crate::record::{text, Fields, Kind};
@@ -12,6 +11,7 @@ use crate::screen::{About, Asked};
 use crate::share::exchange;
 use crate::share::sealed::card::{Card, Whose};
 use crate::share::sealed::spoken;
+use crate::share::sealed::spoken::is_compared;
 use crate::trouble::Trouble;
 
 /// What waits, and what is asked about it.
@@ -103,7 +103,7 @@ impl App {
     /// Keeps a consultant whose words were the same. Another of her name, or with one of the
     /// keys, is taken out in the same act.
     fn keep_card(&mut self, card: &Card, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let today = self.view(present)?.today().date().format("%Y-%m-%d").to_string();
+        let today = self.read(present)?.today().date().format("%Y-%m-%d").to_string();
         let before: Vec<String> = self
             .journal()?
             .fields_of_kind(Kind::Consultant)?
@@ -131,7 +131,7 @@ impl App {
 
     /// The words of a consultant who was taken in before they were asked about are the same.
     pub(super) fn words_same(&mut self, consultant: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let (kind, fields) = self.view(present)?.record(consultant)?;
+        let (kind, fields) = self.read(present)?.record(consultant)?;
         let key = |field: &str| text(&fields, field).unwrap_or_default();
         let mark = spoken::mark(key("sealing_key"), key("signing_key")).filter(|_| kind == Kind::Consultant);
         let mark = mark.ok_or_else(|| Trouble::bad("sealing_key", "bad-sealing-key"))?;

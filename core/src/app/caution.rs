@@ -4,15 +4,15 @@ use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
 use crate::answer::caution::{Because, Caution};
+use crate::gather::Record;
 use crate::record::kinds::{DEALT_HOW, SINCE_BEFORE};
 use crate::record::{text, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
-use crate::screen::View;
 use crate::time::Moment;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-fn standing(view: &View<'_>, key: &str) -> Result<Caution, Trouble> {
-    let cautions = crate::screen::standing_cautions(view)?;
+fn standing(record: &Record<'_>, key: &str) -> Result<Caution, Trouble> {
+    let cautions = crate::gather::caution::standing(record)?;
     cautions
         .into_iter()
         .find(|caution| caution.key() == key)
@@ -25,9 +25,9 @@ impl App {
         if !DEALT_HOW.contains(&how) {
             return Err(Trouble::bad("dealt_how", "bad-choice").with("words", DEALT_HOW.join(", ")));
         }
-        let view = self.view(present)?;
-        let caution = standing(&view, key)?;
-        let (at, seen) = (view.present(), Moment::new(caution.seen, view.zone));
+        let record = self.read(present)?;
+        let caution = standing(&record, key)?;
+        let (at, seen) = (record.present(), Moment::new(caution.seen, record.zone));
         let (key, how) = (caution.key(), how.to_owned());
         self.journal_mut()?.act("caution-dealt", "", present.now, |w| {
             let id = w.new_id();
@@ -43,8 +43,8 @@ impl App {
 
     /// The signs of a caution, written down once more: still there, or there no more.
     pub(super) fn signs_again(&mut self, key: &str, still: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let caution = standing(&view, key)?;
+        let record = self.read(present)?;
+        let caution = standing(&record, key)?;
         let mut said: Vec<(&'static str, Value)> = Vec::new();
         for fact in &caution.because {
             let Because::Sign(_, field, side) = fact else { continue };
@@ -75,7 +75,7 @@ impl App {
         act: &'static str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let at = self.view(present)?.present().to_json();
+        let at = self.read(present)?.present().to_json();
         self.journal_mut()?.act(act, "", present.now, |w| {
             let id = w.new_id();
             w.set(&id, "kind", &json!(Kind::Sign.name()))?;
@@ -87,10 +87,10 @@ impl App {
 
     /// Opens the dialler with a number that the family set.
     pub(super) fn call(&mut self, which: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
+        let record = self.read(present)?;
         let known = Kind::Settings.field(which).filter(|spec| spec.takes == crate::record::Takes::Phone);
         let spec = known.ok_or_else(|| Trouble::bad(which, "bad-field"))?;
-        let (_, settings) = view.record(SETTINGS)?;
+        let (_, settings) = record.record(SETTINGS)?;
         let number = text(&settings, spec.key).map(str::trim).filter(|number| !number.is_empty());
         let number = number.ok_or_else(|| Trouble::bad(spec.key, "bad-phone"))?;
         Ok(vec![Effect::Dial { number: number.to_owned() }])

@@ -5,11 +5,12 @@ use std::path::PathBuf;
 use serde_json::json;
 
 use super::{buzz, App, Present};
+use crate::gather::Shared;
 use crate::guidance::{CaseloadRules, Rules};
 use crate::journal::Writing;
 use crate::record::{text, Fields, Kind, RULES, SETTINGS};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place};
-use crate::screen::{Shared, View};
+use crate::screen::View;
 use crate::share::sealed::card::{Card, Whose};
 use crate::time::{Instant, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -152,7 +153,7 @@ impl App {
         let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
         let (_, fields) = self.journal()?.record(case)?.ok_or_else(missing)?;
         let family = text(&fields, "family").ok_or_else(missing)?.to_owned();
-        let at = self.view(present)?.present().to_json();
+        let at = self.read(present)?.present().to_json();
         let id = self.journal_mut()?.act("add", "", present.now, |w| {
             let id = w.new_id();
             w.set(&id, "kind", &json!(Kind::Plan.name()))?;

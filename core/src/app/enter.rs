@@ -5,10 +5,12 @@ use serde_json::{json, Value};
 
 use super::kit::NEXT;
 use super::{buzz, App, Present};
+use crate::gather::Record;
 use crate::record::kinds::SIDES;
-use crate::record::{check, moment, text, typed, whole, Fields, Kind, Mark, Takes, MARKS, READINGS};
+use crate::record::{
+    check, moment, text, typed, typed_unit, whole, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS,
+};
 use crate::screen::shapes::{Effect, Place, Tone};
-use crate::screen::{typed_unit, View, DATE_OF};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
 use crate::trouble::Trouble;
 
@@ -36,13 +38,13 @@ impl App {
 
     /// Adds a record of a kind at a moment, and opens it.
     pub(super) fn add_at(&mut self, kind: Kind, at: &Moment, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
+        let record = self.read(present)?;
         let mut values: NewValues = vec![("kind".to_owned(), json!(kind.name()))];
         if let Some(field) = kind.time_field() {
             values.push((field.to_owned(), at.to_json()));
         }
         if kind == Kind::Session {
-            let set_up = crate::screen::SetUp::for_next(&view)?;
+            let set_up = crate::gather::set_up::SetUp::next(&record)?;
             values.push(("method".to_owned(), json!(set_up.method)));
             values.push(("sides".to_owned(), json!(set_up.sides.name())));
             values.extend(set_up.pump.map(|pump| ("pump".to_owned(), json!(pump))));
@@ -66,14 +68,14 @@ impl App {
         typed: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let (kind, fields) = view.record(id)?;
+        let record = self.read(present)?;
+        let (kind, fields) = record.record(id)?;
         if typed.trim().is_empty() {
             return self.clear(id, field, present);
         }
         let (values, surprise) = match kind == Kind::Check && field.starts_with(READINGS) {
-            true => (super::kit::read_reading(&view, id, &fields, field, typed)?, Surprise::None),
-            false => read_entry(&view, kind, &fields, field, typed)?,
+            true => (super::kit::read_reading(&record, id, &fields, field, typed)?, Surprise::None),
+            false => read_entry(&record, kind, &fields, field, typed)?,
         };
         let name = if field == NEXT { "reading" } else { "enter" };
         self.set_fields(id, kind, fields, values, name, present)?;
@@ -122,7 +124,7 @@ impl App {
     }
 
     pub(super) fn clear(&mut self, id: &str, field: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let (kind, fields) = self.view(present)?.record(id)?;
+        let (kind, fields) = self.read(present)?.record(id)?;
         let member = kind.members().is_some_and(|(prefix, _)| field.starts_with(prefix));
         let known = member || kind.field(field).is_some();
         if !known || Some(field) == kind.time_field() {
@@ -138,7 +140,7 @@ impl App {
     }
 
     pub(super) fn take_record_out(&mut self, id: &str, out: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let (kind, _) = self.view(present)?.record(id)?;
+        let (kind, _) = self.read(present)?.record(id)?;
         if kind.only().is_some() {
             return Err(Trouble::bad("", "bad-field"));
         }
@@ -164,7 +166,7 @@ impl App {
 
 /// What was typed as new values of fields, and what was odd about a time.
 fn read_entry(
-    view: &View<'_>,
+    record: &Record<'_>,
     kind: Kind,
     fields: &Fields,
     field: &str,
@@ -175,13 +177,13 @@ fn read_entry(
     }
     if let Some(base) = field.strip_suffix(DATE_OF) {
         let date = parse_date(typed).ok_or_else(|| Trouble::bad(base, "bad-date"))?;
-        return move_to_date(view, kind, fields, base, date);
+        return move_to_date(record, kind, fields, base, date);
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     if spec.takes == Takes::Moment {
-        return read_moment(view, kind, fields, field, typed);
+        return read_moment(record, kind, fields, field, typed);
     }
-    let value = typed::read(field, spec.takes, typed, typed_unit(view, kind, fields, spec.takes))?;
+    let value = typed::read(field, spec.takes, typed, typed_unit(&record.settings, kind, fields, spec.takes))?;
     Ok((vec![(field.to_owned(), value)], Surprise::None))
 }
 
@@ -207,7 +209,7 @@ fn read_mark(fields: &Fields, field: &str, rest: &str, typed: &str) -> Result<(N
 }
 
 fn read_moment(
-    view: &View<'_>,
+    record: &Record<'_>,
     kind: Kind,
     fields: &Fields,
     field: &str,
@@ -217,16 +219,16 @@ fn read_moment(
     let before = moment(fields, field);
     let started = moment(fields, "started").filter(|_| field == "ended");
     let near = started.as_ref().or(before.as_ref());
-    let zone = before.as_ref().or(near).and_then(Moment::zone).unwrap_or(view.zone);
+    let zone = before.as_ref().or(near).and_then(Moment::zone).unwrap_or(record.zone);
     let date = near
-        .map_or_else(|| view.present().on_the_wall().date(), |m| Moment::new(m.instant(), zone).on_the_wall().date());
+        .map_or_else(|| record.present().on_the_wall().date(), |m| Moment::new(m.instant(), zone).on_the_wall().date());
     let mut resolved = resolve(date.and_time(time.0), zone);
     if started.is_some_and(|s| resolved.instant < minute_of(s.instant())) {
         // It ended after midnight.
         resolved = resolve(next_day(date).and_time(time.0), zone);
     } else if field != "ended"
         && !matches!(kind, Kind::Visit | Kind::PlanPart)
-        && resolved.instant > view.now.plus(check::LEEWAY)
+        && resolved.instant > record.now.plus(check::LEEWAY)
     {
         // Just after midnight, `23:50` means the evening before.
         resolved = resolve(day_before(date).and_time(time.0), zone);
@@ -236,7 +238,7 @@ fn read_moment(
 }
 
 fn move_to_date(
-    view: &View<'_>,
+    record: &Record<'_>,
     kind: Kind,
     fields: &Fields,
     field: &str,
@@ -245,7 +247,7 @@ fn move_to_date(
     let spec = kind.field(field).filter(|s| s.takes == Takes::Moment);
     spec.ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     let before = moment(fields, field).ok_or_else(|| Trouble::bad(field, "bad-moment"))?;
-    let zone = before.zone().unwrap_or(view.zone);
+    let zone = before.zone().unwrap_or(record.zone);
     let resolved = resolve(NaiveDateTime::new(date, before.on_the_wall().time()), zone);
     let at = Moment::new(resolved.instant, zone);
     Ok((moved(fields, field, at, field == "started"), resolved.surprise))

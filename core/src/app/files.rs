@@ -67,7 +67,7 @@ impl App {
         content_type: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        let day = self.read(present)?.today().date().format("%Y-%m-%d");
         Ok(vec![Effect::HandOver {
             key: key.to_owned(),
             file_name: format!("drawwell-{name}-{day}.{ending}"),

@@ -4,10 +4,11 @@ use serde_json::{json, Value};
 
 use super::enter::NewValues;
 use super::{buzz, App, Present};
+use crate::answer::pump::next_place::next_place;
+use crate::gather::Record;
 use crate::quantity::{Entered, Quantity, Unit, Vacuum, VacuumUnit};
 use crate::record::{check, text, Fields, Gauge, GaugeCheck, Kind, Reading};
 use crate::screen::shapes::{Effect, Place};
-use crate::screen::{next_place, View};
 use crate::time::Span;
 use crate::trouble::Trouble;
 
@@ -21,11 +22,11 @@ const KEPT: [&str; 4] = ["gauge", "connected", "ran_on", "sides_at_once"];
 impl App {
     /// Begins a check as the last one was done, or goes on with one that holds nothing yet.
     pub(super) fn begin_check(&mut self, pump: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        of_kind(&view, pump, Kind::Pump)?;
+        let record = self.read(present)?;
+        of_kind(&record, pump, Kind::Pump)?;
         let mut before = None;
-        for row in view.journal.of_kind(Kind::Check)? {
-            let (_, fields) = view.record(&row.subject)?;
+        for row in record.journal.of_kind(Kind::Check)? {
+            let (_, fields) = record.record(&row.subject)?;
             let own = text(&fields, "pump") == Some(pump);
             let empty = GaugeCheck::read(&row.subject, &fields).readings.is_empty();
             if own && empty && row.at.is_some_and(|at| present.now.since(at) < STILL_THE_SAME) {
@@ -37,10 +38,10 @@ impl App {
         let before = before.unwrap_or_default();
         let mut values = vec![
             ("kind".to_owned(), json!(Kind::Check.name())),
-            ("at".to_owned(), view.present().to_json()),
+            ("at".to_owned(), record.present().to_json()),
             ("pump".to_owned(), json!(pump)),
         ];
-        let only_gauge = match view.journal.of_kind(Kind::Gauge)?.as_slice() {
+        let only_gauge = match record.journal.of_kind(Kind::Gauge)?.as_slice() {
             [gauge] => Some(gauge.subject.clone()),
             _ => None,
         };
@@ -68,7 +69,7 @@ impl App {
         side: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        of_kind(&self.view(present)?, check, Kind::Check)?;
+        of_kind(&self.read(present)?, check, Kind::Check)?;
         let values = [("next_level", level.map_or(Value::Null, |level| json!(level))), ("next_side", json!(side))];
         for (field, value) in &values {
             check::field(Kind::Check, field, value)?;
@@ -80,7 +81,7 @@ impl App {
 
     /// The person looked: the readings are right.
     pub(super) fn readings_are_right(&mut self, check: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let fields = of_kind(&self.view(present)?, check, Kind::Check)?;
+        let fields = of_kind(&self.read(present)?, check, Kind::Check)?;
         let values = vec![("readings_are_right".to_owned(), json!(true))];
         self.set_fields(check, Kind::Check, fields, values, "readings-right", present)?;
         Ok(vec![buzz("readings-right")])
@@ -88,7 +89,7 @@ impl App {
 
     /// The figures as typed were meant in another unit.
     pub(super) fn meant_in(&mut self, id: &str, unit: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let (kind, fields) = self.view(present)?.record(id)?;
+        let (kind, fields) = self.read(present)?.record(id)?;
         let values: NewValues = match kind {
             Kind::Check => {
                 let unit = VacuumUnit::from_ucum(unit).ok_or_else(|| Trouble::bad("unit", "bad-unit"))?;
@@ -112,27 +113,27 @@ impl App {
 }
 
 /// The fields of a record that has to be of a kind.
-pub(super) fn of_kind(view: &View<'_>, id: &str, wanted: Kind) -> Result<Fields, Trouble> {
-    match view.record(id)? {
+pub(super) fn of_kind(record: &Record<'_>, id: &str, wanted: Kind) -> Result<Fields, Trouble> {
+    match record.record(id)? {
         (kind, fields) if kind == wanted => Ok(fields),
         _ => Err(Trouble::bad("id", "bad-field")),
     }
 }
 
 /// The gauge of a check, where it is known.
-fn gauge_of(view: &View<'_>, fields: &Fields) -> Result<Option<Gauge>, Trouble> {
+fn gauge_of(record: &Record<'_>, fields: &Fields) -> Result<Option<Gauge>, Trouble> {
     let Some(id) = text(fields, "gauge") else { return Ok(None) };
-    Ok(view.journal.record(id)?.map(|(_, fields)| Gauge::read(&fields)))
+    Ok(record.journal.record(id)?.map(|(_, fields)| Gauge::read(&fields)))
 }
 
 /// The unit that a check's readings are typed in: that on the gauge's face.
-pub(super) fn reading_unit(view: &View<'_>, fields: &Fields) -> Result<VacuumUnit, Trouble> {
-    Ok(gauge_of(view, fields)?.and_then(|gauge| gauge.reads_in).unwrap_or(view.settings.vacuum))
+pub(super) fn reading_unit(record: &Record<'_>, fields: &Fields) -> Result<VacuumUnit, Trouble> {
+    Ok(gauge_of(record, fields)?.and_then(|gauge| gauge.reads_in).unwrap_or(record.settings.vacuum))
 }
 
 /// What was typed into a check's reading: a new one, or another figure for one there is.
 pub(super) fn read_reading(
-    view: &View<'_>,
+    record: &Record<'_>,
     id: &str,
     fields: &Fields,
     field: &str,
@@ -140,7 +141,7 @@ pub(super) fn read_reading(
 ) -> Result<NewValues, Trouble> {
     // Below ambient is what is meant, with the sign or without.
     let figures = typed.trim().trim_start_matches(['-', '\u{2212}']);
-    let unit = reading_unit(view, fields)?;
+    let unit = reading_unit(record, fields)?;
     let value = crate::record::typed::read(
         field,
         crate::record::Takes::Vacuum { least: 0.0, most: crate::record::reading::MOST_VACUUM },
@@ -148,22 +149,22 @@ pub(super) fn read_reading(
         Some(unit.ucum()),
     )?;
     let vacuum = Entered::<Vacuum>::from_json(&value).ok_or_else(|| Trouble::bad(field, "bad-quantity"))?;
-    within_span(view, fields, field, &vacuum)?;
+    within_span(record, fields, field, &vacuum)?;
     if field != NEXT {
         let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-reading"))?;
         let reading = Reading { vacuum, ..Reading::from_json(field, before)? };
         return Ok(vec![(field.to_owned(), reading.to_json(Some(before)))]);
     }
     let check = GaugeCheck::read(id, fields);
-    let (place, _) = next_place(view, &check, fields)?;
-    let reading = Reading { at: view.present(), place, vacuum, set: check.set };
+    let (place, _) = next_place(&check, fields);
+    let reading = Reading { at: record.present(), place, vacuum, set: check.set };
     // What was said of the readings before was not said of this one.
     Ok(vec![(field.to_owned(), reading.to_json(None)), ("readings_are_right".to_owned(), Value::Null)])
 }
 
 /// One step of a reading.
 pub(super) fn step_reading(
-    view: &View<'_>,
+    record: &Record<'_>,
     fields: &Fields,
     field: &str,
     steps: i32,
@@ -172,18 +173,18 @@ pub(super) fn step_reading(
     let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-reading"))?;
     let reading = Reading::from_json(field, before)?;
     let unit = reading.vacuum.unit();
-    let by = match gauge_of(view, fields)?.and_then(|gauge| gauge.resolution) {
+    let by = match gauge_of(record, fields)?.and_then(|gauge| gauge.resolution) {
         Some(resolution) => resolution.in_unit(unit),
         None => step(unit),
     };
     let next = reading.vacuum.quantity().in_unit(unit) + by * f64::from(steps);
     let vacuum = Entered::of((next.max(0.0) * 1000.0).round() / 1000.0, unit);
-    within_span(view, fields, field, &vacuum)?;
+    within_span(record, fields, field, &vacuum)?;
     Ok(vec![(field.to_owned(), Reading { vacuum, ..reading }.to_json(Some(before)))])
 }
 
-fn within_span(view: &View<'_>, fields: &Fields, field: &str, vacuum: &Entered<Vacuum>) -> Result<(), Trouble> {
-    let span = gauge_of(view, fields)?.and_then(|gauge| gauge.span);
+fn within_span(record: &Record<'_>, fields: &Fields, field: &str, vacuum: &Entered<Vacuum>) -> Result<(), Trouble> {
+    let span = gauge_of(record, fields)?.and_then(|gauge| gauge.span);
     match span.filter(|span| vacuum.quantity().canonical() > span.canonical() + 1e-6) {
         Some(span) => Err(Trouble::bad(field, "bad-beyond-span")
             .with("most", crate::quantity::say_decimal(span.in_unit(vacuum.unit()), vacuum.unit().places()))

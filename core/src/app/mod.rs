@@ -23,8 +23,6 @@ mod tonight;
 mod trace;
 mod whole;
 
-pub(crate) use plan::{is_part_before, part_before, OF_RHYTHM};
-pub(crate) use sharing::is_compared;
 pub use whole::look_after;
 
 use std::path::PathBuf;
@@ -32,7 +30,8 @@ use std::path::PathBuf;
 use age::secrecy::{ExposeSecret, SecretString};
 use serde_json::json;
 
-use crate::journal::{Journal, Salvaged};
+use crate::gather::{caution as cautions, Record};
+use crate::journal::{Journal, KeptDay, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Tone, Update};
 use crate::screen::{self, AlarmsAre, Said, View};
 use crate::share::exchange::Report;
@@ -70,6 +69,8 @@ pub struct App {
     alarms: AlarmsAre,
     /// What sets the visit sheet, where there is one.
     press: Option<Press>,
+    /// Days that had to be worked out for what was shown last.
+    worked_out: Vec<KeptDay>,
 }
 
 /// The present, as one call sees it.
@@ -113,6 +114,7 @@ impl App {
             waits: None,
             alarms: AlarmsAre::default(),
             press: None,
+            worked_out: Vec::new(),
         };
         app.name_by_key(present.now)?;
         if let Some(salvaged) = opened.salvaged {
@@ -159,19 +161,24 @@ impl App {
         self.journal.as_mut().ok_or_else(|| Trouble::new(Kind::Damaged, "trouble-damaged"))
     }
 
+    /// The record as this call sees it.
+    fn read(&self, present: Present) -> Result<Record<'_>, Trouble> {
+        let mut record = Record::new(self.journal()?, present.now, present.zone)?;
+        if let desk::For::Reading(shared) = &self.purpose {
+            record.shared = Some(shared);
+        }
+        Ok(record)
+    }
+
     fn view(&self, present: Present) -> Result<View<'_>, Trouble> {
-        let mut view = View::new(self.journal()?, &self.texts, present.now, present.zone)?;
+        let mut view = View::new(self.read(present)?, &self.texts);
         view.look_around = self.opening.look_around;
         view.said = &self.said;
         view.report = self.report.as_ref();
         view.alarms = self.alarms;
         view.asked = self.waiting.as_ref().map(|waiting| &waiting.asked);
         view.offered = self.offered.as_ref().map(|words| words.expose_secret());
-        match &self.purpose {
-            desk::For::Own => {}
-            desk::For::Desk => view.desk = true,
-            desk::For::Reading(shared) => view.shared = Some(shared),
-        }
+        view.desk = self.purpose == desk::For::Desk;
         Ok(view)
     }
 
@@ -195,7 +202,9 @@ impl App {
             }
             Ok(effects)
         })?;
-        Ok(Update { screen: self.here(clock)?, effects })
+        let screen = self.here(clock)?;
+        self.keep_days()?;
+        Ok(Update { screen, effects })
     }
 
     /// A place as it stands.
@@ -215,17 +224,33 @@ impl App {
             (desk::For::Desk | desk::For::Own, Place::OwnCard) => Some(self.own_card()?),
             _ => None,
         };
-        let screen = self.mended(present, |app| {
+        let (screen, worked_out) = self.mended(present, |app| {
             let mut view = app.view(present)?;
+            // The desk has families' cautions in its list, and none of its own.
+            if !view.desk {
+                view.cautions = cautions::standing(&view)?;
+            }
             view.own_card = card;
             view.family = family;
-            screen::show(&view, place)
+            let screen = screen::show(&view, place)?;
+            Ok((screen, view.record.worked_out()))
         })?;
+        self.worked_out = worked_out;
         Ok(match self.purpose {
             desk::For::Reading(_) => desk::closed(screen),
             desk::For::Desk => desk::without_places(screen),
             desk::For::Own => screen,
         })
+    }
+
+    /// Keeps the days that were worked out for what was shown, after a tap: a record that is only
+    /// looked at stays as it is.
+    fn keep_days(&mut self) -> Result<(), Trouble> {
+        let days = std::mem::take(&mut self.worked_out);
+        if !days.is_empty() && !matches!(self.purpose, desk::For::Reading(_)) {
+            self.journal()?.keep_days(&days);
+        }
+        Ok(())
     }
 
     /// The place the person is in. One that is gone gives way to the one before.

@@ -4,21 +4,19 @@ use std::io::Write;
 
 use serde_json::{json, Value};
 
-use super::sharing::is_compared;
 use super::{buzz, App, Present};
 use crate::journal::Writing;
 use crate::limits;
+use crate::record::plan_part::{part_before, OF_RHYTHM};
 use crate::record::{check, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::share::plan::{self, Addressee, ReadPlan};
 use crate::share::sealed::signed;
+use crate::share::sealed::spoken::is_compared;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The key of a plan's file begins so; behind it stands which.
 const PLAN: &str = "plan:";
-/// The fields of the rhythm that a plan may set.
-pub(crate) const OF_RHYTHM: &[&str] =
-    &["sessions_a_day", "longest_interval", "shortest_interval", "sleep_stretch", "night_sessions"];
 
 fn missing() -> Trouble {
     Trouble::new(TroubleKind::Missing, "trouble-no-such-record")
@@ -109,7 +107,7 @@ impl App {
     /// The same plan twice says nothing new; under the same number with other content, one of
     /// the two is not what it says.
     fn is_the_same(&self, read: &ReadPlan) -> Result<(), Trouble> {
-        let there = crate::screen::parts_of_plan(self.journal()?, &read.plan.0)?;
+        let there = crate::gather::plan::parts_of_plan(self.journal()?, &read.plan.0)?;
         let plan = self.journal()?.record(&read.plan.0)?.map(|(_, fields)| fields).unwrap_or_default();
         let says = |key: &str| plan.get(key) == read.plan.1.get(key);
         let same = ["at", "good_until", "plan_words"].into_iter().all(says)
@@ -125,8 +123,8 @@ impl App {
     }
 
     fn keep_plan(&mut self, read: &ReadPlan, key: &str, present: Present) -> Result<(), Trouble> {
-        let came = self.view(present)?.present();
-        let there = crate::screen::parts_of_plan(self.journal()?, &read.plan.0)?;
+        let came = self.read(present)?.present();
+        let there = crate::gather::plan::parts_of_plan(self.journal()?, &read.plan.0)?;
         self.journal_mut()?.act("plan-in", "", present.now, |w| {
             let (id, fields) = &read.plan;
             put(w, id, Kind::Plan, fields)?;
@@ -162,7 +160,7 @@ impl App {
     /// Accepts every part of a plan that was not answered, or none where one can't be.
     pub(super) fn plan_accept_all(&mut self, plan: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         let mut parts = Vec::new();
-        for (id, fields) in crate::screen::parts_of_plan(self.journal()?, plan)? {
+        for (id, fields) in crate::gather::plan::parts_of_plan(self.journal()?, plan)? {
             if text(&fields, "answer").is_none() {
                 parts.push((id.clone(), self.plan_part_sets(&id, true)?));
             }
@@ -176,7 +174,7 @@ impl App {
         accept: bool,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let at = self.view(present)?.present().to_json();
+        let at = self.read(present)?.present().to_json();
         let name = if accept { "plan-accepted" } else { "plan-left" };
         self.journal_mut()?.act(name, "", present.now, |w| {
             for (part, sets) in parts {
@@ -215,7 +213,7 @@ impl App {
     /// Asks where a plan goes: on a desk, for the family it was written for.
     pub(super) fn send_plan(&mut self, plan: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         self.plan_file(plan, present)?;
-        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        let day = self.read(present)?.today().date().format("%Y-%m-%d");
         Ok(vec![Effect::HandOver {
             key: format!("{PLAN}{plan}"),
             file_name: format!("{day}.{}", plan::ENDING),
@@ -234,7 +232,7 @@ impl App {
         let sealed = self.plan_file(plan, present)?;
         let told = |_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file");
         file.write_all(&sealed).and_then(|()| file.flush()).map_err(told)?;
-        let at = self.view(present)?.present().to_json();
+        let at = self.read(present)?.present().to_json();
         let revision = self.next_revision(plan)?;
         self.journal_mut()?.quiet_act(present.now, |w| {
             w.set(plan, "sent", &at)?;
@@ -265,8 +263,8 @@ impl App {
         let sealing_key = sealing_key.ok_or_else(|| Trouble::bad("sealing_key", "plan-no-key"))?;
         let from = self.own_card()?.name;
         let parts: Vec<Fields> =
-            crate::screen::parts_of_plan(self.journal()?, plan)?.into_iter().map(|(_, fields)| fields).collect();
-        let made = self.view(present)?.present();
+            crate::gather::plan::parts_of_plan(self.journal()?, plan)?.into_iter().map(|(_, fields)| fields).collect();
+        let made = self.read(present)?.present();
         let keys = self.own_keys()?;
         let revision = self.next_revision(plan)?;
         plan::write(plan, &fields, &parts, &Addressee { family, sealing_key, from, revision }, &keys, &made)
@@ -352,16 +350,6 @@ fn put(w: &mut Writing<'_>, id: &str, kind: Kind, fields: &Fields) -> Result<(),
 fn says_the_same(there: &Fields, new: &Fields) -> bool {
     let own = |key: &str| ["kind", "answer", "answered"].contains(&key);
     there.iter().filter(|(key, _)| !own(key)).eq(new.iter().filter(|(key, _)| !own(key)))
-}
-
-/// The record in which an answered part is kept as it was before a later plan changed it.
-pub(crate) fn part_before(part: &str) -> String {
-    format!("{part}-before")
-}
-
-/// Whether a record is such a part.
-pub(crate) fn is_part_before(part: &str) -> bool {
-    part.ends_with("-before")
 }
 
 /// The plan that such a part is said to be of: none that is shown.

@@ -3,12 +3,14 @@
 use serde_json::{json, Value};
 
 use super::{buzz, App, Present};
+use crate::gather::asks::ASKS_ABOUT_LONG;
+use crate::gather::set_up::SetUp;
+use crate::gather::Record;
 use crate::journal::Writing;
 use crate::quantity::{Entered, Level, Quantity, Score, Speed, SpeedUnit, Vacuum};
 use crate::record::mark::{Does, Mark, Phase};
 use crate::record::{check, whole, Kind, Session, Setting, MARKS, SETTINGS};
 use crate::screen::shapes::{Deed, Effect, Tone};
-use crate::screen::{SetUp, View, ASKS_ABOUT_LONG};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
 
@@ -42,11 +44,11 @@ impl App {
         if self.journal()?.running()?.is_some() {
             return self.session_effects(present);
         }
-        let view = self.view(present)?;
-        let set_up = SetUp::for_next(&view)?;
-        let at = view.present();
+        let record = self.read(present)?;
+        let set_up = SetUp::next(&record)?;
+        let at = record.present();
         let pumps = set_up.method == "electric_pump";
-        let setting = if pumps { last_setting(&view, &set_up, Phase::Letdown)? } else { Setting::default() };
+        let setting = if pumps { last_setting(&record, &set_up, Phase::Letdown)? } else { Setting::default() };
         self.journal_mut()?.act("start", "", present.now, |w| {
             let id = w.new_id();
             let mut set = |field: &str, value: Value| w.set(&id, field, &value);
@@ -91,31 +93,31 @@ impl App {
         ])
     }
 
-    fn running_session(&self, view: &View<'_>) -> Result<Session, Trouble> {
-        let row = view.journal.running()?.ok_or_else(|| Trouble::bad("", "no-session-running"))?;
-        view.session(&row.subject)
+    fn running_session(&self, record: &Record<'_>) -> Result<Session, Trouble> {
+        let row = record.journal.running()?.ok_or_else(|| Trouble::bad("", "no-session-running"))?;
+        record.session(&row.subject)
     }
 
     pub(super) fn mark(&mut self, deed: Deed, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let session = self.running_session(&view)?;
-        let at = view.present();
+        let record = self.read(present)?;
+        let session = self.running_session(&record)?;
+        let at = record.present();
         let levels = match session.pump.as_deref() {
-            Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+            Some(pump) => record.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
             None => None,
         };
         let id = session.id.clone();
         let plain = |does: Does| vec![(None, does)];
         let marks: Vec<(Option<String>, Does)> = match deed {
-            Deed::LetdownPhase => phase_marks(&view, &session, Phase::Letdown)?,
-            Deed::ExpressionPhase => phase_marks(&view, &session, Phase::Expression)?,
+            Deed::LetdownPhase => phase_marks(&record, &session, Phase::Letdown)?,
+            Deed::ExpressionPhase => phase_marks(&record, &session, Phase::Expression)?,
             Deed::Rest => plain(Does::Phase(Phase::Rest)),
             Deed::Letdown => plain(Does::Letdown),
             Deed::Hurts => plain(Does::Pain { score: None }),
             Deed::Stronger | Deed::Softer | Deed::TurnedDown => {
                 vec![vacuum_mark(&session, present.now, deed, levels)?]
             }
-            Deed::Faster | Deed::Slower => vec![cycles_mark(&view, &session, present.now, deed)?],
+            Deed::Faster | Deed::Slower => vec![cycles_mark(&record, &session, present.now, deed)?],
             Deed::AsLastTime => confirmed(&session, present.now),
         };
         self.journal_mut()?.act(deed_name(deed), &id, present.now, |w| {
@@ -131,9 +133,9 @@ impl App {
     }
 
     pub(super) fn pain(&mut self, mark: &str, score: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let session = match view.journal.running()? {
-            Some(row) => view.session(&row.subject)?,
+        let record = self.read(present)?;
+        let session = match record.journal.running()? {
+            Some(row) => record.session(&row.subject)?,
             None => return Err(Trouble::bad("", "no-session-running")),
         };
         let there = session.marks.iter().any(|(f, m)| f == mark && matches!(m.does, Does::Pain { .. }));
@@ -153,8 +155,8 @@ impl App {
     }
 
     pub(super) fn finish(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let session = self.running_session(&view)?;
+        let record = self.read(present)?;
+        let session = self.running_session(&record)?;
         self.end(&session.id, present.now, present)
     }
 
@@ -163,8 +165,8 @@ impl App {
     }
 
     fn end(&mut self, id: &str, at: Instant, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let (kind, mut fields) = view.record(id)?;
+        let record = self.read(present)?;
+        let (kind, mut fields) = record.record(id)?;
         if kind != Kind::Session {
             return Err(Trouble::bad("ended", "bad-field"));
         }
@@ -175,7 +177,7 @@ impl App {
             Some(started) if wound_back && at == present.now => started.instant(),
             _ => at,
         };
-        let ended = Moment::new(at, view.zone).to_json();
+        let ended = Moment::new(at, record.zone).to_json();
         fields.insert("ended".to_owned(), ended.clone());
         check::whole_record(kind, &fields, Some(present.now.max(at)), None)?;
         self.journal_mut()?.act("finish", id, present.now, |w| w.set(id, "ended", &ended))?;
@@ -188,8 +190,8 @@ impl App {
     }
 
     pub(super) fn still_running(&mut self, id: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let at = self.view(present)?.present().to_json();
-        self.view(present)?.record(id)?;
+        let at = self.read(present)?.present().to_json();
+        self.read(present)?.record(id)?;
         self.journal_mut()?.quiet_act(present.now, |w| w.set(id, "asked", &at))?;
         self.session_effects(present)
     }
@@ -245,16 +247,16 @@ fn amend(w: &mut Writing<'_>, id: &str, field: &str, does: Does) -> Result<(), T
 }
 
 /// A phase begins: with it comes what was last set for it.
-fn phase_marks(view: &View<'_>, session: &Session, phase: Phase) -> Result<Vec<(Option<String>, Does)>, Trouble> {
+fn phase_marks(record: &Record<'_>, session: &Session, phase: Phase) -> Result<Vec<(Option<String>, Does)>, Trouble> {
     let mut marks = vec![(None, Does::Phase(phase))];
     if session.method.as_deref() != Some("electric_pump") {
         return Ok(marks);
     }
-    let own = setting_of_phase(session, phase, view.now);
+    let own = setting_of_phase(session, phase, record.now);
     let set_up = SetUp { method: "electric_pump".to_owned(), sides: session.sides, pump: session.pump.clone() };
     let wanted = match own {
         Some(own) => own,
-        None => last_setting(view, &set_up, phase)?,
+        None => last_setting(record, &set_up, phase)?,
     };
     marks.extend(carried_over(wanted).map(|does| (None, does)));
     Ok(marks)
@@ -270,17 +272,17 @@ fn setting_of_phase(session: &Session, phase: Phase, end: Instant) -> Option<Set
 }
 
 /// What was set last time for a phase, on this pump and these sides.
-fn last_setting(view: &View<'_>, set_up: &SetUp, phase: Phase) -> Result<Setting, Trouble> {
-    for row in view.journal.latest_sessions(view.now, LOOKS_BACK)? {
-        let session = view.session(&row.subject)?;
+fn last_setting(record: &Record<'_>, set_up: &SetUp, phase: Phase) -> Result<Setting, Trouble> {
+    for row in record.journal.latest_sessions(record.now, LOOKS_BACK)? {
+        let session = record.session(&row.subject)?;
         if session.pump != set_up.pump || session.sides != set_up.sides {
             continue;
         }
-        let end = row.until.unwrap_or(view.now);
+        let end = row.until.unwrap_or(record.now);
         if let Some(setting) = setting_of_phase(&session, phase, end) {
             return Ok(setting);
         }
-        if let Some(setting) = written_setting(view, &row.subject, phase)? {
+        if let Some(setting) = written_setting(record, &row.subject, phase)? {
             return Ok(setting);
         }
     }
@@ -288,8 +290,8 @@ fn last_setting(view: &View<'_>, set_up: &SetUp, phase: Phase) -> Result<Setting
 }
 
 /// A setting that was written down afterwards, field by field.
-fn written_setting(view: &View<'_>, id: &str, phase: Phase) -> Result<Option<Setting>, Trouble> {
-    let (_, fields) = view.record(id)?;
+fn written_setting(record: &Record<'_>, id: &str, phase: Phase) -> Result<Option<Setting>, Trouble> {
+    let (_, fields) = record.record(id)?;
     let name = phase.name();
     let setting = Setting {
         level: whole(&fields, &format!("level_{name}")).map(Level::new),
@@ -379,7 +381,7 @@ fn in_same_unit(before: &Entered<Vacuum>, canonical: f64) -> Entered<Vacuum> {
 }
 
 fn cycles_mark(
-    view: &View<'_>,
+    record: &Record<'_>,
     session: &Session,
     now: Instant,
     deed: Deed,
@@ -388,7 +390,7 @@ fn cycles_mark(
     let step = if deed == Deed::Faster { SPEED_STEP } else { -SPEED_STEP };
     let next = match setting.cycles {
         Some(cycles) => (cycles.quantity().canonical() + step).clamp(1.0, 240.0),
-        None => first_speed(view, session)?,
+        None => first_speed(record, session)?,
     };
     let same = same_change(session, now, |does| matches!(does, Does::Setting { cycles: Some(_), carried: false, .. }));
     let (level, vacuum, for_discomfort) = match same.map(|(_, m)| &m.does) {
@@ -400,9 +402,9 @@ fn cycles_mark(
 }
 
 /// The middle of the pump's stated range, where its maker states one.
-fn first_speed(view: &View<'_>, session: &Session) -> Result<f64, Trouble> {
+fn first_speed(record: &Record<'_>, session: &Session) -> Result<f64, Trouble> {
     let Some(pump) = session.pump.as_deref() else { return Ok(FIRST_SPEED) };
-    let Some((_, fields)) = view.journal.record(pump)? else { return Ok(FIRST_SPEED) };
+    let Some((_, fields)) = record.journal.record(pump)? else { return Ok(FIRST_SPEED) };
     let bound = |key: &str| fields.get(key).and_then(Entered::<Speed>::from_json).map(|e| e.quantity().canonical());
     Ok(match (bound("cycles_low"), bound("cycles_high")) {
         (Some(low), Some(high)) => ((low + high) / 2.0).round(),

@@ -15,7 +15,8 @@ use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::exchange::Report;
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::sealed::{self, own_keys::OwnKeys, passphrase, spoken, OpenWith, SealFor, Sealed};
+use crate::share::sealed::spoken::is_compared;
+use crate::share::sealed::{self, own_keys::OwnKeys, passphrase, OpenWith, SealFor, Sealed};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The key of a sealed family file begins so; behind it stands for whom.
@@ -45,7 +46,7 @@ impl App {
     }
 
     fn ask_where_sealed(&mut self, to: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        let day = self.read(present)?.today().date().format("%Y-%m-%d");
         Ok(vec![Effect::HandOver {
             key: format!("{FAMILY}{to}"),
             file_name: format!("{day}.{}", family_file::ENDING),
@@ -254,11 +255,4 @@ impl App {
         }
         Ok(())
     }
-}
-
-/// Whether the words of a consultant's keys were compared, as the keys stand.
-pub(crate) fn is_compared(consultant: &Fields) -> bool {
-    let key = |field: &str| text(consultant, field).unwrap_or_default();
-    let mark = spoken::mark(key("sealing_key"), key("signing_key"));
-    mark.is_some() && mark.as_deref() == text(consultant, "compared")
 }

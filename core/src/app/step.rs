@@ -5,13 +5,13 @@ use serde_json::{json, Value};
 use super::enter::{moved, NewValues};
 use super::session::FIRST_SPEED;
 use super::{buzz, App, Present};
+use crate::gather::Record;
 use crate::quantity::{
     AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature,
     TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
 };
-use crate::record::{moment, Amount, Fields, Kind, Mark, Takes, MARKS, READINGS};
+use crate::record::{moment, typed_unit, Amount, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS};
 use crate::screen::shapes::Effect;
-use crate::screen::{typed_unit, View, DATE_OF};
 use crate::time::{Moment, Span, Zone};
 use crate::trouble::Trouble;
 
@@ -22,40 +22,40 @@ const MARK_STEP: Span = Span::minutes(1);
 
 impl App {
     pub(super) fn step(&mut self, id: &str, field: &str, steps: i32, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let (kind, fields) = view.record(id)?;
-        let values = stepped(&view, kind, &fields, field, steps)?;
+        let record = self.read(present)?;
+        let (kind, fields) = record.record(id)?;
+        let values = stepped(&record, kind, &fields, field, steps)?;
         self.set_fields(id, kind, fields, values, "enter", present)?;
         Ok(vec![buzz("step")])
     }
 }
 
-fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32) -> Result<NewValues, Trouble> {
+fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32) -> Result<NewValues, Trouble> {
     if field.starts_with(MARKS) {
         let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
         let mark = Mark::from_json(field, before)?;
-        let moved = Mark { at: later(&mark.at, MARK_STEP, steps, view.zone), ..mark };
+        let moved = Mark { at: later(&mark.at, MARK_STEP, steps, record.zone), ..mark };
         return Ok(vec![(field.to_owned(), moved.to_json(Some(before)))]);
     }
     if field.starts_with(READINGS) {
-        return super::kit::step_reading(view, fields, field, steps, |unit| step_of(unit.ucum()));
+        return super::kit::step_reading(record, fields, field, steps, |unit| step_of(unit.ucum()));
     }
     if let Some(base) = field.strip_suffix(DATE_OF) {
         let before = moment(fields, base).ok_or_else(|| Trouble::bad(base, "bad-moment"))?;
-        let zone = before.zone().unwrap_or(view.zone);
+        let zone = before.zone().unwrap_or(record.zone);
         let date = before.on_the_wall() + chrono::Duration::days(i64::from(steps));
         let at = Moment::new(crate::time::resolve(date, zone).instant, zone);
         return Ok(moved(fields, base, at, base == "started"));
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     let before = fields.get(field);
-    let unit = typed_unit(view, kind, fields, spec.takes).unwrap_or_default();
+    let unit = typed_unit(&record.settings, kind, fields, spec.takes).unwrap_or_default();
     let value = match spec.takes {
         Takes::Moment => {
             let at = match (moment(fields, field), moment(fields, "started")) {
-                (Some(at), _) => later(&at, MOMENT_STEP, steps, view.zone),
-                (None, Some(started)) => later(&started, MOMENT_STEP, steps, view.zone),
-                (None, None) => view.present(),
+                (Some(at), _) => later(&at, MOMENT_STEP, steps, record.zone),
+                (None, Some(started)) => later(&started, MOMENT_STEP, steps, record.zone),
+                (None, None) => record.present(),
             };
             return Ok(moved(fields, field, at, false));
         }
@@ -64,7 +64,7 @@ fn stepped(view: &View<'_>, kind: Kind, fields: &Fields, field: &str, steps: i32
                 before.and_then(Value::as_str).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
             let date = match date {
                 Some(date) => date + chrono::Duration::days(i64::from(steps)),
-                None => view.today().date(),
+                None => record.today().date(),
             };
             json!(date.format("%Y-%m-%d").to_string())
         }

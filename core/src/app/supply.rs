@@ -18,7 +18,7 @@ impl App {
         name: &str,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let (kind, _) = self.view(present)?.record(session)?;
+        let (kind, _) = self.read(present)?.record(session)?;
         if kind != Kind::Session {
             return Err(Trouble::bad("session", "bad-field"));
         }
@@ -32,7 +32,7 @@ impl App {
         if at > present.now.plus(check::LEEWAY) {
             return Err(Trouble::bad("started", "bad-future"));
         }
-        let zone = self.view(present)?.zone;
+        let zone = self.read(present)?.zone;
         self.add_at(Kind::Session, &Moment::new(at, zone), present)
     }
 }

@@ -6,10 +6,12 @@ use std::io::Write;
 use serde_json::json;
 
 use super::{buzz, App, Present};
+use crate::answer::night::reminders::PUT_OFF;
 use crate::answer::night::{Reminder, Reminds};
+use crate::gather::tonight::Look;
 use crate::record::{Kind, RHYTHM};
+use crate::screen::reminder_words;
 use crate::screen::shapes::Effect;
-use crate::screen::{reminder_words, Look, PUT_OFF};
 use crate::share::calendar;
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
@@ -29,13 +31,13 @@ impl App {
         to: Option<Instant>,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
-        let view = self.view(present)?;
-        let plan = Look::read(&view)?.plan;
+        let record = self.read(present)?;
+        let plan = Look::read(&record)?.plan;
         let there = plan.is_some_and(|plan| plan.late_since == Some(of) || plan.sessions.iter().any(|s| s.at == of));
         if !there {
             return Err(Trouble::bad("of", "bad-not-planned"));
         }
-        let moment = |at: Instant| Moment::new(at, view.zone).to_json();
+        let moment = |at: Instant| Moment::new(at, record.zone).to_json();
         let (at, of, to) = (moment(present.now), moment(of), to.map(moment));
         self.journal_mut()?.act(name, "", present.now, |w| {
             let id = w.new_id();
@@ -108,7 +110,7 @@ impl App {
     }
 
     pub(super) fn hand_over_calendar(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        let day = self.read(present)?.today().date().format("%Y-%m-%d");
         Ok(vec![Effect::HandOver {
             key: "calendar".to_owned(),
             file_name: format!("drawwell-plan-{day}.ics"),

@@ -19,13 +19,13 @@ const TELLS: usize = 40;
 impl App {
     /// Writes a trace down, and opens it.
     pub(super) fn begin_trace(&mut self, pump: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        of_kind(&self.view(present)?, pump, Kind::Pump)?;
+        of_kind(&self.read(present)?, pump, Kind::Pump)?;
         self.add_trace(Some(pump), present)?;
         Ok(vec![buzz("add")])
     }
 
     fn add_trace(&mut self, pump: Option<&str>, present: Present) -> Result<String, Trouble> {
-        let at = self.view(present)?.present().to_json();
+        let at = self.read(present)?.present().to_json();
         let id = self.journal_mut()?.act("add", "", present.now, |w| {
             let id = w.new_id();
             w.set(&id, "kind", &json!(Kind::Trace.name()))?;
@@ -41,7 +41,7 @@ impl App {
 
     /// Asks for the file of a trace.
     pub(super) fn pick_trace(&mut self, trace: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        of_kind(&self.view(present)?, trace, Kind::Trace)?;
+        of_kind(&self.read(present)?, trace, Kind::Trace)?;
         self.awaits = Some(trace.to_owned());
         Ok(vec![Effect::PickFile {
             key: "trace".to_owned(),
@@ -76,27 +76,27 @@ impl App {
                 },
             )
         })?;
-        let view = self.view(present)?;
+        let record = self.read(present)?;
         let waiting = |id: &str| -> Result<bool, Trouble> {
-            Ok(view.journal.record(id)?.is_some_and(|(kind, f)| kind == Kind::Trace && !f.contains_key("findings")))
+            Ok(record.journal.record(id)?.is_some_and(|(kind, f)| kind == Kind::Trace && !f.contains_key("findings")))
         };
-        let asked = self.awaits.clone().filter(|id| view.journal.record(id).is_ok_and(|found| found.is_some()));
-        let latest = view.journal.of_kind(Kind::Trace)?.into_iter().rev().map(|row| row.subject);
+        let asked = self.awaits.clone().filter(|id| record.journal.record(id).is_ok_and(|found| found.is_some()));
+        let latest = record.journal.of_kind(Kind::Trace)?.into_iter().rev().map(|row| row.subject);
         let mut target = asked;
         for id in latest {
             if target.is_none() && waiting(&id)? {
                 target = Some(id);
             }
         }
-        let pump = match view.journal.of_kind(Kind::Pump)?.as_slice() {
+        let pump = match record.journal.of_kind(Kind::Pump)?.as_slice() {
             [only] => Some(only.subject.clone()),
-            _ => view.settings.next_pump.clone(),
+            _ => record.settings.next_pump.clone(),
         };
         let id = match target {
             Some(id) => id,
             None => self.add_trace(pump.as_deref(), present)?,
         };
-        let (kind, fields) = self.view(present)?.record(&id)?;
+        let (kind, fields) = self.read(present)?.record(&id)?;
         let mut values = vec![("findings".to_owned(), findings.to_json()), ("unit_is_right".to_owned(), Value::Null)];
         if let Some(unit) = read.unit {
             values.push(("unit".to_owned(), json!(unit.ucum())));

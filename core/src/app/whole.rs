@@ -33,7 +33,7 @@ impl App {
     }
 
     pub(super) fn hand_over(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.view(present)?.today().date().format("%Y-%m-%d");
+        let day = self.read(present)?.today().date().format("%Y-%m-%d");
         Ok(vec![Effect::HandOver {
             key: "record".to_owned(),
             file_name: format!("drawwell-{day}.jsonl"),

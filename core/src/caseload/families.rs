@@ -2,12 +2,14 @@
 
 use std::path::{Path, PathBuf};
 
-use super::{as_of, Beside, Caseload, Opened, Reason};
+use super::{as_of, Beside, Caseload, Opened};
 use crate::app::App;
+use crate::gather::reasons::Reason;
+use crate::gather::{Record, Shared};
 use crate::journal::Journal;
 use crate::record::{moment, text, Kind};
 use crate::screen::shapes::{Clock, Place};
-use crate::screen::{Shared, View};
+use crate::screen::View;
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
@@ -127,9 +129,9 @@ impl Caseload {
             Err(trouble) => return Ok(vec![Reason::CannotBeRead(trouble.key)]),
         };
         let (_, zone) = super::present(at);
-        let mut view = View::new(&journal, self.texts(), now, zone)?;
-        view.shared = Some(kit);
-        super::reasons::of(&view, &kit.rules)
+        let mut record = Record::new(&journal, now, zone)?;
+        record.shared = Some(kit);
+        super::reasons::of(&View::new(record, self.texts()), &kit.rules)
     }
 
     /// Removes a family from this machine for good: its journal with all copies, and what

@@ -16,18 +16,19 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use crate::app::{App, Present};
+use crate::gather::Shared;
 use crate::private_file;
 use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadScreen, CaseloadUpdate, Clock, Effect, Event, Opening, Place, Screen};
-use crate::screen::{caseload as drawn, Shared, View};
+use crate::screen::{caseload as drawn, View};
 use crate::share::sheet::Press;
 use crate::text::Texts;
 use crate::time::{Instant, Moment, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
+pub use crate::gather::reasons::{Rank, Reason};
 pub use families::erase_files;
-pub use reasons::{Rank, Reason};
 
 /// The name of the desk's own journal in the caseload's folder.
 const DESK: &str = "desk.drawwell";
@@ -198,7 +199,7 @@ impl Caseload {
         };
         if let Some(family) = &mut family {
             let (now, zone) = present(clock);
-            family.settings = family.settings.clone().said_as(&self.desk.desk_view(now, zone)?.settings);
+            family.record.settings = family.record.settings.clone().said_as(&self.desk.desk_view(now, zone)?.settings);
         }
         match place {
             Some(place) => self.desk.show_for(family.as_ref(), place, clock),
@@ -225,7 +226,7 @@ impl Caseload {
             let name = crate::record::text(&fields, NAME_OF_CASE).map(str::to_owned);
             let Some(found) = self.found.get(&row.subject) else { continue };
             let mut reasons = found.reasons.clone();
-            reasons.extend(reasons::visit_due(&fields, view.today(), &self.found_with.rules));
+            reasons.extend(crate::gather::reasons::visit_due(&fields, view.today(), &self.found_with.rules));
             reasons.sort_by_key(Reason::rank);
             rows.push(drawn::Row { id: row.subject, name, shared: found.shared.clone(), reasons });
         }

@@ -1,82 +1,21 @@
-//! Why a family needs a look. No score: each reason is told in words, and the order is that
-//! of the reasons.
+//! The reasons why a family needs a look, with what only words of its own record can say.
 
 use crate::answer::caution::Caution;
-use crate::guidance::{CaseloadRules, Urgency};
-use crate::record::{date, Fields, Kind};
-use crate::screen::{below_its_range, caution_became, caution_title, cautions_since, View};
-use crate::time::{Instant, LocalDay, Span};
+use crate::gather::caution::urgent_since;
+use crate::gather::kit::below_its_range;
+use crate::gather::reasons::{gap, Reason};
+use crate::guidance::CaseloadRules;
+use crate::record::Kind;
+use crate::screen::{caution_became, caution_title, View};
+use crate::time::Span;
 use crate::trouble::Trouble;
 
 /// What was urgent and is over is told for so long.
 const TELLS_BACK: Span = Span::hours(14 * 24);
 
-/// A reason for a look.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Reason {
-    /// The record on this machine can't be read.
-    CannotBeRead(&'static str),
-    /// A caution stands.
-    Caution {
-        /// The caution.
-        caution: Caution,
-        /// What it is about, in the words of the family's record: a pump is named there.
-        title: String,
-    },
-    /// A caution that was urgent and is over since the record was shared before.
-    Was {
-        /// What it was about.
-        title: String,
-        /// What became of it, in words.
-        became: String,
-    },
-    /// A pump pulls below its range.
-    PumpBelow {
-        /// What it goes by.
-        pump: String,
-    },
-    /// Nothing was written down for so long before the record was shared.
-    Gap {
-        /// The end of the last session.
-        since: Instant,
-        /// How long.
-        lasted: Span,
-    },
-    /// The visit is due.
-    VisitDue(LocalDay),
-}
-
-/// Where a reason stands among all: the first needs a look first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Rank(u8);
-
-impl Rank {
-    /// No reason at all.
-    pub const NONE: Self = Self(u8::MAX);
-}
-
-impl Reason {
-    /// Where it stands among all reasons.
-    pub fn rank(&self) -> Rank {
-        Rank(match self {
-            Self::Caution { caution, .. } => match caution.urgency() {
-                Urgency::Now => 0,
-                Urgency::Today => 1,
-                Urgency::Soon => 2,
-                Urgency::Consultant => 4,
-            },
-            Self::CannotBeRead(_) => 3,
-            Self::PumpBelow { .. } => 5,
-            Self::Was { .. } => 6,
-            Self::Gap { .. } => 7,
-            Self::VisitDue(_) => 8,
-        })
-    }
-}
-
 /// The reasons within a family's record, as of the view.
 pub(super) fn of(view: &View<'_>, rules: &CaseloadRules) -> Result<Vec<Reason>, Trouble> {
-    let all = cautions_since(view, view.now.minus(TELLS_BACK))?;
+    let all = urgent_since(view, view.now.minus(TELLS_BACK))?;
     let over: Vec<Reason> =
         all.iter().filter(|c| !c.stands() && c.source.urgency_waits()).map(|c| was(view, c)).collect();
     let cautions: Vec<Caution> = all.into_iter().filter(Caution::stands).collect();
@@ -95,20 +34,4 @@ pub(super) fn of(view: &View<'_>, rules: &CaseloadRules) -> Result<Vec<Reason>, 
 
 fn was(view: &View<'_>, caution: &Caution) -> Reason {
     Reason::Was { title: caution_title(view, caution), became: caution_became(view, caution) }
-}
-
-/// Nothing written down for long, in a record that had sessions.
-fn gap(view: &View<'_>, rules: &CaseloadRules) -> Result<Option<Reason>, Trouble> {
-    let latest = view.journal.latest_sessions(view.now, 1)?;
-    let since = latest.first().and_then(|row| row.until.or(row.at));
-    Ok(since.and_then(|since| {
-        let lasted = view.now.since(since);
-        (lasted >= rules.look_after_gap).then_some(Reason::Gap { since, lasted })
-    }))
-}
-
-/// The next visit, where its day is near or past.
-pub(super) fn visit_due(case: &Fields, today: LocalDay, rules: &CaseloadRules) -> Option<Reason> {
-    let due = LocalDay::on(date(case, "next_visit")?);
-    (due.days_since(today) <= i64::from(rules.visit_ahead.get())).then_some(Reason::VisitDue(due))
 }

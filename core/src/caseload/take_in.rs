@@ -5,6 +5,7 @@ use std::io::BufRead;
 use serde_json::json;
 
 use super::{Beside, Caseload};
+use crate::gather::{self, Record};
 use crate::journal::Journal;
 use crate::limits;
 use crate::record::{text, Kind, NAME_OF_CASE};
@@ -162,6 +163,7 @@ impl Caseload {
         }
         let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
         let merged = journal.merge(&changes, now)?;
+        keep_days(&journal, &super::as_of(clock, Some(&header.made)))?;
         drop(journal);
         // An older file after a newer one adds what the newer did not have, and is no news.
         let id = self.case_of(&header.family, pinned, &header.made, clock)?;
@@ -230,15 +232,17 @@ impl Caseload {
         let path = self.path_of(&family);
         let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
         let report = exchange::begin_with(&mut journal, &mut &*plain, now);
-        drop(journal);
         match report {
             Ok(report) if report.taken > 0 => {
                 let (_, zone) = super::present(clock);
                 let latest = report.latest.filter(|at| at.instant() <= now);
                 let made = latest.unwrap_or_else(|| Moment::new(now, zone));
+                keep_days(&journal, &super::as_of(clock, Some(&made)))?;
+                drop(journal);
                 self.case_of(&family, None, &made, clock)
             }
             other => {
+                drop(journal);
                 super::erase_files(&path)?;
                 Err(other.err().unwrap_or(why))
             }
@@ -309,4 +313,14 @@ impl Caseload {
         let name = text(&settings, "sheet_name").map(|name| names::shown(name).chars().take(80).collect());
         Ok(name)
     }
+}
+
+/// Works out what each day made while the file comes in: the list and the family's screens only
+/// read.
+fn keep_days(journal: &Journal, at: &Clock) -> Result<(), Trouble> {
+    let (now, zone) = super::present(at);
+    let record = Record::new(journal, now, zone)?;
+    gather::supply::work_out_all(&record)?;
+    journal.keep_days(&record.worked_out());
+    Ok(())
 }

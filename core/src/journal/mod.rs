@@ -28,13 +28,14 @@ mod secrets;
 mod verify;
 mod writing;
 
+pub use crate::record::Row;
 pub use act::{Act, Difference};
 pub use backup::KEPT_BACKUPS;
 pub use change::{Change, Dot, GONE};
 pub use clock::Stamp;
 pub use merging::Merged;
 pub use open::Opened;
-pub use projection::{DayRollup, Row};
+pub use projection::DayRollup;
 pub use reading::{Head, LateEdit};
 pub use removals::KeptDay;
 pub use runs::Ran;

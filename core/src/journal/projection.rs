@@ -9,7 +9,7 @@ use serde_json::Value;
 use super::{built, fold, removals, runs};
 use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
-use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Run, Session, MARKS, SETTINGS};
+use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Row, Run, Session, MARKS, SETTINGS};
 use crate::time::{DayStart, Instant, LocalDay};
 use crate::trouble::Trouble;
 
@@ -17,27 +17,6 @@ use crate::trouble::Trouble;
 const NO_TIME: i64 = i64::MIN;
 /// Stands for "no day" in the index.
 const NO_DAY: i32 = i32::MIN;
-
-/// A record in the index.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Row {
-    /// Its id.
-    pub subject: String,
-    /// Its kind.
-    pub kind: Kind,
-    /// When it was, if it stands in a day.
-    pub at: Option<Instant>,
-    /// When it ended.
-    pub until: Option<Instant>,
-    /// The local day it belongs to.
-    pub day: Option<LocalDay>,
-    /// A session that has not ended.
-    pub running: bool,
-    /// An amount can still be written down.
-    pub lacks: bool,
-    /// Taken out by the person.
-    pub taken_out: bool,
-}
 
 /// What a day brought by the clock. What is unknown is counted, never added.
 #[derive(Debug, Clone, Copy, PartialEq)]

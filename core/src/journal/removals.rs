@@ -191,6 +191,6 @@ pub struct KeptDay {
     pub production: Option<Production>,
     /// How much of it was observed.
     pub observed: Share,
-    /// All of it, as [`crate::answer::supply::kept`] writes it.
+    /// All of it, as who worked it out wrote it.
     pub made: Vec<u8>,
 }

@@ -1,24 +1,12 @@
 //! After a session: the water line of each side, drawn up with the thumb.
 
-use super::scale::{amount_of, AmountScale};
+use super::scale::{self, amount_of};
 use super::shapes::{Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, Part, Place, Screen, Sign, Weight};
-use super::{strip, View, ASKS_FOR_AMOUNTS};
+use super::{strip, View};
+use crate::gather::amount_scale::AmountScale;
 use crate::quantity::Unit;
 use crate::record::{Amount, Session};
 use crate::trouble::Trouble;
-
-/// The session whose amounts are asked for now, if any: the one that ended
-/// last, a short while ago, and has not been settled.
-pub(super) fn to_ask(view: &View<'_>) -> Result<Option<Session>, Trouble> {
-    let Some(row) = view.journal.latest_sessions(view.now, 1)?.into_iter().next() else { return Ok(None) };
-    let Some(until) = row.until else { return Ok(None) };
-    if view.now.since(until) > ASKS_FOR_AMOUNTS {
-        return Ok(None);
-    }
-    let session = view.session(&row.subject)?;
-    let asks = session.collects() && !session.settled && !session.afterwards;
-    Ok(asks.then_some(session))
-}
 
 pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble> {
     let words = view.words();
@@ -57,7 +45,7 @@ pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble
             caption: words.with("amounts-caption", &[("span", lasted.into())]),
             strip: strip::draw(view, session, view.now),
             columns,
-            scale: scale.ticks(view),
+            scale: scale::ticks(view, &scale),
             together: ChoiceRow {
                 key: "together".to_owned(),
                 label: words.say("amounts-measured"),
@@ -127,7 +115,7 @@ fn column(
     };
     let unknown = matches!(amount, Some(Amount::Unknown));
     AmountColumn {
-        readings: scale.readings(view),
+        readings: scale::readings(view, scale),
         unit: scale.unit().ucum().to_owned(),
         less: step("less", -1, Sign::Softer).open(amount.and_then(Amount::known).is_some()),
         more: step("more", 1, Sign::Stronger),

@@ -1,12 +1,13 @@
 //! One local day: what came by the clock, and everything written down in it.
 
-use super::scale::AmountScale;
 use super::shapes::{
     Action, DayBar, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick, Weight,
 };
 use super::{signs_said, strip, View};
-use crate::journal::{DayRollup, Row};
+use crate::gather::amount_scale::AmountScale;
+use crate::journal::DayRollup;
 use crate::quantity::{Entered, Quantity, Volume};
+use crate::record::Row;
 use crate::record::{moment, text, Amount, Fields, Kind, Session};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -158,7 +159,7 @@ fn picture(view: &View<'_>, day: LocalDay, days_back: u32, sessions: &[Session])
     DayPicture {
         bars,
         ticks: (0..=4).map(|q| Tick { at: q as f32 / 4.0, label: words.hour(start.hour() + q * 6) }).collect(),
-        scale: scale.ticks(view).into_iter().filter(|t| t.at == 0.5 || t.at == 1.0).collect(),
+        scale: crate::screen::scale::ticks(view, &scale).into_iter().filter(|t| t.at == 0.5 || t.at == 1.0).collect(),
         now: (days_back == 0).then(|| day.place_of(&view.present(), start)),
         spoken,
     }

@@ -7,14 +7,11 @@ use super::View;
 use crate::guidance::Rules;
 use crate::quantity::{
     AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Entered, Length, LengthUnit, Mass, Quantity, Speed,
-    SpeedUnit, Temperature, Unit, Vacuum, VacuumUnit, Volume,
+    SpeedUnit, Temperature, Vacuum, Volume,
 };
-use crate::record::{Amount, Fields, Gauge, Kind, Sizes, Spec, Takes};
+use crate::record::{vacuum_unit, Amount, Fields, Kind, Sizes, Spec, Takes, DATE_OF};
 use crate::time::Moment;
 use crate::trouble::Trouble;
-
-/// Name of the second row of a moment: its date.
-pub(crate) const DATE_OF: &str = "/date";
 
 /// The rows of a field: one, or two for a moment (time and date).
 pub(super) fn rows(
@@ -25,7 +22,7 @@ pub(super) fn rows(
     fields: &Fields,
 ) -> Result<Vec<FieldRow>, Trouble> {
     let row = Row { view, id, kind, spec, value: fields.get(spec.key) };
-    let vacuum = vacuum_unit(view, kind, fields);
+    let vacuum = vacuum_unit(&view.settings, kind, fields);
     Ok(match spec.takes {
         Takes::Moment => row.moment(),
         Takes::Choice(words) => vec![row.choice(words)],
@@ -314,26 +311,4 @@ impl Row<'_, '_> {
 /// A choice's word as part of a sentence's key.
 fn option_key(option: &str) -> String {
     option.chars().filter(|c| c.is_ascii_alphanumeric() || *c == '_').collect()
-}
-
-/// The unit that vacuums of a record are read and typed in: a gauge's own, else
-/// the one that was chosen.
-fn vacuum_unit(view: &View<'_>, kind: Kind, fields: &Fields) -> VacuumUnit {
-    let own = (kind == Kind::Gauge).then(|| Gauge::read(fields).reads_in).flatten();
-    own.unwrap_or(view.settings.vacuum)
-}
-
-/// The unit a field's bare numbers are typed in, by its UCUM code.
-pub(crate) fn typed_unit(view: &View<'_>, kind: Kind, fields: &Fields, takes: Takes) -> Option<&'static str> {
-    Some(match takes {
-        Takes::Amount | Takes::Volume { .. } => view.settings.volume.ucum(),
-        Takes::Vacuum { .. } => vacuum_unit(view, kind, fields).ucum(),
-        Takes::AirPressure { .. } => AirPressureUnit::Hectopascal.ucum(),
-        Takes::Altitude { .. } => AltitudeUnit::Meter.ucum(),
-        Takes::Mass { .. } => view.settings.mass.ucum(),
-        Takes::Temperature { .. } => view.settings.temperature.ucum(),
-        Takes::Speed { .. } => SpeedUnit::PerMinute.ucum(),
-        Takes::Length { .. } => LengthUnit::Millimeter.ucum(),
-        _ => return None,
-    })
 }

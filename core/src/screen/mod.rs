@@ -1,6 +1,6 @@
 //! What each place shows: plain data, ready to draw.
 //!
-//! In: the journal and the present moment, together as a [`View`]. Out: a
+//! In: the record as it was gathered, and the words, together as a [`View`]. Out: a
 //! [`shapes::Screen`]. Nothing is decided in the shell: words, units, heights
 //! and what may be tapped are all settled here. Read [`shapes`] first; then one
 //! file a place.
@@ -38,34 +38,20 @@ mod welcome;
 mod words;
 
 pub use asked::{About, Asked};
-pub(crate) use caution::{
-    over_said as caution_became, standing as standing_cautions, title as caution_title, urgent_since as cautions_since,
-};
-pub(crate) use field_row::{typed_unit, DATE_OF};
+pub(crate) use caution::{over_said as caution_became, title as caution_title};
 pub use frame::Said;
 pub(crate) use frame::SUPPLY_SPAN;
-pub(crate) use kit::below_its_range;
-pub(crate) use kit::next_place;
-pub(crate) use plan::parts_of_plan;
-pub(crate) use ready::SetUp;
 pub(crate) use scale::amount_of;
-pub use scale::{AmountScale, FineStep};
-pub(crate) use tonight::{reminder_words, Look, PUT_OFF};
+pub(crate) use tonight::reminder_words;
 pub use trouble_words::words_of_trouble;
-pub use view::{AlarmsAre, Shared, View};
+pub use view::{AlarmsAre, View};
 pub(crate) use visit::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 pub use words::Words;
 
-use crate::time::Span;
 use crate::trouble::Trouble;
 use shapes::{Place, Screen};
 
-/// How long after a session its amounts are asked for on the first screen.
-pub const ASKS_FOR_AMOUNTS: Span = Span::minutes(30);
-/// A session that ran this long is asked about.
-pub const ASKS_ABOUT_LONG: Span = Span::hours(2);
-
-/// A place as it stands. `report` is what came of the last file brought in.
+/// A place as it stands.
 pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
     match place {
         Place::Now => now(view),
@@ -108,7 +94,7 @@ fn now(view: &View<'_>) -> Result<Screen, Trouble> {
     if !view.look_around && !view.settings.welcomed && view.journal.is_empty()? {
         return welcome::show(view);
     }
-    match amounts::to_ask(view)? {
+    match crate::gather::asks::for_amounts_of(view)? {
         Some(session) => amounts::show(view, &session),
         None => ready::show(view),
     }

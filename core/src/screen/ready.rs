@@ -2,8 +2,9 @@
 
 use super::shapes::{Action, ChoiceRow, Column, Event, Notice, Part, Place, ReadyScreen, Screen, Sign, Tone, Weight};
 use super::View;
+use crate::gather::set_up::SetUp;
 use crate::record::kinds::{METHODS, SIDES};
-use crate::record::{Kind, Session, Sides};
+use crate::record::{Kind, Session};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
@@ -14,45 +15,6 @@ const SPEAKS_OF_LACKING: Span = Span::hours(7 * 24);
 /// How many sessions are looked at for the last use of each side.
 const LOOKS_BACK: u32 = 40;
 
-/// How the next session would be done.
-pub(crate) struct SetUp {
-    pub(crate) method: String,
-    pub(crate) sides: Sides,
-    pub(crate) pump: Option<String>,
-}
-
-impl SetUp {
-    /// As [`Self::next`], with the pumps that are there.
-    pub(crate) fn for_next(view: &View<'_>) -> Result<Self, Trouble> {
-        Self::next(view, &view.named(Kind::Pump)?)
-    }
-
-    /// As chosen; else as it was last time; else an electric pump on both sides.
-    pub(crate) fn next(view: &View<'_>, pumps: &[(String, String)]) -> Result<Self, Trouble> {
-        let last = match view.journal.latest_sessions(view.now, 1)?.first() {
-            Some(row) => Some(view.session(&row.subject)?),
-            None => None,
-        };
-        let method = view
-            .settings
-            .next_method
-            .clone()
-            .or_else(|| last.as_ref().and_then(|s| s.method.clone()))
-            .unwrap_or_else(|| "electric_pump".to_owned());
-        let sides = view.settings.next_sides.or_else(|| last.as_ref().map(|s| s.sides)).unwrap_or(Sides::Both);
-        let there = |id: &String| pumps.iter().any(|(known, _)| known == id);
-        let pump = view
-            .settings
-            .next_pump
-            .clone()
-            .filter(there)
-            .or_else(|| last.and_then(|s| s.pump).filter(there))
-            .or_else(|| pumps.first().map(|(id, _)| id.clone()));
-        let pump = pump.filter(|_| method.ends_with("_pump"));
-        Ok(Self { method, sides, pump })
-    }
-}
-
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Now, words.say("place-now"), words.date(view.today()))?;
@@ -60,7 +22,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     frame.notices.extend(lacking(view)?);
     frame.notices.extend(super::plan::notice(view)?);
     let pumps = view.named(Kind::Pump)?;
-    let set_up = SetUp::next(view, &pumps)?;
+    let set_up = SetUp::next(view)?;
     let last = last_ends(view)?;
     let (figure, caption) = match last.0.max(last.1) {
         Some(end) => (words.span(view.now.since(end)), words.say("ready-since-last")),

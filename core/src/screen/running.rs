@@ -1,7 +1,8 @@
 //! While a session runs: time, phase, settings, and what a thumb can mark.
 
 use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
-use super::{kit, strip, View, ASKS_ABOUT_LONG};
+use super::{kit, strip, View};
+use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{Does, Phase};
 use crate::record::{moment, whole, Session};

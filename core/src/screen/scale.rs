@@ -1,155 +1,27 @@
-//! The scale along a column: how much its top stands for, and how fine a step is.
+//! The scale along a column, in words: what a thumb reads beside it.
 
 use super::shapes::{Part, Reading, Tick};
 use super::View;
-use crate::quantity::{say_decimal, Quantity, Unit, Volume, VolumeUnit};
+use crate::gather::amount_scale::AmountScale;
 use crate::record::{Amount, Session};
-use crate::trouble::Trouble;
 
-/// Tops a column can have, in the unit that is read.
-fn tops(unit: VolumeUnit) -> &'static [f64] {
-    match unit {
-        VolumeUnit::Milliliter => {
-            &[10.0, 20.0, 40.0, 60.0, 80.0, 120.0, 160.0, 200.0, 300.0, 400.0, 600.0, 1000.0, 2000.0]
-        }
-        VolumeUnit::FluidOunce => &[0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 40.0, 64.0],
-    }
+/// What the column reads at each height a thumb can mean, from the ground up.
+pub(super) fn readings(view: &View<'_>, scale: &AmountScale) -> Vec<Reading> {
+    let words = view.words();
+    let reading =
+        |(at, typed): (f32, String)| Reading { at, label: words.with_unit(typed.clone(), scale.unit()), typed };
+    scale.figures().into_iter().map(reading).collect()
 }
 
-/// The top where nothing is known yet.
-fn usual_top(unit: VolumeUnit) -> f64 {
-    match unit {
-        VolumeUnit::Milliliter => 120.0,
-        VolumeUnit::FluidOunce => 4.0,
-    }
-}
-
-/// How many earlier sessions the scale looks at.
-const LOOKS_BACK: u32 = 12;
-/// Room above the largest of them.
-const ROOM: f64 = 1.25;
-
-/// What one press of a fine step changes.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct FineStep {
-    /// The step in `unit`.
-    pub by: f64,
-    /// The unit.
-    pub unit: VolumeUnit,
-}
-
-/// The scale of a column.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct AmountScale {
-    top: f64,
-    unit: VolumeUnit,
-}
-
-impl AmountScale {
-    /// A scale that holds these volumes with room above; the usual one where
-    /// there are none.
-    pub fn for_volumes(volumes: impl Iterator<Item = Volume>, unit: VolumeUnit) -> Self {
-        Self::with_room_for(volumes.map(|v| v.in_unit(unit)).reduce(f64::max).unwrap_or(usual_top(unit) / ROOM), unit)
-    }
-
-    fn with_room_for(largest: f64, unit: VolumeUnit) -> Self {
-        let wanted = largest * ROOM;
-        let top = tops(unit).iter().copied().find(|t| *t >= wanted);
-        Self { top: top.or_else(|| tops(unit).last().copied()).unwrap_or(wanted), unit }
-    }
-
-    /// The scale for a session's columns: as wide as the sessions before it
-    /// need, and never narrower while its own amounts are being drawn.
-    pub fn for_session(view: &View<'_>, session: &Session) -> Result<Self, Trouble> {
-        let unit = view.settings.volume;
-        let mut volumes = Vec::new();
-        let by = session.started.as_ref().map_or(view.now, |m| m.instant());
-        for row in view.journal.latest_sessions(by, LOOKS_BACK)? {
-            if row.subject == session.id {
-                continue;
-            }
-            let other = view.session(&row.subject)?;
-            let amounts = if session.together.is_some() {
-                vec![other.together.clone(), sum(&other)]
-            } else {
-                vec![other.left.clone(), other.right.clone(), half(&other)]
-            };
-            volumes.extend(amounts.into_iter().flatten().filter_map(|a| a.known()));
-        }
-        let scale = Self::for_volumes(volumes.into_iter(), unit);
-        let own = [&session.left, &session.right, &session.together].into_iter().flatten().filter_map(Amount::known);
-        match own.map(|v| v.in_unit(unit)).reduce(f64::max) {
-            Some(own) if own >= scale.top => Ok(Self::with_room_for(own, unit)),
-            _ => Ok(scale),
-        }
-    }
-
-    /// Where a volume stands, 0 to 1.
-    pub fn height(&self, volume: Volume) -> f32 {
-        ((volume.in_unit(self.unit) / self.top) as f32).clamp(0.0, 1.0)
-    }
-
-    /// The unit it is read in.
-    pub fn unit(&self) -> VolumeUnit {
-        self.unit
-    }
-
-    /// What the column reads at each height a thumb can mean, from the ground up.
-    pub fn readings(&self, view: &View<'_>) -> Vec<Reading> {
-        let words = view.words();
-        let step = self.drawn_step();
-        (0..)
-            .map(|n| f64::from(n) * step)
-            .take_while(|value| *value <= self.top + step / 2.0)
-            .map(|value| Reading {
-                at: ((value / self.top) as f32).clamp(0.0, 1.0),
-                label: words.with_unit(say_decimal(value, 2), self.unit),
-                typed: say_decimal(value, 2),
-            })
-            .collect()
-    }
-
-    fn drawn_step(&self) -> f64 {
-        let steps: &[f64] = match self.unit {
-            VolumeUnit::Milliliter => &[0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0],
-            VolumeUnit::FluidOunce => &[0.05, 0.1, 0.25, 0.5, 1.0, 2.0],
-        };
-        steps.iter().copied().find(|s| self.top / s <= 40.0).or_else(|| steps.last().copied()).unwrap_or(1.0)
-    }
-
-    /// The fine step beside the column.
-    pub fn fine_step(&self) -> FineStep {
-        let by = match self.unit {
-            VolumeUnit::Milliliter if self.top <= 20.0 => 0.5,
-            VolumeUnit::Milliliter => 1.0,
-            VolumeUnit::FluidOunce => 0.1,
-        };
-        FineStep { by, unit: self.unit }
-    }
-
-    /// Labels along the height.
-    pub fn ticks(&self, view: &View<'_>) -> Vec<Tick> {
-        let words = view.words();
-        [0.25, 0.5, 0.75, 1.0_f64]
-            .iter()
-            .map(|at| {
-                let figure = say_decimal(self.top * at, self.unit.places() + 1);
-                let label = if *at == 1.0 { words.with_unit(figure, self.unit) } else { figure };
-                Tick { at: *at as f32, label }
-            })
-            .collect()
-    }
-}
-
-fn sum(session: &Session) -> Option<Amount> {
-    let (left, right) = (session.left.as_ref()?.known()?, session.right.as_ref()?.known()?);
-    let sum = left.canonical() + right.canonical();
-    Some(Amount::Known(crate::quantity::Entered::of(sum, VolumeUnit::Milliliter)))
-}
-
-fn half(session: &Session) -> Option<Amount> {
-    let both = session.together.as_ref()?.known()?;
-    Some(Amount::Known(crate::quantity::Entered::of(both.canonical() / 2.0, VolumeUnit::Milliliter)))
+/// Labels along the height.
+pub(super) fn ticks(view: &View<'_>, scale: &AmountScale) -> Vec<Tick> {
+    let words = view.words();
+    let tick = |(at, figure): (f32, String)| Tick {
+        at,
+        // The unit once, at the top.
+        label: if at == 1.0 { words.with_unit(figure, scale.unit()) } else { figure },
+    };
+    scale.quarters().into_iter().map(tick).collect()
 }
 
 /// The amount of one part of a session.

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use crate::answer::supply::intervals::LONGEST_INTERVAL;
-use crate::journal::Row;
+use crate::record::Row;
 use crate::time::{DayStart, LocalDay, Moment, Span, Zone};
 
 /// The longest gap that ended on each day. `rows` are the sessions by time, from a day before

@@ -1,14 +1,12 @@
-//! What the record says that a plan is made from, read once.
+//! What the record says that a plan is made from.
 
 use super::frame::{Frame, Habit};
 use super::plan::{plan, Emptying, Facts, Plan};
 use crate::answer::supply::intervals::ONE_EMPTYING;
-use crate::guidance::{NightRules, Rules};
-use crate::journal::{Journal, Row};
+use crate::guidance::NightRules;
 use crate::quantity::{Count, Volume};
-use crate::record::{date, FixedPoint, Kind, PlanChange, Rhythm, RHYTHM, RULES};
+use crate::record::{FixedPoint, PlanChange, Rhythm, Row};
 use crate::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
-use crate::trouble::Trouble;
 
 /// Sessions of so many days say how it is usually done.
 const HABIT_DAYS: u32 = 7;
@@ -17,7 +15,7 @@ const LEAST_DAYS: usize = 3;
 /// Sessions of so long ago still move the plan.
 const MOVES_THE_PLAN: Span = Span::hours(60);
 /// Changes by hand of so long ago may still hold.
-const CHANGES_HOLD: Span = Span::hours(72);
+pub const CHANGES_HOLD: Span = Span::hours(72);
 
 /// What the record says.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,41 +38,56 @@ pub struct Gathered {
     pub changes: Vec<PlanChange>,
 }
 
+/// What is read of the record for it.
+#[derive(Debug)]
+pub struct Kept<'a> {
+    /// The present.
+    pub now: Instant,
+    /// The zone the person is in.
+    pub zone: Zone,
+    /// The hour at which days begin.
+    pub start: DayStart,
+    /// What was set.
+    pub rhythm: Rhythm,
+    /// The rules as they hold.
+    pub rules: NightRules,
+    /// Sessions since [`sessions_since`], by time.
+    pub sessions: &'a [Row],
+    /// The session that runs.
+    pub running: Option<Instant>,
+    /// Fixed points.
+    pub points: Vec<FixedPoint>,
+    /// Changes by hand since [`CHANGES_HOLD`] ago, in the order they were made.
+    pub changes: Vec<PlanChange>,
+    /// The children's days of birth, where they are known.
+    pub births: &'a [LocalDay],
+}
+
+/// Since when sessions are read for it.
+pub fn sessions_since(now: Instant, zone: Zone, start: DayStart) -> Instant {
+    let today = LocalDay::of(&Moment::new(now, zone), start);
+    today.earlier_by(HABIT_DAYS).begins(zone, start).min(now.minus(MOVES_THE_PLAN))
+}
+
 impl Gathered {
-    /// Reads what a plan is made from.
-    pub fn read(journal: &Journal, now: Instant, zone: Zone, start: DayStart) -> Result<Self, Trouble> {
-        let fields = |id: &str| journal.record(id).map(|r| r.map(|(_, f)| f).unwrap_or_default());
-        let rhythm = Rhythm::read(&fields(RHYTHM)?);
-        let rules = NightRules::read(&Rules::read(&fields(RULES)?));
+    /// Puts together what was read.
+    pub fn of(kept: Kept<'_>) -> Self {
+        let Kept { now, zone, start, rhythm, rules, sessions, running, points, changes, births } = kept;
+        let emptyings = emptyings(sessions);
         let today = LocalDay::of(&Moment::new(now, zone), start);
-        let since = today.earlier_by(HABIT_DAYS).begins(zone, start).min(now.minus(MOVES_THE_PLAN));
-        let rows = journal.of_kind_since(Kind::Session, since)?;
-        let emptyings = emptyings(&rows);
-        let habit = habit(&rows, &emptyings, today, zone, start);
-        let mut points = Vec::new();
-        for row in journal.of_kind(Kind::FixedPoint)? {
-            points.extend(FixedPoint::read(&row.subject, &fields(&row.subject)?));
-        }
-        let mut changes = Vec::new();
-        for row in journal.of_kind_since(Kind::PlanChange, now.minus(CHANGES_HOLD))? {
-            changes.extend(PlanChange::read(&fields(&row.subject)?));
-        }
-        let mut age = None;
-        for row in journal.of_kind(Kind::Child)? {
-            let birth = date(&fields(&row.subject)?, "birth").map(|d| LocalDay::on(d).begins(zone, start));
-            age = age.into_iter().chain(birth.map(|birth| now.since(birth))).min();
-        }
+        let habit = habit(sessions, &emptyings, today, zone, start);
+        let age = births.iter().map(|birth| now.since(birth.begins(zone, start))).min();
         let frame = Frame::of(&rhythm, habit, rules, age.filter(|age| *age >= Span::milliseconds(0)));
-        Ok(Self {
+        Self {
             now,
             zone,
             rhythm,
             frame,
             emptyings: emptyings.into_iter().filter(|e| e.at >= now.minus(MOVES_THE_PLAN)).collect(),
-            running: journal.running()?.and_then(|row| row.at),
+            running,
             points,
             changes,
-        })
+        }
     }
 
     /// The plan, with what is known of milk lost to slower refilling.

@@ -3,7 +3,7 @@
 use super::frame::Frame;
 use super::standing::{nights, Stretch};
 use crate::answer::supply::intervals::LONGEST_INTERVAL;
-use crate::journal::Row;
+use crate::record::Row;
 use crate::time::{Instant, Span, Zone};
 
 /// A night that was.

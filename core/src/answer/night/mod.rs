@@ -1,6 +1,6 @@
 //! Tonight: when to express next, and how much sleep that leaves.
 //!
-//! [`gathered`] reads what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
+//! [`gathered`] is what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
 //! [`search`] finds the cheapest plan on a grid; [`plan`] makes it from what was really
 //! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
 //! [`looking_back`] tells what nights were, [`gaps`] how far sessions are apart.
@@ -18,7 +18,7 @@ pub mod why;
 
 pub use frame::{Frame, Habit, Origin, Sourced};
 pub use gaps::longest_by_day;
-pub use gathered::Gathered;
+pub use gathered::{Gathered, Kept};
 pub use gives_way::GivesWay;
 pub use looking_back::{nights_that_were, NightThatWas};
 pub use plan::{plan, Basis, Emptying, Facts, Night, Plan, Planned};

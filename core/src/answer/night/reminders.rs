@@ -6,6 +6,9 @@ use super::plan::Plan;
 use crate::record::{PlanChange, PlanDone, Reminding, Rhythm};
 use crate::time::{Instant, Span};
 
+/// Put off by this.
+pub const PUT_OFF: Span = Span::minutes(10);
+
 /// What is reminded of.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Reminds {

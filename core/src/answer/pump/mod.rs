@@ -6,7 +6,8 @@
 //! of one place say, [`verdict`] whether that meets a [`limits`] range and what
 //! would settle it. [`sides`], [`applied`] and [`doubts`] look beside it; [`wear`]
 //! holds checks against each other over time, [`age`] the pump against its years,
-//! and [`levels`] makes the curve by which a level on the dial is so many mmHg.
+//! [`levels`] makes the curve by which a level on the dial is so many mmHg, and
+//! [`next_place`] says where the gauge is read next.
 
 pub mod age;
 pub mod applied;
@@ -14,6 +15,7 @@ pub mod doubts;
 pub mod gauge_error;
 pub mod levels;
 pub mod limits;
+pub mod next_place;
 pub mod pull;
 pub mod sides;
 pub mod verdict;

@@ -3,21 +3,12 @@
 use super::well::Told;
 use super::{Refill, Well, WellOf};
 use crate::answer::supply::{Calendar, Side, Spread};
-use crate::journal::Journal;
 use crate::quantity::{Quantity, Volume};
 use crate::record::Removal;
 use crate::time::{Instant, Span};
-use crate::trouble::Trouble;
 
 /// Days that tell how milk comes back now: measured with families of known truth.
 pub const LOOKS_BACK: Span = Span::hours(42 * 24);
-
-/// The wells as they are now. Only the last weeks are read, or what came since an instant.
-pub fn curves(journal: &Journal, now: Instant, calendar: Calendar, since: Option<Instant>) -> Result<Refill, Trouble> {
-    let from = since.map_or(now.minus(LOOKS_BACK), |since| since.max(now.minus(LOOKS_BACK)));
-    let removals = journal.removals(from, now.plus(Span::milliseconds(1)))?;
-    Ok(of_removals(&removals, now, calendar))
-}
 
 /// The wells that removals tell of.
 pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Refill {

@@ -2,7 +2,7 @@
 //!
 //! In: a side's judged intervals of the last weeks. Out: a [`Well`] a side: the rate just
 //! after an emptying and the level it flattens to, V = C · (1 − exp(−r·Δ / C)), each with
-//! its range, or that the record cannot tell. [`kept`] reads the record, [`well`] fits
+//! its range, or that the record cannot tell. [`kept`] takes the record's removals, [`well`] fits
 //! one, [`ahead`] tells what planned intervals bring and what a choice costs.
 
 pub mod ahead;
@@ -10,7 +10,6 @@ pub mod kept;
 pub mod well;
 
 pub use ahead::{Ahead, Difference};
-pub use kept::curves;
 pub use well::{Flattens, Well, WellOf};
 
 use crate::quantity::{Production, Quantity, Volume};

@@ -16,7 +16,6 @@ pub mod day;
 pub mod hours;
 pub mod intake;
 pub mod intervals;
-pub mod kept;
 pub mod level;
 pub mod now;
 pub mod ordinary;

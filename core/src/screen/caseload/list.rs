@@ -2,7 +2,7 @@
 
 use super::super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
-use crate::caseload::Reason;
+use crate::gather::reasons::Reason;
 use crate::quantity::Count;
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;

@@ -2,6 +2,7 @@
 
 use super::{call, words::title};
 use crate::answer::caution::Caution;
+use crate::gather;
 use crate::record::kinds::SINCE_BEFORE;
 use crate::screen::shapes::{Action, Event, Notice, Place, Tone, Weight};
 use crate::screen::View;
@@ -15,7 +16,7 @@ pub(in crate::screen) fn line(view: &View<'_>, place: &Place) -> Result<Option<N
     if matches!(place, Place::Caution { .. } | Place::Cautions) {
         return Ok(None);
     }
-    let cautions = super::standing(view)?;
+    let cautions = &view.cautions;
     let Some(first) = cautions.first() else { return Ok(None) };
     let words = view.words();
     if first.source.key == NO_WORD && view.shared.is_none() {
@@ -55,7 +56,7 @@ pub(super) fn answers(view: &View<'_>) -> Vec<Action> {
 /// What to do, and why, in one line.
 pub(super) fn said(view: &View<'_>, caution: &Caution) -> Result<String, Trouble> {
     let words = view.words();
-    if !caution.is_of_now(view.now, super::gathered::rules(view)?.signs_hold) && caution.source.urgency_waits() {
+    if !caution.is_of_now(view.now, gather::caution::rules(view)?.signs_hold) && caution.source.urgency_waits() {
         let when = super::words::when(view, caution.seen);
         return Ok(words.with("caution-line-waits", &[("what", title(view, caution).into()), ("when", when.into())]));
     }

@@ -1,16 +1,13 @@
 //! Cautions: one calm line on every screen, a page for each, and where each comes from.
 //!
-//! [`gathered`] reads the record, [`line`] is the notice, [`page`] what it opens to, [`call`]
+//! What stands is handed in; [`line`] is the notice, [`page`] what it opens to, [`call`]
 //! the way to call, [`words`] says what was seen and what became of it.
 
 mod call;
-mod gathered;
 mod line;
 mod page;
 mod words;
 
-pub(super) use gathered::since;
-pub(crate) use gathered::{standing, urgent_since};
 pub(super) use line::line;
 pub(super) use page::{group, show, show_all, source_said};
 pub(super) use words::{became, because, heading};

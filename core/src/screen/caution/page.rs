@@ -1,8 +1,9 @@
 //! What a caution opens to: what to do, what was seen, what came of it, where that comes from.
 
 use super::words::{became, because, heading};
-use super::{call, gathered, line};
+use super::{call, line};
 use crate::answer::caution::{Because, Caution};
+use crate::gather::caution as gathered;
 use crate::guidance::{Advice, CautionSource, Rules, Urgency};
 use crate::record::kinds::DEALT_HOW;
 use crate::record::{Kind, RULES};
@@ -27,7 +28,7 @@ pub(in crate::screen) fn show(view: &View<'_>, key: &str) -> Result<Screen, Trou
     let mut frame = view.frame(&place, words.say("caution-page"), String::new())?;
     frame.back = Some(view.back());
     let named = |found: Vec<Caution>| found.into_iter().find(|caution| caution.key() == key);
-    let found = match named(super::standing(view)?) {
+    let found = match named(view.cautions.clone()) {
         Some(standing) => Some(standing),
         None => named(gathered::since(view, view.now.minus(TELLS_BACK))?),
     };
@@ -59,7 +60,7 @@ pub(in crate::screen) fn show_all(view: &View<'_>) -> Result<Screen, Trouble> {
 /// The cautions that stand, as rows that open.
 pub(in crate::screen) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
     let words = view.words();
-    let standing = super::standing(view)?;
+    let standing = view.cautions.clone();
     let rows: Vec<ListRow> = standing.iter().map(|caution| row(view, caution)).collect::<Result<_, _>>()?;
     let mut add = vec![add_sign(view)];
     if rows.is_empty() {

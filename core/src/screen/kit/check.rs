@@ -1,10 +1,11 @@
 //! A check with a gauge, led step by step.
 
-use super::look::{gauge_of, Looked, PumpLook};
 use super::{dial, pump};
+use crate::answer::pump::next_place::{next_place, READINGS_A_SIDE};
+use crate::gather::kit::{gauge_of, Looked, PumpLook};
 use crate::quantity::{say_decimal, Quantity, Vacuum, VacuumUnit};
 use crate::record::gauge::Connected;
-use crate::record::{text, whole, Fields, Gauge, GaugeCheck, Kind, Reading, ReadingPlace, Sides, READINGS};
+use crate::record::{Fields, Gauge, GaugeCheck, Kind, Reading, ReadingPlace, Sides, READINGS};
 use crate::screen::shapes::{
     Action, CheckScreen, ChoiceRow, Event, FieldKind, FieldRow, ListGroup, Notice, Place, Screen, Sign, Tone, Weight,
 };
@@ -12,8 +13,6 @@ use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
-/// Readings of a place before the guide goes on to the next.
-const READINGS_A_SIDE: usize = 3;
 /// Checks before this one that figures are offered from.
 const NEAR: u32 = 4;
 /// More levels than this are not offered one by one.
@@ -22,28 +21,6 @@ const MOST_LEVELS: u32 = 24;
 const FIRST_FIGURE: f64 = 250.0;
 /// Fields of the set-up, as they stand under the guide.
 const SET_UP: [&str; 5] = ["gauge", "connected", "sides_at_once", "ran_on", "set_vacuum"];
-
-/// Where the gauge is read next, and how often it was read there: at the level that was
-/// chosen, the side that was chosen first, then the other.
-pub(crate) fn next_place(
-    _view: &View<'_>,
-    check: &GaugeCheck,
-    fields: &Fields,
-) -> Result<(ReadingPlace, usize), Trouble> {
-    let level = whole(fields, "next_level").map(crate::quantity::Level::new);
-    let sides: &[Sides] = match text(fields, "next_side") {
-        Some("right") => &[Sides::Right, Sides::Left],
-        Some("both") => &[Sides::Both],
-        _ => &[Sides::Left, Sides::Right],
-    };
-    let read = |side: Sides| {
-        let place = ReadingPlace { level, side };
-        (place, check.readings.iter().filter(|(_, reading)| reading.place == place).count())
-    };
-    let waits = sides.iter().map(|side| read(*side)).find(|(_, count)| *count < READINGS_A_SIDE);
-    let first = sides.first().copied().unwrap_or(Sides::Left);
-    Ok(waits.unwrap_or_else(|| read(first)))
-}
 
 pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let words = view.words();
@@ -63,7 +40,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let mut frame = view.frame(&Place::Check { id: id.to_owned() }, title, subtitle)?;
     frame.back = Some(view.back());
     let guide = Guide { view, id, check: &check, fields: &fields, gauge, look: look.as_ref() };
-    let (place, count) = next_place(view, &check, &fields)?;
+    let (place, count) = next_place(&check, &fields);
     let headline = guide.headline(place, count);
     let steps = guide.steps(place, count);
     let reading = guide.reading(place);

@@ -1,7 +1,7 @@
 //! A dial like the gauge in the hand.
 
-use super::look::SideLook;
 use crate::answer::pump::Limits;
+use crate::gather::kit::SideLook;
 use crate::quantity::{say_decimal, Quantity, Unit, Vacuum, VacuumUnit};
 use crate::record::Sides;
 use crate::screen::shapes::{DialArc, DialHand, DialPicture, Tick};

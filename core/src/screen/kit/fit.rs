@@ -1,6 +1,5 @@
 //! Which flange to try, why, and what to look for.
 
-use super::look::rules;
 use super::pump::{opens, section};
 use crate::answer::fit::{
     candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
@@ -89,7 +88,7 @@ impl FitLook {
         }
         let in_use = in_use.into_iter().map(|(side, _, size)| (side, size)).collect();
         Ok(Self {
-            rules: FitRules::read(&rules(view)?),
+            rules: FitRules::read(view.rules()?),
             measured: found,
             stock: stock.map(|sizes| sizes.lengths().to_vec()).unwrap_or_default(),
             in_use,

@@ -1,7 +1,7 @@
 //! A level on the dial in mmHg, wherever a session shows one.
 
-use super::look::gauge_of;
 use crate::answer::pump::levels::{LevelCurve, LevelPull};
+use crate::gather::kit::gauge_of;
 use crate::quantity::Level;
 use crate::record::gauge::{AtOnce, Connected, SetUp};
 use crate::record::{whole, GaugeCheck, Kind, Session, Sides};

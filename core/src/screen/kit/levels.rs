@@ -1,10 +1,10 @@
 //! What a pump's levels pull, drawn and said.
 
-use super::look::{Looked, PumpLook};
 use super::plot::{empty, Height};
 use super::pump;
 use super::wear::part_of;
 use crate::answer::pump::levels::{LevelCurve, LevelPull};
+use crate::gather::kit::{Looked, PumpLook};
 use crate::quantity::Level;
 use crate::record::Sides;
 use crate::screen::shapes::{PlotCourse, PlotPicture, PlotPoint, RibbonPoint, Section, Tick};

@@ -1,7 +1,7 @@
 //! Kit: pumps, parts, flanges, gauges, and what is found out about them.
 //!
-//! This file lists what there is. [`look`] gathers what a pump's checks say, once;
-//! [`pump`] says it with [`wear`] and [`levels`]; [`check`] leads through a check with
+//! This file lists what there is. What a pump's checks say is gathered in
+//! [`crate::gather::kit`]; [`pump`] says it with [`wear`] and [`levels`]; [`check`] leads through a check with
 //! a gauge, [`fit`] through flanges, [`trace`] says what a trace shows; [`dial`] and [`plot`] draw.
 
 mod check;
@@ -9,18 +9,14 @@ mod dial;
 mod fit;
 mod level_words;
 mod levels;
-mod look;
 mod plot;
 mod pump;
 mod trace;
 mod wear;
 
-pub(crate) use check::next_place;
 pub(super) use check::show as show_check;
 pub(super) use fit::show as show_fit;
 pub(super) use level_words::{level_in_vacuum, level_said};
-pub(crate) use look::below_its_range;
-pub(super) use look::latest_pulls;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
 

@@ -1,9 +1,9 @@
 //! A pump: what it pulls, how sure that is, and what would settle it.
 
-use super::look::{together, Looked, PumpLook, SideLook};
 use super::{dial, levels, wear};
 use crate::answer::pump::age::{age, AgainstLife, Age};
 use crate::answer::pump::{applied, doubts, sides, Grade, Limits, NoPull, Settles, Verdict, Whose};
+use crate::gather::kit::{together, Looked, PumpLook, SideLook};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
 use crate::record::check::LEEWAY;
 use crate::record::gauge::{Connected, Power};

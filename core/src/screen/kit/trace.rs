@@ -2,7 +2,6 @@
 
 use std::cmp::Ordering;
 
-use super::look::rules;
 use super::plot::{empty, Height};
 use super::pump::section;
 use crate::answer::trace::{
@@ -103,7 +102,7 @@ struct TraceLook<'t, 'v> {
 
 impl<'t, 'v> TraceLook<'t, 'v> {
     fn over(view: &'t View<'v>, id: &'t str, fields: &Fields, found: &'t Findings) -> Result<Self, Trouble> {
-        let rules = KitRules::read(&rules(view)?);
+        let rules = KitRules::read(view.rules()?);
         let pump = match text(fields, "pump") {
             Some(pump) => view.journal.record(pump)?.map(|(_, fields)| fields).unwrap_or_default(),
             None => Fields::new(),

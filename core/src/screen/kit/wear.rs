@@ -1,9 +1,9 @@
 //! How a pump wears: its checks over time, with parts that were new.
 
-use super::look::PumpLook;
 use super::plot::{empty, Height};
 use super::pump::{self, names, parts_of, side_said, PartInUse};
 use crate::answer::pump::wear::{course, Course, Forecast, NewPart, Point};
+use crate::gather::kit::PumpLook;
 use crate::quantity::{Quantity, Vacuum};
 use crate::record::gauge::SetUp;
 use crate::record::Sides;

@@ -1,6 +1,7 @@
 //! A plan as the consultant writes it: her words, its parts, and how it is sent.
 
-use super::{parts_of_plan, says};
+use super::says;
+use crate::gather::plan::parts_of_plan;
 use crate::record::{kinds::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{Action, Event, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};

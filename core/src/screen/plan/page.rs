@@ -1,7 +1,8 @@
 //! A plan that came, part by part.
 
-use super::{parts_of_plan, says};
-use crate::app::part_before;
+use super::says;
+use crate::gather::plan::parts_of_plan;
+use crate::record::plan_part::part_before;
 use crate::record::{moment, text, Fields, Kind};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::View;

@@ -1,9 +1,9 @@
 //! What a part of a plan says, and what it would change now.
 
 use super::setting_beside;
-use crate::app::OF_RHYTHM;
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
+use crate::record::plan_part::OF_RHYTHM;
 use crate::record::{date, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::FieldKind;
 use crate::screen::{field_row, View};

@@ -1,11 +1,11 @@
 //! A planned setting beside what was used on that pump, what the pump can, and where it hurt.
 //! Levels of two pumps are two things: nothing is compared across pumps.
 
-use crate::guidance::{CautionRules, Rules};
+use crate::guidance::CautionRules;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::record::mark::Phase;
 use crate::record::session::PAINS;
-use crate::record::{text, whole, Does, Fields, Kind, Session, RULES};
+use crate::record::{text, whole, Does, Fields, Kind, Session};
 use crate::screen::View;
 use crate::time::{Instant, LocalDay, Moment, Span};
 use crate::trouble::Trouble;
@@ -159,7 +159,7 @@ fn beside_use(
     planned: &Strength,
 ) -> Result<Vec<String>, Trouble> {
     let words = view.words();
-    let rules = CautionRules::read(&Rules::read(&view.record(RULES)?.1));
+    let rules = CautionRules::read(view.rules()?);
     let (mut above_last, mut hurt): (Option<bool>, Option<(Strength, Moment)>) = (None, None);
     let rows = match pump {
         Some(pump) => view.journal.naming(Kind::Session, "pump", pump, view.now, LOOKS_AT)?,

@@ -1,6 +1,6 @@
 //! Plans that wait for an answer, and those that were answered.
 
-use super::parts_of_plan;
+use crate::gather::plan::parts_of_plan;
 use crate::record::{moment, text, Kind};
 use crate::screen::shapes::{Action, Event, ListGroup, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;

@@ -2,7 +2,7 @@
 
 use super::section::row;
 use super::span::Stretch;
-use crate::app::is_part_before;
+use crate::record::plan_part::is_part_before;
 use crate::record::{moment, text, Kind};
 use crate::screen::plan;
 use crate::screen::shapes::SheetRow;

@@ -4,8 +4,9 @@
 use super::section::{of_rows, row};
 use super::span::Stretch;
 use crate::answer::caution::{Became, Because, Caution};
+use crate::gather::caution::since;
 use crate::guidance::CautionRules;
-use crate::screen::caution::{became, because, heading, since, source_said};
+use crate::screen::caution::{became, because, heading, source_said};
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::share::parts::{LeftOut, SharePart};

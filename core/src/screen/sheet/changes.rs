@@ -2,9 +2,10 @@
 
 use super::section::{of_rows, row};
 use super::span::Stretch;
+use crate::gather::supply::Look;
 use crate::record::{date, moment, text, Kind, PlanChange, PlanDone};
 use crate::screen::shapes::{SheetRow, SheetSection};
-use crate::screen::supply::{self, Look};
+use crate::screen::supply;
 use crate::screen::View;
 use crate::time::LocalDay;
 use crate::trouble::Trouble;

@@ -31,11 +31,11 @@ mod supply;
 pub(super) use preview::show;
 
 use super::shapes::SheetSection;
-use super::supply::Look;
 use super::View;
 use crate::answer::night::{Gathered, Origin};
+use crate::gather::supply::Look;
 use crate::guidance::{CautionRules, Rules};
-use crate::record::{text, RULES, SETTINGS};
+use crate::record::{text, SETTINGS};
 use crate::share::names;
 use crate::share::parts::{LeftOut, SharePart};
 use crate::trouble::Trouble;
@@ -162,9 +162,9 @@ impl Source {
         let span = Stretch::of(view)?;
         Ok(Self {
             look: Look::over(view, span.days)?,
-            night: Gathered::read(view.journal, view.now, view.zone, view.settings.day_start)?,
+            night: crate::gather::night::gathered(view)?,
             sessions: sessions::read(view, span)?,
-            rules: Rules::read(&view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default()),
+            rules: view.rules()?.clone(),
             span,
             left_out,
         })

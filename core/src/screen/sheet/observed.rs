@@ -2,8 +2,8 @@
 
 use super::section::{of_rows, row, section};
 use super::span::Stretch;
+use crate::gather::supply::Look;
 use crate::screen::shapes::SheetSection;
-use crate::screen::supply::Look;
 use crate::screen::View;
 use crate::trouble::Trouble;
 

@@ -4,9 +4,9 @@
 use super::section::{of_rows, row};
 use crate::answer::night::longest_by_day;
 use crate::answer::supply::DayProduction;
+use crate::gather::supply::Look;
 use crate::record::Kind;
 use crate::screen::shapes::{SheetRow, SheetSection};
-use crate::screen::supply::Look;
 use crate::screen::View;
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;

@@ -1,8 +1,9 @@
 //! Supply, as its screen says it over the same days.
 
 use super::section::{row, section};
+use crate::gather::supply::Look;
 use crate::screen::shapes::SheetSection;
-use crate::screen::supply::{self, Look};
+use crate::screen::supply;
 use crate::screen::View;
 use crate::trouble::Trouble;
 

@@ -1,10 +1,11 @@
 //! Against what it is held, and when an aim would be met.
 
-use super::look::Look;
 use crate::answer::age::early_by;
 use crate::answer::supply::against::{best_fortnight, coming_to_volume, meets, share_of, ComingToVolume, Meets};
 use crate::answer::supply::level::level;
-use crate::answer::supply::{kept, Of, Series};
+use crate::answer::supply::{Of, Series};
+use crate::gather::days;
+use crate::gather::supply::Look;
 use crate::quantity::{Entered, Mass, Production, Quantity, Share};
 use crate::record::{moment, text, whole, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, Place, Weight};
@@ -57,7 +58,7 @@ fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>
     let least = look.rules.complete_day;
     let all = match look.days.first() {
         Some(first) if first.day <= began => Series::from_share(&look.days, Of::Both, least).days,
-        _ => kept::productions(view.journal, began, last.day, look.calendar, least)?,
+        _ => days::productions(view, began, last.day, look.calendar, least)?,
     };
     let Some((from, production)) = best_fortnight(&all) else { return Ok(None) };
     let detail = words.with(
@@ -160,7 +161,7 @@ fn volumes_by_day(view: &View<'_>, look: &Look) -> Result<Vec<ListRow>, Trouble>
             let judged = view.today().earlier_by(u32::try_from(age - target).ok()?);
             let from = judged.earlier_by(1);
             let to = LocalDay::from_number(judged.number() + 1)?;
-            let days = kept::days(view.journal, from, to.min(view.today()), look.calendar).ok()?;
+            let days = days::days(view, from, to.min(view.today()), look.calendar).ok()?;
             let day = days.iter().find(|d| d.day == judged).filter(|d| d.observed() >= look.rules.complete_day);
             let around = || level(&Series::of(&days, Of::Both, &look.rules), &look.rules).known().map(|l| l.value);
             day.and_then(|d| d.production()).or_else(around)

@@ -1,9 +1,9 @@
 //! Gentle questions, and the one thing the program says by itself.
 
-use super::look::{rules, Beginning, Look, Quiet};
 use crate::answer::supply::intervals::doubles;
 use crate::answer::supply::watch::Drop;
 use crate::answer::supply::{Interval, Side, Spread, Standing};
+use crate::gather::supply::{Look, Quiet};
 use crate::record::Removal;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
@@ -162,14 +162,6 @@ fn told_drop(view: &View<'_>, drop: &Drop) -> Notice {
         ],
     );
     Notice { key: "supply-drop".to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions: Vec::new() }
-}
-
-/// The drop that the watch holds to be real now.
-pub(in crate::screen) fn drop(view: &View<'_>) -> Result<Option<Drop>, Trouble> {
-    match Beginning::of(view)? {
-        Some(beginning) => beginning.drop(view, &rules(view)?),
-        None => Ok(None),
-    }
 }
 
 /// What the watch says by itself, in words; nothing where it says nothing.

@@ -1,8 +1,8 @@
 //! Since when, and what else changed then.
 
-use super::look::Look;
 use crate::answer::supply::beside::{compared, from_days, window, Fact, TwoSides, What};
 use crate::answer::supply::since::Change;
+use crate::gather::supply::Look;
 use crate::quantity::{Entered, Production, Quantity, Temperature};
 use crate::record::{text, Kind};
 use crate::screen::shapes::{ChangeNote, Event, ListRow, Place};

@@ -1,11 +1,11 @@
 //! Two spans of days beside each other: these days, and as many before them.
 
 use super::head::range;
-use super::look::{rules, Beginning};
 use crate::answer::caution::comfort::SessionPain;
 use crate::answer::supply::against_before::SpanOfDays;
-use crate::answer::supply::kept;
 use crate::answer::supply::level::Level;
+use crate::gather::days;
+use crate::gather::supply::{rules, Beginning};
 use crate::quantity::Score;
 use crate::screen::shapes::{Action, Event, FindingsScreen, ListRow, Place, Screen, Section, Weight};
 use crate::screen::{visit, View};
@@ -84,7 +84,7 @@ fn rows(view: &View<'_>, [now, before]: [Days; 2]) -> Result<Vec<ListRow>, Troub
         return Ok(vec![view.told_row(words.say("compare-nothing"), String::new())]);
     };
     let over = |(from, until): Days| -> Result<SpanOfDays, Trouble> {
-        Ok(SpanOfDays::of(&kept::days(view.journal, from, until, beginning.calendar())?, &rules))
+        Ok(SpanOfDays::of(&days::days(view, from, until, beginning.calendar())?, &rules))
     };
     let (these, those) = (over(now)?, over(before)?);
     let two = |title: &str, one: String, other: String| {

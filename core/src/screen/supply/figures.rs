@@ -1,9 +1,9 @@
 //! The figures behind, for the consultant.
 
-use super::look::Look;
 use crate::answer::supply::course::{course, Course};
 use crate::answer::supply::level::{level, Level};
 use crate::answer::supply::{Of, PartOfDay, Series, Side};
+use crate::gather::supply::Look;
 use crate::quantity::{say_decimal, Share};
 use crate::record::RULES;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen};

@@ -1,9 +1,9 @@
 //! The words on top: one word, one figure, and what is not known.
 
-use super::look::Look;
 use crate::answer::supply::course::{Course, Heading};
 use crate::answer::supply::level::Level;
 use crate::answer::Estimate;
+use crate::gather::supply::Look;
 use crate::quantity::{Production, Quantity, Share};
 use crate::screen::View;
 

@@ -1,8 +1,8 @@
 //! The day by the hour.
 
-use super::look::Look;
 use crate::answer::supply::hours::by_hour;
 use crate::answer::supply::{Calendar, Side, Spread};
+use crate::gather::supply::Look;
 use crate::quantity::{say_decimal, Production, ProductionUnit, Quantity};
 use crate::screen::shapes::{HourBar, HoursPicture, Tick};
 use crate::screen::View;

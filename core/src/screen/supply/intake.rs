@@ -2,9 +2,9 @@
 //! that age have.
 
 use super::against::{children, share_said};
-use super::look::Look;
 use crate::answer::supply::against::share_of;
 use crate::answer::supply::intake::{self, Basis, Intake, NoIntake, OfChild};
+use crate::gather::supply::Look;
 use crate::guidance::{PublishedIntake, Rules};
 use crate::quantity::{Production, Quantity, Volume};
 use crate::record::RULES;

@@ -1,6 +1,6 @@
 //! Supply: how much milk is made, whether that holds, and since when not.
 //!
-//! [`look`] gathers what there is to say, once; each other file says a part of
+//! What there is to say is gathered in [`crate::gather::supply`]; each file says a part of
 //! it: [`head`] the words on top, [`weeks`] and [`hours`] the pictures,
 //! [`changes`] since when, [`against`] what it is held against, [`asks`] the
 //! gentle questions, [`figures`] the numbers behind.
@@ -14,11 +14,10 @@ mod first_days;
 mod head;
 mod hours;
 mod intake;
-mod look;
 mod weeks;
 
 pub(super) use against::group as against;
-pub(super) use asks::{drop, drop_said};
+pub(super) use asks::drop_said;
 pub(super) use changes::notes as changes;
 pub(super) use compare::show as show_compared;
 pub(super) use figures::show as show_figures;
@@ -32,10 +31,12 @@ use super::shapes::{
 use super::shapes::{Event, HoursPicture};
 use super::View;
 use crate::answer::supply::{course::course, level::level, Of, PartOfDay, Series, Side};
+use crate::gather::supply::Look;
 use crate::quantity::Quantity;
 use crate::trouble::Trouble;
-pub(super) use look::Look;
-use look::SPANS;
+
+/// The spans that can be chosen; 0 is all there are.
+const SPANS: [u32; 4] = [7, 14, 28, 0];
 
 pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
     let words = view.words();

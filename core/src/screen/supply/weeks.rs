@@ -1,9 +1,9 @@
 //! The picture of days or weeks: what was made, what was observed of it, its
 //! course with its range, where it changed, the aim.
 
-use super::look::Look;
 use crate::answer::supply::course::Course;
 use crate::answer::supply::{DayProduction, Side};
+use crate::gather::supply::Look;
 use crate::quantity::{say_decimal, Production, ProductionUnit, Quantity, Share, VolumeUnit};
 use crate::screen::shapes::{BreakMark, ProductionBar, RibbonPoint, Tick, WeeksPicture};
 use crate::screen::View;

@@ -1,7 +1,7 @@
 //! What the nights were.
 
-use super::look::Look;
 use crate::answer::night::{nights_that_were, Frame};
+use crate::gather::tonight::Look;
 use crate::record::Kind;
 use crate::screen::shapes::{Action, Event, Place, PlotBand, PlotPicture, PlotPoint, Section, Sign, Tick, Weight};
 use crate::screen::View;

@@ -1,8 +1,8 @@
 //! What a longer or shorter sleep costs.
 
-use super::look::Look;
 use crate::answer::night::Plan;
 use crate::answer::refill::Difference;
+use crate::gather::tonight::Look;
 use crate::quantity::{Count, Quantity, Volume};
 use crate::record::RHYTHM;
 use crate::screen::shapes::{Action, Event, ListRow, Section, Weight};

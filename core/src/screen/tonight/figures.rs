@@ -1,7 +1,7 @@
 //! What the night leaves and brings.
 
-use super::look::Look;
 use crate::answer::night::Planned;
+use crate::gather::tonight::Look;
 use crate::screen::shapes::NightFigure;
 use crate::screen::View;
 use crate::time::Instant;

@@ -1,7 +1,7 @@
 //! The next time, large, and what can be done with it.
 
-use super::look::Look;
 use crate::answer::night::{Basis, GivesWay, Planned, Reminder, Why};
+use crate::gather::tonight::Look;
 use crate::record::PointKind;
 use crate::screen::shapes::{Action, Event, Notice, Sign, Tone, Weight};
 use crate::screen::View;
@@ -85,9 +85,6 @@ pub(super) fn why(view: &View<'_>, look: &Look, planned: &Planned) -> String {
         Why::Evenly => words.say("why-evenly"),
     }
 }
-
-/// Put off by this.
-pub(crate) const PUT_OFF: Span = Span::minutes(10);
 
 pub(super) fn actions(view: &View<'_>, look: &Look) -> Vec<Action> {
     let words = view.words();

@@ -1,6 +1,6 @@
 //! Tonight: when to express next, and what the night holds.
 //!
-//! [`look`] gathers plan and wells, once; [`head`] says the next time, [`night`] draws the
+//! Plan and wells are gathered in [`crate::gather::tonight`]; [`head`] says the next time, [`night`] draws the
 //! strip, [`figures`] what the night leaves and brings, [`times`] the times with why then,
 //! [`choices`] what a longer sleep costs, [`refill`] how milk comes back, [`back`] what
 //! nights were, [`set`] what is set.
@@ -9,15 +9,14 @@ mod back;
 mod choices;
 mod figures;
 mod head;
-mod look;
 mod night;
 mod refill;
 mod set;
 mod times;
 
+use crate::gather::tonight::Look;
 pub(super) use back::{over as nights_back, NIGHTS as NIGHTS_BACK};
-pub(crate) use head::{reminder_words, PUT_OFF};
-pub(crate) use look::Look;
+pub(crate) use head::reminder_words;
 
 use super::shapes::{Action, Event, ListGroup, Place, Screen, Section, Sign, TonightScreen, Weight};
 use super::View;

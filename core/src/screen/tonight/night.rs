@@ -3,12 +3,13 @@
 use chrono::Timelike;
 
 use super::head::{clock, point_name};
-use super::look::Look;
 use crate::answer::night::Plan;
+use crate::gather::amount_scale::AmountScale;
+use crate::gather::tonight::Look;
 use crate::quantity::{Quantity, Volume};
 use crate::record::{PlanDone, PointKind, SessionIn};
 use crate::screen::shapes::{NightPicture, NightStretch, Peg, PegState, RibbonPoint, StretchKind, Tick};
-use crate::screen::{AmountScale, View};
+use crate::screen::View;
 use crate::time::{Instant, Moment, Span};
 
 /// The picture begins so long before sleep, and ends so long after it.
@@ -176,5 +177,5 @@ fn water(view: &View<'_>, look: &Look, plan: &Plan, from: Instant, until: Instan
             high: scale.height(*high),
         })
         .collect();
-    (points, scale.ticks(view).into_iter().filter(|t| t.at == 0.5 || t.at == 1.0).collect())
+    (points, crate::screen::scale::ticks(view, &scale).into_iter().filter(|t| t.at == 0.5 || t.at == 1.0).collect())
 }

@@ -1,8 +1,8 @@
 //! How milk comes back, in words.
 
-use super::look::Look;
 use crate::answer::refill::{Flattens, Well, WellOf};
 use crate::answer::supply::Side;
+use crate::gather::tonight::Look;
 use crate::guidance::RefillRules;
 use crate::screen::shapes::Section;
 use crate::screen::View;

@@ -1,7 +1,7 @@
 //! What is set: the rhythm, fixed points, the calendar; and what studies say.
 
-use super::look::Look;
 use crate::answer::night::{Origin, Sourced};
+use crate::gather::tonight::Look;
 use crate::guidance::Evidence;
 use crate::record::{FixedPoint, Kind, RHYTHM};
 use crate::screen::shapes::{Action, ChoiceRow, Event, ListRow, Place, Section, Sign, Weight};

@@ -1,7 +1,7 @@
 //! The times to come, each with why then.
 
 use super::head::{clock, why};
-use super::look::Look;
+use crate::gather::tonight::Look;
 use crate::screen::shapes::{ListGroup, ListRow};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment};

@@ -2,9 +2,9 @@
 
 use super::super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::super::View;
-use crate::app::is_compared;
 use crate::record::{text, Kind};
 use crate::share::sealed::spoken;
+use crate::share::sealed::spoken::is_compared;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {

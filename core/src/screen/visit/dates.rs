@@ -2,7 +2,7 @@
 
 use super::super::shapes::{Action, Event, ListGroup, ListRow, Place, Sign};
 use super::super::View;
-use crate::journal::Row;
+use crate::record::Row;
 use crate::record::{moment, text, Kind};
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;

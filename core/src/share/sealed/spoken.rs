@@ -17,6 +17,8 @@ use std::sync::{Mutex, PoisonError};
 use minisign::PublicKey;
 use sha2::{Digest, Sha256};
 
+use crate::record::{text, Fields};
+
 const TWO_SYLLABLES: &str = include_str!("words_two_syllables.txt");
 const THREE_SYLLABLES: &str = include_str!("words_three_syllables.txt");
 /// How many words are compared.
@@ -72,4 +74,11 @@ fn stretched(digest: [u8; 32]) -> Option<[u8; COMPARED]> {
     }
     known.insert(digest, bytes);
     Some(bytes)
+}
+
+/// Whether the words of a consultant's keys were compared, as the keys stand.
+pub(crate) fn is_compared(consultant: &Fields) -> bool {
+    let key = |field: &str| text(consultant, field).unwrap_or_default();
+    let mark = mark(key("sealing_key"), key("signing_key"));
+    mark.is_some() && mark.as_deref() == text(consultant, "compared")
 }

@@ -1,12 +1,12 @@
 //! Everything that cautions rest on, read from the record.
 
+use super::{kit, supply, Record};
 use crate::answer::caution::{
     body, body::Beside, comfort, comfort::SessionPain, in_order, pull, Became, Because, Births, BodySign, Caution,
     Dealt,
 };
-use crate::guidance::{CautionRules, CautionSource, Rules};
-use crate::record::{date, moment, text, Kind, RULES};
-use crate::screen::{kit, supply, View};
+use crate::guidance::{CautionRules, CautionSource};
+use crate::record::{date, moment, text, Kind};
 use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
 
@@ -17,27 +17,26 @@ const SESSIONS: u32 = 48;
 const PAIN_BACK: Span = Span::hours(28 * 24);
 
 /// The rules of cautions as they hold for this record.
-pub(super) fn rules(view: &View<'_>) -> Result<CautionRules, Trouble> {
-    let fields = view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default();
-    Ok(CautionRules::read(&Rules::read(&fields)))
+pub(crate) fn rules(record: &Record<'_>) -> Result<CautionRules, Trouble> {
+    Ok(CautionRules::read(record.rules()?))
 }
 
 /// What stands now, the most urgent first.
-pub(crate) fn standing(view: &View<'_>) -> Result<Vec<Caution>, Trouble> {
-    let mut found = gathered(view, None)?;
+pub(crate) fn standing(record: &Record<'_>) -> Result<Vec<Caution>, Trouble> {
+    let mut found = gathered(record, None)?;
     found.retain(Caution::stands);
     Ok(found)
 }
 
 /// What stands, and what was over since then with what became of it. What was urgent and
 /// never answered stands, however long ago it was.
-pub(in crate::screen) fn since(view: &View<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
-    Ok(over_since(gathered(view, Some(since.max(view.now.minus(PAIN_BACK))))?, since))
+pub(crate) fn since(record: &Record<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
+    Ok(over_since(gathered(record, Some(since.max(record.now.minus(PAIN_BACK))))?, since))
 }
 
 /// The same without what became of pain, which is never urgent: for a look at many families.
-pub(crate) fn urgent_since(view: &View<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
-    Ok(over_since(gathered(view, None)?, since))
+pub(crate) fn urgent_since(record: &Record<'_>, since: Instant) -> Result<Vec<Caution>, Trouble> {
+    Ok(over_since(gathered(record, None)?, since))
 }
 
 fn over_since(mut found: Vec<Caution>, since: Instant) -> Vec<Caution> {
@@ -46,32 +45,32 @@ fn over_since(mut found: Vec<Caution>, since: Instant) -> Vec<Caution> {
 }
 
 /// All of them. Pain is looked for since then, or as far as it tells on now.
-fn gathered(view: &View<'_>, since: Option<Instant>) -> Result<Vec<Caution>, Trouble> {
-    let rules = rules(view)?;
-    let dealt = dealt(view)?;
-    let (births, signs) = (births(view)?, signs(view)?);
-    let beside = Beside { now: view.now, rules: &rules, births: &births, dealt: &dealt };
+fn gathered(record: &Record<'_>, since: Option<Instant>) -> Result<Vec<Caution>, Trouble> {
+    let rules = rules(record)?;
+    let dealt = dealt(record)?;
+    let (births, signs) = (births(record)?, signs(record)?);
+    let beside = Beside { now: record.now, rules: &rules, births: &births, dealt: &dealt };
     let mut found = body::cautions(&signs, &beside);
-    found.extend(pains(view, &rules, &dealt, since)?);
-    found.extend(drop(view)?.map(|caution| caution.dealt_with(&dealt)));
-    found.extend(pumps(view, &rules)?.into_iter().map(|caution| caution.dealt_with(&dealt)));
-    found.extend(no_longer_there(&found, &dealt, view.now));
-    in_order(&mut found, view.now, rules.signs_hold);
+    found.extend(pains(record, &rules, &dealt, since)?);
+    found.extend(drop(record)?.map(|caution| caution.dealt_with(&dealt)));
+    found.extend(pumps(record, &rules)?.into_iter().map(|caution| caution.dealt_with(&dealt)));
+    found.extend(no_longer_there(&found, &dealt, record.now));
+    in_order(&mut found, record.now, rules.signs_hold);
     Ok(found)
 }
 
-fn signs(view: &View<'_>) -> Result<Vec<BodySign>, Trouble> {
-    let entries = view.journal.fields_of_kind(Kind::Sign)?;
+fn signs(record: &Record<'_>) -> Result<Vec<BodySign>, Trouble> {
+    let entries = record.journal.fields_of_kind(Kind::Sign)?;
     let mut found: Vec<BodySign> = entries.iter().filter_map(|(_, fields)| BodySign::read(fields)).collect();
     found.sort_by_key(|sign| sign.at);
     Ok(found)
 }
 
-fn births(view: &View<'_>) -> Result<Births, Trouble> {
+fn births(record: &Record<'_>) -> Result<Births, Trouble> {
     let mut births = Births::default();
-    for (_, fields) in view.journal.fields_of_kind(Kind::Child)? {
+    for (_, fields) in record.journal.fields_of_kind(Kind::Child)? {
         match date(&fields, "birth") {
-            Some(day) => births.known.push(LocalDay::on(day).begins(view.zone, view.settings.day_start)),
+            Some(day) => births.known.push(LocalDay::on(day).begins(record.zone, record.settings.day_start)),
             None => births.any_unknown = true,
         }
     }
@@ -79,19 +78,19 @@ fn births(view: &View<'_>) -> Result<Births, Trouble> {
 }
 
 fn pains(
-    view: &View<'_>,
+    record: &Record<'_>,
     rules: &CautionRules,
     dealt: &[Dealt],
     since: Option<Instant>,
 ) -> Result<Vec<Caution>, Trouble> {
-    let read = |subject: &str| Ok::<_, Trouble>(SessionPain::read(subject, &view.record(subject)?.1));
+    let read = |subject: &str| Ok::<_, Trouble>(SessionPain::read(subject, &record.record(subject)?.1));
     let mut after_each_other = Vec::new();
     let mut with_pain = Vec::new();
     match since {
         Some(since) => {
             // What came shortly before tells on what stood then.
             let from = since.minus(rules.signs_hold);
-            for row in view.journal.of_kind_since(Kind::Session, from)?.into_iter().filter(|row| !row.running) {
+            for row in record.journal.of_kind_since(Kind::Session, from)?.into_iter().filter(|row| !row.running) {
                 after_each_other.extend(read(&row.subject)?);
             }
             with_pain.clone_from(&after_each_other);
@@ -99,32 +98,32 @@ fn pains(
         None => {
             // One may run, and is passed over.
             let most = rules.pain_often_of.get().saturating_add(1);
-            let latest = view.journal.latest_sessions(view.now, most)?.into_iter().filter(|row| !row.running);
+            let latest = record.journal.latest_sessions(record.now, most)?.into_iter().filter(|row| !row.running);
             for row in latest.take(rules.pain_often_of.get() as usize) {
                 after_each_other.extend(read(&row.subject)?);
             }
             after_each_other.reverse();
-            for row in view.journal.sessions_with_pain(view.now.minus(rules.signs_hold), view.now, SESSIONS)? {
+            for row in record.journal.sessions_with_pain(record.now.minus(rules.signs_hold), record.now, SESSIONS)? {
                 with_pain.extend(read(&row.subject)?);
             }
         }
     }
     let sessions = comfort::Sessions { with_pain: &with_pain, after_each_other: &after_each_other };
-    Ok(comfort::cautions(&sessions, dealt, view.now, rules))
+    Ok(comfort::cautions(&sessions, dealt, record.now, rules))
 }
 
-fn drop(view: &View<'_>) -> Result<Option<Caution>, Trouble> {
-    Ok(supply::drop(view)?.and_then(|drop| {
-        let seen = drop.since.begins(view.zone, view.settings.day_start);
+fn drop(record: &Record<'_>) -> Result<Option<Caution>, Trouble> {
+    Ok(supply::drop(record)?.and_then(|drop| {
+        let seen = drop.since.begins(record.zone, record.settings.day_start);
         Caution::new("supply-drop", seen, vec![Because::Drop(drop)])
     }))
 }
 
 /// Each pump by its latest check, where it is a check of now.
-fn pumps(view: &View<'_>, rules: &CautionRules) -> Result<Vec<Caution>, Trouble> {
+fn pumps(record: &Record<'_>, rules: &CautionRules) -> Result<Vec<Caution>, Trouble> {
     let mut found = Vec::new();
-    for row in view.journal.of_kind(Kind::Pump)? {
-        for (at, limits, read, judged) in kit::latest_pulls(view, &row.subject)? {
+    for row in record.journal.of_kind(Kind::Pump)? {
+        for (at, limits, read, judged) in kit::latest_pulls(record, &row.subject)? {
             found.extend(pull::caution(&row.subject, at, &read, &judged, &limits, rules));
         }
     }
@@ -133,9 +132,9 @@ fn pumps(view: &View<'_>, rules: &CautionRules) -> Result<Vec<Caution>, Trouble>
     Ok(found)
 }
 
-fn dealt(view: &View<'_>) -> Result<Vec<Dealt>, Trouble> {
+fn dealt(record: &Record<'_>) -> Result<Vec<Dealt>, Trouble> {
     let mut found = Vec::new();
-    for (_, fields) in view.journal.fields_of_kind(Kind::CautionDealt)? {
+    for (_, fields) in record.journal.fields_of_kind(Kind::CautionDealt)? {
         let (key, seen) = (text(&fields, "caution"), moment(&fields, "seen"));
         if let (Some(key), Some(seen), Some(at)) = (key, seen, moment(&fields, "at")) {
             let said = |field: &str| text(&fields, field).filter(|said| !said.trim().is_empty()).map(str::to_owned);
@@ -148,7 +147,7 @@ fn dealt(view: &View<'_>) -> Result<Vec<Dealt>, Trouble> {
             });
         }
     }
-    found.retain(|dealt| dealt.at <= view.now);
+    found.retain(|dealt| dealt.at <= record.now);
     Ok(found)
 }
 

@@ -1,11 +1,12 @@
 //! Plan and wells, gathered once.
 
+use super::refill::curves;
+use super::{night, supply, Record};
 use crate::answer::night::{reminders, Gathered, Plan, Reminder};
-use crate::answer::refill::{curves, Refill};
+use crate::answer::refill::Refill;
 use crate::answer::supply::Calendar;
 use crate::guidance::Rules;
-use crate::record::{Kind, RULES};
-use crate::screen::View;
+use crate::record::Kind;
 use crate::time::{Instant, LocalDay};
 use crate::trouble::Trouble;
 
@@ -22,20 +23,20 @@ pub(crate) struct Look {
 }
 
 impl Look {
-    pub(crate) fn read(view: &View<'_>) -> Result<Self, Trouble> {
-        let gathered = Gathered::read(view.journal, view.now, view.zone, view.settings.day_start)?;
-        let calendar = Calendar { start: view.settings.day_start, zone: view.zone };
-        let whole = curves(view.journal, view.now, calendar, None)?;
+    pub(crate) fn read(record: &Record<'_>) -> Result<Self, Trouble> {
+        let gathered = night::gathered(record)?;
+        let calendar = Calendar { start: record.settings.day_start, zone: record.zone };
+        let whole = curves(record, calendar, None)?;
         // Since a drop milk comes back as it does now, as soon as there is enough to tell that by.
-        let dropped = crate::screen::supply::drop(view)?.map(|drop| drop.since);
-        let since = dropped.map(|since| since.begins(view.zone, view.settings.day_start));
-        let lately = since.map(|since| curves(view.journal, view.now, calendar, Some(since))).transpose()?;
+        let dropped = supply::drop(record)?.map(|drop| drop.since);
+        let since = dropped.map(|since| since.begins(record.zone, record.settings.day_start));
+        let lately = since.map(|since| curves(record, calendar, Some(since))).transpose()?;
         let lately = lately.filter(|lately| lately.wells.len() == whole.wells.len());
         let refill_since = dropped.filter(|_| lately.is_some());
         let refill = lately.unwrap_or(whole);
         let plan = gathered.plan(&|from, until| refill.lost(from, until, gathered.zone));
-        let rules = Rules::read(&view.record(RULES)?.1);
-        let children = view.journal.fields_of_kind(Kind::Child)?;
+        let rules = record.rules()?.clone();
+        let children = record.journal.fields_of_kind(Kind::Child)?;
         let child = children.into_iter().find(|(_, fields)| !fields.contains_key("birth")).map(|(id, _)| id);
         Ok(Self { gathered, refill, refill_since, plan, rules, child })
     }

@@ -1,0 +1,24 @@
+//! What an answer needs, read from the record.
+//!
+//! In: a [`Record`], which is the journal at a moment with its settings and rules, read once a
+//! call. Out: facts, and the answers to them. Nothing is written here, nothing is said in words,
+//! and nothing is decided but what to read. One file a question, called as its room in
+//! [`crate::answer`] is; [`days`] are what most of them rest on.
+
+pub(crate) mod amount_scale;
+pub(crate) mod asks;
+pub(crate) mod caution;
+pub mod days;
+pub(crate) mod kit;
+pub mod night;
+pub(crate) mod plan;
+pub(crate) mod reasons;
+pub mod record;
+pub mod refill;
+pub(crate) mod set_up;
+mod shared;
+pub(crate) mod supply;
+pub(crate) mod tonight;
+
+pub use record::Record;
+pub use shared::Shared;

@@ -1,0 +1,39 @@
+//! What a plan is made from.
+
+use super::Record;
+use crate::answer::night::gathered::{sessions_since, CHANGES_HOLD};
+use crate::answer::night::{Gathered, Kept};
+use crate::guidance::NightRules;
+use crate::record::{date, FixedPoint, Kind, PlanChange, Rhythm, RHYTHM};
+use crate::time::LocalDay;
+use crate::trouble::Trouble;
+
+/// Reads what a plan is made from.
+pub fn gathered(record: &Record<'_>) -> Result<Gathered, Trouble> {
+    let Record { journal, now, zone, .. } = *record;
+    let start = record.settings.day_start;
+    let fields = |id: &str| journal.record(id).map(|r| r.map(|(_, f)| f).unwrap_or_default());
+    let mut points = Vec::new();
+    for row in journal.of_kind(Kind::FixedPoint)? {
+        points.extend(FixedPoint::read(&row.subject, &fields(&row.subject)?));
+    }
+    let mut changes = Vec::new();
+    for row in journal.of_kind_since(Kind::PlanChange, now.minus(CHANGES_HOLD))? {
+        changes.extend(PlanChange::read(&fields(&row.subject)?));
+    }
+    let children = journal.fields_of_kind(Kind::Child)?;
+    let births: Vec<LocalDay> =
+        children.iter().filter_map(|(_, fields)| date(fields, "birth")).map(LocalDay::on).collect();
+    Ok(Gathered::of(Kept {
+        now,
+        zone,
+        start,
+        rhythm: Rhythm::read(&fields(RHYTHM)?),
+        rules: NightRules::read(record.rules()?),
+        sessions: &journal.of_kind_since(Kind::Session, sessions_since(now, zone, start))?,
+        running: journal.running()?.and_then(|row| row.at),
+        points,
+        changes,
+        births: &births,
+    }))
+}

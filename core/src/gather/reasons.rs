@@ -1,0 +1,87 @@
+//! Why a family needs a look. No score: the order is that of the reasons.
+
+use super::Record;
+use crate::answer::caution::Caution;
+use crate::guidance::{CaseloadRules, Urgency};
+use crate::record::{date, Fields};
+use crate::time::{Instant, LocalDay, Span};
+use crate::trouble::Trouble;
+
+/// A reason for a look.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Reason {
+    /// The record on this machine can't be read.
+    CannotBeRead(&'static str),
+    /// A caution stands.
+    Caution {
+        /// The caution.
+        caution: Caution,
+        /// What it is about, in the words of the family's record: a pump is named there.
+        title: String,
+    },
+    /// A caution that was urgent and is over since the record was shared before.
+    Was {
+        /// What it was about.
+        title: String,
+        /// What became of it, in words.
+        became: String,
+    },
+    /// A pump pulls below its range.
+    PumpBelow {
+        /// What it goes by.
+        pump: String,
+    },
+    /// Nothing was written down for so long before the record was shared.
+    Gap {
+        /// The end of the last session.
+        since: Instant,
+        /// How long.
+        lasted: Span,
+    },
+    /// The visit is due.
+    VisitDue(LocalDay),
+}
+
+/// Where a reason stands among all: the first needs a look first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Rank(u8);
+
+impl Rank {
+    /// No reason at all.
+    pub const NONE: Self = Self(u8::MAX);
+}
+
+impl Reason {
+    /// Where it stands among all reasons.
+    pub fn rank(&self) -> Rank {
+        Rank(match self {
+            Self::Caution { caution, .. } => match caution.urgency() {
+                Urgency::Now => 0,
+                Urgency::Today => 1,
+                Urgency::Soon => 2,
+                Urgency::Consultant => 4,
+            },
+            Self::CannotBeRead(_) => 3,
+            Self::PumpBelow { .. } => 5,
+            Self::Was { .. } => 6,
+            Self::Gap { .. } => 7,
+            Self::VisitDue(_) => 8,
+        })
+    }
+}
+
+/// Nothing written down for long, in a record that had sessions.
+pub(crate) fn gap(record: &Record<'_>, rules: &CaseloadRules) -> Result<Option<Reason>, Trouble> {
+    let latest = record.journal.latest_sessions(record.now, 1)?;
+    let since = latest.first().and_then(|row| row.until.or(row.at));
+    Ok(since.and_then(|since| {
+        let lasted = record.now.since(since);
+        (lasted >= rules.look_after_gap).then_some(Reason::Gap { since, lasted })
+    }))
+}
+
+/// The next visit, where its day is near or past.
+pub(crate) fn visit_due(case: &Fields, today: LocalDay, rules: &CaseloadRules) -> Option<Reason> {
+    let due = LocalDay::on(date(case, "next_visit")?);
+    (due.days_since(today) <= i64::from(rules.visit_ahead.get())).then_some(Reason::VisitDue(due))
+}
