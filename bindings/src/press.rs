@@ -4,7 +4,7 @@ use chrono::{Datelike, Timelike};
 use drawwell_core::time::Moment;
 use drawwell_sheet::Made;
 
-/// Sets a sheet: a [`drawwell_core::share::sheet::Press`].
+/// Sets a sheet: a [`drawwell_core::app::Press`].
 pub(crate) fn set(data: &str, at: &Moment) -> Result<Vec<u8>, String> {
     let wall = at.on_the_wall();
     // Month, day, hour, minute and second fit, and the year of a moment that can be told does.

@@ -1,6 +1,6 @@
 //! Sets the visit sheet: data in, a tagged PDF out.
 //!
-//! In: the sheet as JSON, as `drawwell_core::share::sheet` writes it, every word of
+//! In: the sheet as JSON, as `drawwell_core::screen::sheet` writes it, every word of
 //! it in the person's language. Out: the bytes of a PDF that keeps to PDF/UA-1. No
 //! word, number or decision is made here; what a page looks like stands in `typ`.
 //! It is a crate of its own because the typesetter takes minutes to build, and core
@@ -59,7 +59,7 @@ impl std::error::Error for NotSet {}
 /// Sets a sheet. The same data and the same moment give the same bytes.
 ///
 /// # Errors
-/// [`NotSet`] where the data is not what `drawwell_core::share::sheet` writes.
+/// [`NotSet`] where the data is not what `drawwell_core::screen::sheet` writes.
 pub fn set(data: &str, made: Made) -> Result<Vec<u8>, NotSet> {
     let mut data: Value = serde_json::from_str(data).map_err(|_| NotSet::Data)?;
     if !data.is_object() {

@@ -2,7 +2,7 @@
 //! what became of each, however long ago it was.
 
 use drawwell_core::guidance::{CautionSource, Urgency};
-use drawwell_core::record::kinds::WHERE_ON_BODY;
+use drawwell_core::record::choices::WHERE_ON_BODY;
 use drawwell_core::record::{Kind, Spec, Takes};
 use drawwell_core::screen::shapes::{Event, Place, Screen};
 use drawwell_core::text::Texts;

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use drawwell_core::record::{kinds::Kind, Takes};
+use drawwell_core::record::{Kind, Takes};
 use drawwell_core::screen::shapes::{Event, Place};
 use drawwell_core::text::Texts;
 use drawwell_tests::person::Person;

@@ -2,7 +2,7 @@
 
 use serde_json::{json, Value};
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::gather::amount_scale::AmountScale;
 use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::{Amount, Takes};

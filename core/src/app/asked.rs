@@ -1,9 +1,10 @@
 //! What waits for a yes: a card whose words are to be compared, a file that would change the
 //! record. Until then nothing of it is kept.
 
+use super::state::{Waiting, What};
 use serde_json::json;
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::journal::{Change, Difference};
 use crate::record::{text, Fields, Kind};
 use crate::screen::shapes::{Effect, Place};
@@ -13,20 +14,6 @@ use crate::share::sealed::card::{Card, Whose};
 use crate::share::sealed::spoken;
 use crate::share::sealed::spoken::is_compared;
 use crate::trouble::Trouble;
-
-/// What waits, and what is asked about it.
-#[derive(Debug)]
-pub(super) struct Waiting {
-    pub(super) asked: Asked,
-    what: What,
-}
-
-#[derive(Debug)]
-enum What {
-    Card(Card),
-    Changes(Vec<Change>),
-    Plain(Vec<u8>),
-}
 
 impl App {
     fn ask(&mut self, about: About, differences: Vec<Difference>, what: What) -> Vec<Effect> {

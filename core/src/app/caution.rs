@@ -2,10 +2,10 @@
 
 use serde_json::{json, Value};
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::answer::caution::{Because, Caution};
 use crate::gather::Record;
-use crate::record::kinds::{DEALT_HOW, SINCE_BEFORE};
+use crate::record::choices::{DEALT_HOW, SINCE_BEFORE};
 use crate::record::{text, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::time::Moment;

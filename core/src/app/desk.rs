@@ -1,10 +1,11 @@
 //! The desk's own record, and a family's record that is only read.
 
+use super::state::For;
 use std::path::PathBuf;
 
 use serde_json::json;
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::gather::Shared;
 use crate::guidance::{CaseloadRules, Rules};
 use crate::journal::Writing;
@@ -14,18 +15,6 @@ use crate::screen::View;
 use crate::share::sealed::card::{Card, Whose};
 use crate::time::{Instant, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
-
-/// What a journal is opened for.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub(super) enum For {
-    /// The person whose record it is.
-    #[default]
-    Own,
-    /// The consultant's desk.
-    Desk,
-    /// A consultant who reads a family's record, with what her desk keeps for all.
-    Reading(Shared),
-}
 
 impl App {
     /// Opens the record of a consultant's desk.
@@ -182,16 +171,7 @@ fn only_reads(event: &Event) -> bool {
     )
 }
 
-impl App {
-    /// Where somebody is who has gone nowhere.
-    pub(super) fn first_place(&self) -> Place {
-        match self.purpose {
-            For::Own => Place::Now,
-            For::Desk => Place::Desk,
-            For::Reading(_) => Place::Supply { days: crate::screen::SUPPLY_SPAN },
-        }
-    }
-}
+impl App {}
 
 /// The desk has no places at its foot: the families stand beside it.
 pub(super) fn without_places(mut screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {

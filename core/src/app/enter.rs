@@ -1,21 +1,16 @@
 //! Events on fields: write down afterwards, correct, take out, bring back.
 
+use super::fields::{NewValues, NEXT};
 use chrono::{NaiveDate, NaiveDateTime, Timelike};
 use serde_json::{json, Value};
 
-use super::kit::NEXT;
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::gather::Record;
-use crate::record::kinds::SIDES;
-use crate::record::{
-    check, moment, text, typed, typed_unit, whole, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS,
-};
+use crate::record::choices::SIDES;
+use crate::record::{check, moment, typed, typed_unit, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
 use crate::trouble::Trouble;
-
-/// New values of fields, by name; null makes one say nothing.
-pub(super) type NewValues = Vec<(String, Value)>;
 
 impl App {
     pub(super) fn add(&mut self, kind: &str, days_back: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
@@ -85,42 +80,6 @@ impl App {
             Surprise::Twice => self.tell("time-twice", Tone::Quiet),
         }
         Ok(vec![buzz("enter")])
-    }
-
-    /// Sets fields of a record after checking that the whole still holds.
-    pub(super) fn set_fields(
-        &mut self,
-        id: &str,
-        kind: Kind,
-        mut fields: Fields,
-        values: NewValues,
-        name: &str,
-        present: Present,
-    ) -> Result<(), Trouble> {
-        for (field, value) in &values {
-            check::field(kind, field, value)?;
-            match value {
-                Value::Null => drop(fields.remove(field)),
-                _ => drop(fields.insert(field.clone(), value.clone())),
-            }
-        }
-        let levels = match text(&fields, "pump") {
-            Some(pump) => self.journal()?.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
-            None => None,
-        };
-        check::whole_record(kind, &fields, Some(present.now), levels)?;
-        self.journal_mut()?.act(name, id, present.now, |w| {
-            if kind.only().is_some() {
-                w.set(id, "kind", &json!(kind.name()))?;
-            }
-            for (field, value) in &values {
-                match field == NEXT {
-                    true => w.set(id, &format!("{READINGS}{}", w.new_id()), value)?,
-                    false => w.set(id, field, value)?,
-                }
-            }
-            Ok(())
-        })
     }
 
     pub(super) fn clear(&mut self, id: &str, field: &str, present: Present) -> Result<Vec<Effect>, Trouble> {

@@ -1,8 +1,7 @@
 //! Erasing the person's own record from this device.
 
-use super::{App, Present};
-use crate::caseload::erase_files;
-use crate::journal::Journal;
+use super::state::{App, Present};
+use crate::journal::{erase_files, Journal};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::trouble::Trouble;
 

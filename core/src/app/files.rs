@@ -4,11 +4,12 @@ use std::io::Write;
 
 use serde_json::json;
 
-use super::{buzz, App, Present};
-use crate::record::{kinds::PAPERS, Kind, SETTINGS};
+use super::press as sheet;
+use super::state::{buzz, App, Present};
+use crate::record::{choices::PAPERS, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::share::parts::{LeftOut, SharePart};
-use crate::share::{health_record, sheet, spreadsheet};
+use crate::share::{health_record, spreadsheet};
 use crate::time::Moment;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 

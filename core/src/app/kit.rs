@@ -1,9 +1,9 @@
 //! Events of checks with a gauge.
 
+use super::fields::{NewValues, NEXT};
 use serde_json::{json, Value};
 
-use super::enter::NewValues;
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::answer::pump::next_place::next_place;
 use crate::gather::Record;
 use crate::quantity::{Entered, Quantity, Unit, Vacuum, VacuumUnit};
@@ -12,8 +12,6 @@ use crate::screen::shapes::{Effect, Place};
 use crate::time::Span;
 use crate::trouble::Trouble;
 
-/// The field of the reading that is written down next.
-pub(super) const NEXT: &str = "readings/next";
 /// A check that was begun this long ago and holds nothing is gone on with.
 const STILL_THE_SAME: Span = Span::hours(12);
 /// What a check takes over from the one before.

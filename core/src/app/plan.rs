@@ -4,7 +4,7 @@ use std::io::Write;
 
 use serde_json::{json, Value};
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::journal::Writing;
 use crate::limits;
 use crate::record::plan_part::{part_before, OF_RHYTHM};

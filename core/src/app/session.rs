@@ -2,7 +2,7 @@
 
 use serde_json::{json, Value};
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::set_up::SetUp;
 use crate::gather::Record;

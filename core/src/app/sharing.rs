@@ -6,17 +6,16 @@ use std::io::Write;
 use age::secrecy::{ExposeSecret, SecretString};
 use serde_json::json;
 
-use super::{buzz, App, Present};
-use crate::journal::{Change, Merged};
+use super::state::{buzz, App, Present};
+use crate::journal::Change;
 use crate::limits;
 use crate::record::{text, Fields, Kind, SETTINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
-use crate::share::exchange::Report;
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
 use crate::share::sealed::spoken::is_compared;
-use crate::share::sealed::{self, own_keys::OwnKeys, passphrase, OpenWith, SealFor, Sealed};
+use crate::share::sealed::{self, passphrase, OpenWith, SealFor, Sealed};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The key of a sealed family file begins so; behind it stands for whom.
@@ -25,11 +24,6 @@ const FAMILY: &str = "family:";
 const BY_PASSPHRASE: &str = "passphrase";
 /// Any program may carry it.
 const CONTENT_TYPE: &str = "application/octet-stream";
-/// Names under which own secrets are kept.
-const OPENS: &str = "opens";
-const SIGNS: &str = "signs";
-/// And those of the family's other phones, which are public.
-const PHONES: &str = "phones";
 
 impl App {
     /// Asks where the record goes, sealed for a consultant.
@@ -120,17 +114,6 @@ impl App {
         Ok(name)
     }
 
-    /// Own keys, made where they are first asked for.
-    pub(crate) fn own_keys(&mut self) -> Result<OwnKeys, Trouble> {
-        let journal = self.journal_mut()?;
-        if let (Some(opens), Some(signs)) = (journal.secret(OPENS)?, journal.secret(SIGNS)?) {
-            return OwnKeys::read(&opens, &signs);
-        }
-        let keys = OwnKeys::make()?;
-        journal.keep_secrets(&[(OPENS, keys.opens()), (SIGNS, keys.signs())])?;
-        Ok(keys)
-    }
-
     fn sealing_key_of(&self, consultant: &str) -> Result<String, Trouble> {
         let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
         let (kind, fields) = self.journal()?.record(consultant)?.ok_or_else(missing)?;
@@ -216,43 +199,5 @@ impl App {
         }
         changes.retain(|change| !of_one.contains(&change.subject));
         Ok(changes)
-    }
-
-    /// What came of changes, as a page.
-    pub(super) fn report_merged(&mut self, merged: Merged, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let report = Report {
-            taken: merged.taken,
-            unchanged: merged.known,
-            other: merged.other,
-            ahead: merged.ahead,
-            ..Report::default()
-        };
-        self.report_brought_in(report, present)
-    }
-
-    pub(super) fn report_brought_in(&mut self, report: Report, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.report = Some(report);
-        self.go(Place::Report);
-        let mut effects = self.session_effects(present)?;
-        effects.extend(self.reminder_effects(present)?);
-        effects.extend([buzz("bring-in"), Effect::Tend]);
-        Ok(effects)
-    }
-
-    /// The signing keys of this family's other phones, as far as they were compared here.
-    fn phones(&self) -> Result<Vec<String>, Trouble> {
-        let kept = self.journal()?.secret(PHONES)?.unwrap_or_default();
-        Ok(kept.split_whitespace().map(str::to_owned).collect())
-    }
-
-    /// From here on files that a phone signed are the family's own.
-    pub(super) fn know_phone(&mut self, signing_key: &str) -> Result<(), Trouble> {
-        let mut phones = self.phones()?;
-        if !phones.iter().any(|known| known == signing_key) {
-            phones.push(signing_key.to_owned());
-            phones.truncate(limits::PHONES);
-            self.journal_mut()?.set_secret(PHONES, &phones.join(" "))?;
-        }
-        Ok(())
     }
 }

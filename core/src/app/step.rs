@@ -1,10 +1,11 @@
 //! The fine steps beside a field.
 
+use super::fields::NewValues;
 use serde_json::{json, Value};
 
-use super::enter::{moved, NewValues};
+use super::enter::moved;
 use super::session::FIRST_SPEED;
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::gather::Record;
 use crate::quantity::{
     AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature,

@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::record::{check, Kind};
 use crate::screen::shapes::Effect;
 use crate::time::{Instant, Moment};

@@ -5,7 +5,7 @@ use std::io::Write;
 
 use serde_json::json;
 
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::answer::night::reminders::PUT_OFF;
 use crate::answer::night::{Reminder, Reminds};
 use crate::gather::tonight::Look;

@@ -5,7 +5,7 @@ use std::io::BufRead;
 use serde_json::{json, Value};
 
 use super::kit::of_kind;
-use super::{buzz, App, Present};
+use super::state::{buzz, App, Present};
 use crate::answer::trace::{findings, CannotTell};
 use crate::quantity::Unit;
 use crate::record::Kind;

@@ -3,12 +3,13 @@
 use std::io::{BufRead, Write};
 use std::path::Path;
 
-use super::{buzz, App, Present};
+use super::press as sheet;
+use super::state::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::limits;
 use crate::screen::shapes::{Clock, Effect, Tone, Update};
 use crate::share::sealed::{self, card::Card};
-use crate::share::{exchange, incoming, sheet};
+use crate::share::{exchange, incoming};
 use crate::trouble::Trouble;
 
 impl App {

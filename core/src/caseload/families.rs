@@ -1,34 +1,21 @@
 //! The families' journals: a file each, opened to be read, merged into, and erased.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
-use super::{as_of, Beside, Caseload, Opened};
+use super::state::{as_of, present, Beside, Caseload, Found, Opened, FOLDER};
 use crate::app::App;
 use crate::gather::reasons::Reason;
 use crate::gather::{Record, Shared};
-use crate::journal::Journal;
+use crate::journal::{erase_files, Journal};
 use crate::record::{moment, text, Kind};
 use crate::screen::shapes::{Clock, Place};
 use crate::screen::View;
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-/// Where the families' journals lie in the caseload's folder.
-pub(super) const FOLDER: &str = "families";
 /// Each begins so, so that no family's name can be one of the system's.
 const START: &str = "family-";
 const ENDING: &str = ".drawwell";
-
-/// What was found when a family was looked at last.
-#[derive(Debug, Clone)]
-pub(super) struct Found {
-    /// When its record was shared last.
-    pub(super) shared: Option<Moment>,
-    /// Why it needs a look.
-    pub(super) reasons: Vec<Reason>,
-    /// The minute for which that holds: the same as of a record that ends.
-    as_of: i64,
-}
 
 impl Caseload {
     /// The journal of a family, by what it goes by among all.
@@ -128,7 +115,7 @@ impl Caseload {
             Ok(opened) => opened.journal,
             Err(trouble) => return Ok(vec![Reason::CannotBeRead(trouble.key)]),
         };
-        let (_, zone) = super::present(at);
+        let (_, zone) = present(at);
         let mut record = Record::new(&journal, now, zone)?;
         record.shared = Some(kit);
         super::reasons::of(&View::new(record, self.texts()), &kit.rules)
@@ -147,34 +134,5 @@ impl Caseload {
         self.beside = Beside::Desk;
         self.desk.update(crate::screen::shapes::Event::Go { place: Place::Desk }, clock)?;
         Ok(())
-    }
-}
-
-/// Erases a journal's file and everything beside it that was made from it: its log, its
-/// backups, what was set aside.
-///
-/// # Errors
-/// Where a file can't be removed; it is tried with all of them first.
-pub fn erase_files(path: &Path) -> Result<(), Trouble> {
-    let failed = || Trouble::new(TroubleKind::ReadOnly, "trouble-cannot-erase");
-    let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) else {
-        return Err(failed());
-    };
-    let mut all_gone = true;
-    for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
-        let beside = entry.file_name();
-        let Some(beside) = beside.to_str() else { continue };
-        let made_from_it = beside == name
-            || ["-wal", "-shm", "-journal", ".backup-", ".damaged-", ".half-"]
-                .iter()
-                .any(|ending| beside.strip_prefix(name).is_some_and(|rest| rest.starts_with(ending)));
-        if made_from_it {
-            all_gone &= std::fs::remove_file(entry.path()).is_ok();
-        }
-    }
-    if all_gone {
-        Ok(())
-    } else {
-        Err(failed())
     }
 }

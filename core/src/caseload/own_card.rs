@@ -1,6 +1,6 @@
 //! The consultant's own card, to be handed on.
 
-use super::Caseload;
+use super::state::Caseload;
 use crate::trouble::Trouble;
 
 impl Caseload {

@@ -4,8 +4,9 @@ use std::io::BufRead;
 
 use serde_json::json;
 
-use super::{Beside, Caseload};
+use super::state::{as_of, present, Beside, Caseload};
 use crate::gather::{self, Record};
+use crate::journal::erase_files;
 use crate::journal::Journal;
 use crate::limits;
 use crate::record::{text, Kind, NAME_OF_CASE};
@@ -159,11 +160,11 @@ impl Caseload {
         self.let_go_of(&header.family)?;
         // What came before was signed by nobody: it gives way.
         if pinned.is_some() && self.is_by_nobody(&header.family)? {
-            super::erase_files(&path)?;
+            erase_files(&path)?;
         }
         let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
         let merged = journal.merge(&changes, now)?;
-        keep_days(&journal, &super::as_of(clock, Some(&header.made)))?;
+        keep_days(&journal, &as_of(clock, Some(&header.made)))?;
         drop(journal);
         // An older file after a newer one adds what the newer did not have, and is no news.
         let id = self.case_of(&header.family, pinned, &header.made, clock)?;
@@ -234,16 +235,16 @@ impl Caseload {
         let report = exchange::begin_with(&mut journal, &mut &*plain, now);
         match report {
             Ok(report) if report.taken > 0 => {
-                let (_, zone) = super::present(clock);
+                let (_, zone) = present(clock);
                 let latest = report.latest.filter(|at| at.instant() <= now);
                 let made = latest.unwrap_or_else(|| Moment::new(now, zone));
-                keep_days(&journal, &super::as_of(clock, Some(&made)))?;
+                keep_days(&journal, &as_of(clock, Some(&made)))?;
                 drop(journal);
                 self.case_of(&family, None, &made, clock)
             }
             other => {
                 drop(journal);
-                super::erase_files(&path)?;
+                erase_files(&path)?;
                 Err(other.err().unwrap_or(why))
             }
         }
@@ -318,7 +319,7 @@ impl Caseload {
 /// Works out what each day made while the file comes in: the list and the family's screens only
 /// read.
 fn keep_days(journal: &Journal, at: &Clock) -> Result<(), Trouble> {
-    let (now, zone) = super::present(at);
+    let (now, zone) = present(at);
     let record = Record::new(journal, now, zone)?;
     gather::supply::work_out_all(&record)?;
     journal.keep_days(&record.worked_out());

@@ -1,6 +1,6 @@
 //! The rules of cautions, typed, and where each caution comes from.
 
-use serde::Deserialize;
+use super::{Advice, CautionSource, Urgency};
 
 use super::{tables::Tables, Rules};
 use crate::quantity::{Count, Quantity, Score, Share, Temperature};
@@ -79,82 +79,6 @@ impl CautionRules {
             pump_far_below: Share::of(rules.value("pump_far_below") / 100.0),
         }
     }
-}
-
-/// How soon somebody must look.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Urgency {
-    /// Emergency care, now.
-    Now,
-    /// A clinician, today.
-    Today,
-    /// A doctor, in the next days.
-    Soon,
-    /// The consultant, soon.
-    Consultant,
-}
-
-impl Urgency {
-    /// Stable name.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Now => "now",
-            Self::Today => "today",
-            Self::Soon => "soon",
-            Self::Consultant => "consultant",
-        }
-    }
-}
-
-/// Where a caution comes from.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct CautionSource {
-    /// Stable name; its words stand under `caution-<key>`.
-    pub key: String,
-    /// How soon somebody must look.
-    pub urgency: Urgency,
-    /// Where it comes from.
-    pub source: String,
-    /// The year of the source.
-    pub year: u32,
-    /// Whether it was written down from memory.
-    #[serde(default)]
-    pub from_memory: bool,
-    /// Whether a clinician has reviewed it.
-    #[serde(default)]
-    pub reviewed: bool,
-    /// The rules it goes by.
-    #[serde(default)]
-    pub rules: Vec<String>,
-    /// The fields of a sign that it is about.
-    #[serde(default)]
-    pub signs: Vec<String>,
-    /// Whether any one of its signs makes it; the others have a logic of their own.
-    #[serde(default)]
-    pub any_sign: bool,
-    /// Whether it is out of date some time after it was seen. Nothing urgent is.
-    #[serde(default)]
-    pub lapses: bool,
-    /// What is said beside it, by the keys of [`Advice`].
-    #[serde(default)]
-    pub advice: Vec<String>,
-}
-
-/// A line that is said beside a caution, and where it comes from.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Advice {
-    /// Stable name; its words stand under `advice-<key>`.
-    pub key: String,
-    /// Where it comes from.
-    pub source: String,
-    /// The year of the source.
-    pub year: u32,
-    /// Whether it was written down from memory.
-    #[serde(default)]
-    pub from_memory: bool,
 }
 
 impl Advice {

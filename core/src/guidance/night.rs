@@ -1,6 +1,6 @@
 //! The rules that Tonight goes by, typed, and the evidence on how often.
 
-use serde::Deserialize;
+use super::Evidence;
 
 use super::{tables::Tables, Rules};
 use crate::quantity::{Count, Share};
@@ -45,23 +45,6 @@ impl NightRules {
             late_after: minutes("late_after", 1.0),
         }
     }
-}
-
-/// What a study or a guidance says on how many sessions a day.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Evidence {
-    /// Stable name; its words stand under `evidence-<key>`.
-    pub key: String,
-    /// Sessions a day, at least.
-    pub sessions: u32,
-    /// Where it comes from.
-    pub source: String,
-    /// The year of the source.
-    pub year: u32,
-    /// Whether it was written down from memory.
-    #[serde(default)]
-    pub from_memory: bool,
 }
 
 impl Evidence {

@@ -6,7 +6,7 @@
 use once_cell::sync::OnceCell;
 use serde::{de::DeserializeOwned, Deserialize};
 
-use super::{cautions::CautionSource, Advice, Evidence, PublishedIntake, Rule};
+use super::rows::{Advice, CautionSource, Evidence, PublishedIntake, Rule};
 use crate::trouble::{Kind, Trouble};
 
 /// All that is shipped.

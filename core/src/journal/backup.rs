@@ -6,7 +6,7 @@ use std::time::Duration;
 use rusqlite::backup::Backup;
 use rusqlite::{Connection, OpenFlags};
 
-use super::salvage::beside;
+use super::beside::beside;
 use super::Journal;
 use crate::private_file;
 use crate::time::{Instant, Span};

@@ -79,7 +79,7 @@ impl Journal {
         let (merged, differences) = take_all(&store, &mut writing, changes, From::Others, true)?;
         writing.project()?;
         if !differences.is_empty() {
-            super::act::keep(&store, ActKind::Undoable, name, "", &writing, first)?;
+            super::act::keep(&store, ActKind::Undoable, name, "", writing.device(), (first, writing.sequence()))?;
             super::act::keep_taken(&store, &differences)?;
         }
         store.commit()?;

@@ -8,13 +8,16 @@
 
 pub mod act;
 pub mod backup;
+mod beside;
 mod built;
 pub mod change;
 pub mod clock;
 mod erase;
 mod fold;
+mod follow;
 mod merging;
 mod open;
+mod opening;
 mod place;
 pub mod projection;
 mod reading;
@@ -25,6 +28,7 @@ mod runs;
 pub mod salvage;
 mod schema;
 mod secrets;
+mod undo;
 mod verify;
 mod writing;
 
@@ -33,8 +37,9 @@ pub use act::{Act, Difference};
 pub use backup::KEPT_BACKUPS;
 pub use change::{Change, Dot, GONE};
 pub use clock::Stamp;
+pub use erase::erase_files;
 pub use merging::Merged;
-pub use open::Opened;
+pub use opening::Opened;
 pub use projection::DayRollup;
 pub use reading::{Head, LateEdit};
 pub use removals::KeptDay;
@@ -44,6 +49,10 @@ pub use verify::{verify, Health};
 pub use writing::Writing;
 
 use std::path::{Path, PathBuf};
+
+use rusqlite::{Transaction, TransactionBehavior};
+
+use crate::trouble::Trouble;
 
 /// An open journal.
 #[derive(Debug)]
@@ -81,5 +90,14 @@ impl Journal {
     #[doc(hidden)]
     pub fn connection_mut(&mut self) -> &mut rusqlite::Connection {
         &mut self.connection
+    }
+
+    /// Begins to write. A beginning that was interrupted before may have left
+    /// the store in a transaction that nobody holds: it is let go first.
+    fn begin(&mut self) -> Result<Transaction<'_>, Trouble> {
+        if !self.connection.is_autocommit() {
+            self.connection.execute_batch("ROLLBACK")?;
+        }
+        Ok(self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?)
     }
 }

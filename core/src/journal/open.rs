@@ -1,63 +1,27 @@
-//! Opening a journal: made where there is none, brought up to date where it is
-//! older, refused politely where it is newer, set aside and salvaged where it
-//! is damaged.
+//! Opening a file that is sound: made where there is none, brought up to date where it is
+//! older, refused politely where it is newer.
 
+use super::beside::beside;
 use std::path::Path;
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
 use rusqlite::{params, Connection, OpenFlags, OptionalExtension};
 
-use super::{built, place, row_number, salvage, schema, Journal, Salvaged, Stamp};
+use super::{follow, place, row_number, schema, Journal, Stamp};
 use crate::limits;
 use crate::private_file;
 use crate::time::Instant;
 use crate::trouble::{Kind, Trouble};
 
-/// An open journal, and what was salvaged if it had been damaged.
-#[derive(Debug)]
-pub struct Opened {
-    /// The journal.
-    pub journal: Journal,
-    /// What was kept, where the file was damaged.
-    pub salvaged: Option<Salvaged>,
-}
-
 impl Journal {
-    /// Opens the journal at a path for a device. `device` is letters, figures
-    /// and `_`, at most 32, stable for this device and used by no other; empty for one that
-    /// goes on under the name it has here, or is named later ([`Self::is_named`]).
-    pub fn open(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
-        let clean = device.len() <= 32 && device.chars().all(|c| c.is_ascii_alphanumeric() || c == '_');
-        if !clean {
-            return Err(Trouble::bad("device", "trouble-device-name"));
-        }
-        // A pipe would wait for somebody to write into it.
-        if std::fs::metadata(path).is_ok_and(|there| !there.is_file()) {
-            return Err(not_a_record());
-        }
-        match Self::open_sound(path, device, now) {
-            Ok(journal) => Ok(Opened { journal, salvaged: None }),
-            Err(trouble) if trouble.kind == Kind::Damaged => {
-                if !salvage::is_ours(path) {
-                    return Err(not_a_record());
-                }
-                let salvaged = salvage::salvage(path, device, now)?;
-                Ok(Opened { journal: Self::open_sound(path, device, now)?, salvaged: Some(salvaged) })
-            }
-            Err(trouble) if matches!(trouble.kind, Kind::Full | Kind::ReadOnly | Kind::Missing) => {
-                let journal = Self::open_to_read(path).map_err(|_| trouble)?;
-                Ok(Opened { journal, salvaged: None })
-            }
-            Err(trouble) => Err(trouble),
-        }
-    }
-
-    /// Sets a journal aside that turned out to be damaged while it was open,
-    /// and opens what could be kept of it.
-    pub fn mend(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
-        let salvaged = salvage::salvage(path, device, now)?;
-        Ok(Opened { journal: Self::open_sound(path, device, now)?, salvaged: Some(salvaged) })
+    /// After a salvage some of this device's own numbers may be lost while
+    /// another device knows them: it goes on under a name not used before.
+    pub(crate) fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
+        let name = again(device, now);
+        write_under(&self.connection, &name, now)?;
+        self.device = name;
+        Ok(())
     }
 
     /// Opens a file that is sound; damage is an error.
@@ -76,7 +40,7 @@ impl Journal {
         connection.pragma_update(None, "trusted_schema", false)?;
         connection.pragma_update(None, "cache_size", -8000)?;
         schema::migrate(&mut connection, version)?;
-        built::follow_the_data(&mut connection)?;
+        follow::follow_the_data(&mut connection)?;
         let device = own_name(&connection, device, path, now)?;
         let journal = Self { connection, path: path.to_owned(), device, read_only: false };
         journal.touch_every_table()?;
@@ -88,9 +52,9 @@ impl Journal {
     /// Opens a file that can't be written, on a disk that is full or may not be: what is in it
     /// can be read. What its log still holds can't be without writing, and then nothing is shown
     /// rather than less.
-    fn open_to_read(path: &Path) -> Result<Self, Trouble> {
+    pub(super) fn open_to_read(path: &Path) -> Result<Self, Trouble> {
         let cannot = || Trouble::new(Kind::ReadOnly, "trouble-read-only");
-        let log = salvage::beside(path, "-wal");
+        let log = beside(path, "-wal");
         if std::fs::metadata(log).is_ok_and(|log| log.is_file() && log.len() > 0) {
             return Err(cannot());
         }
@@ -233,7 +197,7 @@ pub(super) fn write_under(connection: &Connection, name: &str, now: Instant) -> 
     Ok(())
 }
 
-fn not_a_record() -> Trouble {
+pub(super) fn not_a_record() -> Trouble {
     Trouble::new(Kind::BadInput, "trouble-not-a-record")
 }
 
@@ -251,7 +215,7 @@ fn refuse_truncated(path: &Path) -> Result<(), Trouble> {
     if file.read_exact(&mut header).is_err() {
         return damaged();
     }
-    let log = salvage::beside(path, "-wal");
+    let log = beside(path, "-wal");
     if std::fs::metadata(log).map(|m| m.len() > 0).unwrap_or(false) {
         return Ok(());
     }

@@ -313,3 +313,8 @@ pub(super) fn all_subjects(store: &Connection) -> Result<BTreeSet<String>, Troub
     let found = statement.query_map(params![NO_DAY], |r| r.get(0))?.collect::<Result<_, _>>()?;
     Ok(found)
 }
+
+pub(super) fn record(store: &rusqlite::Connection, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
+    let fields = fields(store, subject, true)?;
+    Ok(crate::record::text(&fields, "kind").and_then(Kind::named).map(|kind| (kind, fields)))
+}

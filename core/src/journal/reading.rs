@@ -27,18 +27,13 @@ pub struct LateEdit {
     pub device: String,
 }
 
-pub(super) fn record(store: &rusqlite::Connection, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
-    let fields = projection::fields(store, subject, true)?;
-    Ok(crate::record::text(&fields, "kind").and_then(Kind::named).map(|kind| (kind, fields)))
-}
-
 impl Journal {
     /// A record by its id. Settings are always there.
     pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
         if let Some(kind) = Kind::ALL.iter().copied().find(|kind| kind.only() == Some(subject)) {
             return Ok(Some((kind, projection::fields(&self.connection, subject, true)?)));
         }
-        record(&self.connection, subject)
+        projection::record(&self.connection, subject)
     }
 
     /// The row of a record in the index.

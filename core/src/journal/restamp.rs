@@ -4,7 +4,7 @@
 
 use rusqlite::{params, Connection};
 
-use super::{Stamp, Writing};
+use super::Stamp;
 use crate::limits;
 use crate::time::Instant;
 use crate::trouble::Trouble;
@@ -12,21 +12,16 @@ use crate::trouble::Trouble;
 /// No clock that is right shows less: 2026-01-01.
 const SANE: Instant = Instant::from_unix_milliseconds(1_767_225_600_000);
 
-/// Says again what is stamped more than a day ahead of now.
-pub(super) fn say_again(store: &Connection, writing: &mut Writing<'_>) -> Result<(), Trouble> {
-    let now = writing.now();
+/// What is stamped more than a day ahead of now, and so to be said again: records and fields.
+pub(super) fn to_say_again(store: &Connection, now: Instant) -> Result<Vec<(String, String)>, Trouble> {
     if now.since(SANE).in_milliseconds() < 0 {
-        return Ok(());
+        return Ok(Vec::new());
     }
     let latest = Stamp::at(now.plus(limits::AHEAD));
     let mut statement = store.prepare_cached(
         "SELECT field.subject, field.field FROM field JOIN device ON device.name = field.device
          JOIN change ON change.row = device.number << 40 | field.device_seq WHERE change.stamp > ?1",
     )?;
-    let fields: Vec<(String, String)> =
-        statement.query_map(params![latest.raw()], |row| Ok((row.get(0)?, row.get(1)?)))?.collect::<Result<_, _>>()?;
-    for (subject, field) in fields {
-        writing.say_again(&subject, &field)?;
-    }
-    Ok(())
+    let fields = statement.query_map(params![latest.raw()], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    Ok(fields.collect::<Result<_, _>>()?)
 }

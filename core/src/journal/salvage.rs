@@ -1,6 +1,7 @@
 //! A damaged file is set aside, and everything that can be read is kept: its
 //! own changes and those of the backups, which together are one set.
 
+use super::beside::beside;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
@@ -19,13 +20,6 @@ pub struct Salvaged {
     pub from_file: u64,
     /// Changes that only a backup still had.
     pub from_backup: u64,
-}
-
-/// A path with an ending added to its name.
-pub(super) fn beside(path: &Path, ending: &str) -> PathBuf {
-    let mut name = path.as_os_str().to_owned();
-    name.push(ending);
-    PathBuf::from(name)
 }
 
 pub(super) fn salvage(path: &Path, device: &str, now: Instant) -> Result<Salvaged, Trouble> {
@@ -139,16 +133,5 @@ fn read_until_it_fails(connection: &Connection, order: &str, most: u64, found: &
         if let (Ok((change, true)), Ok(number)) = (Change::from_row(row), row.get(8)) {
             found.insert(number, change);
         }
-    }
-}
-
-impl Journal {
-    /// After a salvage some of this device's own numbers may be lost while
-    /// another device knows them: it goes on under a name not used before.
-    pub(crate) fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
-        let name = super::open::again(device, now);
-        super::open::write_under(&self.connection, &name, now)?;
-        self.device = name;
-        Ok(())
     }
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{params, Connection, OptionalExtension, Transaction, TransactionBehavior};
+use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
 use super::act::ActKind;
@@ -135,7 +135,7 @@ impl<'a> Writing<'a> {
 
     /// A record as it stands within this act.
     pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
-        super::reading::record(self.store, subject)
+        projection::record(self.store, subject)
     }
 
     /// Whether anything was ever said of a subject.
@@ -235,10 +235,12 @@ impl Journal {
         let mut writing = Writing::begin(&store, &device, now)?;
         if writing.was_ahead {
             let first = writing.sequence + 1;
-            super::restamp::say_again(&store, &mut writing)?;
+            for (subject, field) in super::restamp::to_say_again(&store, now)? {
+                writing.say_again(&subject, &field)?;
+            }
             if writing.sequence >= first {
                 writing.project()?;
-                super::act::keep(&store, ActKind::Quiet, "quiet", "", &writing, first)?;
+                super::act::keep(&store, ActKind::Quiet, "quiet", "", writing.device(), (first, writing.sequence()))?;
             }
         }
         let first = writing.sequence + 1;
@@ -246,18 +248,9 @@ impl Journal {
         // Taking back an act that changed nothing is still to be remembered.
         if writing.sequence >= first || matches!(kind, ActKind::Undo(_) | ActKind::Redo) {
             writing.project()?;
-            super::act::keep(&store, kind, name, subject, &writing, first)?;
+            super::act::keep(&store, kind, name, subject, writing.device(), (first, writing.sequence()))?;
             store.commit()?;
         }
         Ok(result)
-    }
-
-    /// Begins to write. A beginning that was interrupted before may have left
-    /// the store in a transaction that nobody holds: it is let go first.
-    pub(super) fn begin(&mut self) -> Result<Transaction<'_>, Trouble> {
-        if !self.connection.is_autocommit() {
-            self.connection.execute_batch("ROLLBACK")?;
-        }
-        Ok(self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?)
     }
 }

@@ -67,7 +67,7 @@ pub struct FixedPoint {
     pub until: ClockTime,
     /// Whether a session is to be in it.
     pub session: SessionIn,
-    /// The days it stands on, as in [`super::kinds::DAYS`].
+    /// The days it stands on, as in [`super::choices::DAYS`].
     days: String,
     /// The one date it stands on.
     on: Option<NaiveDate>,
@@ -96,7 +96,7 @@ impl FixedPoint {
         })
     }
 
-    /// The days it stands on, as in [`super::kinds::DAYS`].
+    /// The days it stands on, as in [`super::choices::DAYS`].
     pub fn days(&self) -> &str {
         &self.days
     }

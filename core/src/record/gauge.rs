@@ -1,6 +1,7 @@
 //! A gauge, and a check of a pump with it, read from their records.
 
-use super::reading::{Reading, READINGS};
+use super::reading::Reading;
+use super::READINGS;
 use super::{flag, moment, text, Fields};
 use crate::quantity::{AirPressure, Altitude, Entered, Unit, Vacuum, VacuumUnit};
 use crate::time::Moment;

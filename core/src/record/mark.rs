@@ -2,7 +2,7 @@
 
 use serde_json::{json, Map, Value};
 
-use super::kinds::SIDES;
+use super::choices::SIDES;
 use super::takes::{within, Takes};
 use crate::quantity::{Entered, Level, Score, Speed, Vacuum};
 use crate::time::Moment;

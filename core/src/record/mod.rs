@@ -3,14 +3,16 @@
 //! In: a kind of record, a field, and what was typed. Out: the stored value, or
 //! a [`Trouble`](crate::trouble::Trouble) that says why not. Nothing here is
 //! computed from other facts. Read [`kinds`] first: it is the table of every
-//! kind and field; [`takes`] says what a field takes; [`session`] reads a
+//! kind and field, with the words of its [`choices`]; [`takes`] says what a field takes; [`session`] reads a
 //! session's fields as a session.
 
 pub mod ambient;
 pub mod amount;
 pub mod check;
+pub mod choices;
 pub mod fixed_point;
 pub mod gauge;
+mod kind;
 pub mod kinds;
 pub mod mark;
 pub mod plan_change;
@@ -30,10 +32,11 @@ mod typed_unit;
 pub use amount::Amount;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};
 pub use gauge::{Gauge, GaugeCheck};
-pub use kinds::{Kind, Spec};
+pub use kind::Kind;
+pub use kinds::Spec;
 pub use mark::{Does, Mark};
 pub use plan_change::{Done as PlanDone, PlanChange};
-pub use reading::{Place as ReadingPlace, Reading, READINGS};
+pub use reading::{Place as ReadingPlace, Reading};
 pub use removal::{Answered, Milk, Removal};
 pub use rhythm::{Block, Ending, Reminding, Rhythm};
 pub use row::Row;
@@ -50,6 +53,9 @@ use std::collections::BTreeMap;
 /// A record's fields by name, as folded from its changes. A field that says
 /// nothing is not in it.
 pub type Fields = BTreeMap<String, Value>;
+
+/// Prefix of the fields that hold a check's readings.
+pub const READINGS: &str = "readings/";
 
 /// Prefix of the fields that hold a session's marks.
 pub const MARKS: &str = "marks/";

@@ -2,15 +2,12 @@
 
 use serde_json::{json, Map, Value};
 
-use super::kinds::SIDES;
+use super::choices::SIDES;
 use super::takes::{within, Takes};
 use super::Sides;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::time::Moment;
 use crate::trouble::Trouble;
-
-/// Prefix of the fields that hold a check's readings.
-pub const READINGS: &str = "readings/";
 
 /// More than air can press with anywhere, in mmHg: 1100 hPa.
 pub const MOST_VACUUM: f64 = 825.0;

@@ -103,7 +103,7 @@ pub struct Session {
     pub started: Option<Moment>,
     /// When it ended.
     pub ended: Option<Moment>,
-    /// How: one of [`super::kinds::METHODS`].
+    /// How: one of [`super::choices::METHODS`].
     pub method: Option<String>,
     /// Which sides.
     pub sides: Sides,

@@ -1,6 +1,7 @@
 //! What is asked before something from outside is kept: whose card it is, what a file would
 //! change.
 
+use super::waiting::About;
 use std::collections::BTreeSet;
 
 use serde_json::Value;
@@ -13,36 +14,6 @@ use crate::record::{Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::share::names;
 use crate::share::sealed::card::Card;
 use crate::trouble::{Kind as TroubleKind, Trouble};
-
-/// What waits for a yes.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Asked {
-    /// What it is.
-    pub about: About,
-    /// What it would change.
-    pub differences: Vec<Difference>,
-}
-
-/// What is asked about.
-#[derive(Debug, Clone, PartialEq)]
-pub enum About {
-    /// A consultant's card; whether one of her name is here with other keys.
-    Consultant {
-        /// The card.
-        card: Card,
-        /// Whether it would take the place of another.
-        changes_key: bool,
-    },
-    /// The card of another phone of this family.
-    Phone {
-        /// The card.
-        card: Card,
-    },
-    /// Changes of the family's own phones.
-    Phones,
-    /// A file that nobody signed.
-    Plain,
-}
 
 /// So many single lines of what would change are said; the rest is counted.
 const LINES: usize = 40;

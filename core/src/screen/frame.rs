@@ -5,17 +5,6 @@ use super::View;
 use crate::record::{Rhythm, RHYTHM};
 use crate::trouble::Trouble;
 
-/// Something said after an event, until the next one.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Said {
-    /// Key of the sentence.
-    pub key: &'static str,
-    /// How it is meant.
-    pub tone: Tone,
-    /// What the sentence needs.
-    pub needs: Vec<(&'static str, String)>,
-}
-
 /// The span that Supply opens with.
 pub(crate) const SUPPLY_SPAN: u32 = 28;
 

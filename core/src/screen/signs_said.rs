@@ -4,7 +4,7 @@
 use super::{field_row, View};
 use crate::guidance::CautionSource;
 use crate::quantity::{Entered, Temperature};
-use crate::record::kinds::WHERE_ON_BODY;
+use crate::record::choices::WHERE_ON_BODY;
 use crate::record::{text, Fields, Kind, Spec, Takes};
 use crate::trouble::Trouble;
 

@@ -2,7 +2,7 @@
 
 use std::ops::Deref;
 
-use super::frame::Said;
+use super::said::Said;
 use super::shapes::ListRow;
 use super::Words;
 use crate::answer::caution::Caution;
@@ -29,7 +29,7 @@ pub struct View<'a> {
     /// How the host can call.
     pub alarms: AlarmsAre,
     /// What waits for a yes.
-    pub asked: Option<&'a super::Asked>,
+    pub asked: Option<&'a super::waiting::Asked>,
     /// A passphrase that was made up, where one is offered.
     pub offered: Option<&'a str>,
     /// The consultant's own card, where it is asked for.

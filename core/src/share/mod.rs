@@ -13,6 +13,5 @@ pub mod names;
 pub mod parts;
 pub mod plan;
 pub mod sealed;
-pub mod sheet;
 pub mod spreadsheet;
 pub mod trace_file;

@@ -4,6 +4,7 @@
 //! (UTC milliseconds, offset and zone, as each fact keeps them), [`LocalDay`],
 //! and spans of elapsed time. There is no clock here. Read [`Moment`] first.
 
+mod as_told;
 mod day;
 mod instant;
 mod local;

@@ -1,30 +1,13 @@
 //! Cautions from temperature and signs.
 
+pub use super::beside::Beside;
 use std::collections::BTreeSet;
 
-use super::life::Track;
-use super::sign::{BodySign, Where};
-use super::{fever, lasting, Because, Births, Caution, Dealt};
-use crate::guidance::{CautionRules, CautionSource};
+use super::because::Where;
+use super::sign::BodySign;
+use super::{fever, lasting, Because, Caution};
+use crate::guidance::CautionSource;
 use crate::time::Instant;
-
-/// What the entries are read beside.
-pub struct Beside<'a> {
-    /// The present.
-    pub now: Instant,
-    /// The rules.
-    pub rules: &'a CautionRules,
-    /// When the children were born.
-    pub births: &'a Births,
-    /// What was dealt with.
-    pub dealt: &'a [Dealt],
-}
-
-impl<'a> Beside<'a> {
-    pub(super) fn track(&self, key: &str) -> Option<Track<'a>> {
-        Track::new(key, self.dealt, self.rules.signs_hold)
-    }
-}
 
 /// Every caution from the entries up to now, whatever became of it. `signs` are in order of time.
 pub fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {

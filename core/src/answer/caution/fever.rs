@@ -2,8 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use super::body::Beside;
-use super::life::{Became, Track};
+use super::because::Became;
+use super::beside::Beside;
+use super::life::Track;
 use super::sign::{BodySign, SinceBefore};
 use super::{Because, Caution, Dealt};
 use crate::guidance::{CautionSource, Urgency};

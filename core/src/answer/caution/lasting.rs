@@ -1,9 +1,10 @@
 //! Signs at the breast that last: not better after the time of the rule, nobody said how
 //! they are, or both breasts swollen in the first days.
 
-use super::body::Beside;
+use super::because::Where;
+use super::beside::Beside;
 use super::life::Track;
-use super::sign::{BodySign, SinceBefore, Where};
+use super::sign::{BodySign, SinceBefore};
 use super::{Because, Caution};
 use crate::quantity::{Count, Quantity};
 use crate::time::Instant;

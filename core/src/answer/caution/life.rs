@@ -3,62 +3,10 @@
 //! What is urgent stands until somebody dealt with it or a later fact answers it; it never
 //! lapses by itself. What a consultant is to hear of lapses, and that is said too.
 
-use super::{Because, Caution};
+use super::because::{Became, Because, Dealt};
+use super::Caution;
 use crate::guidance::CautionSource;
 use crate::time::{Instant, Span};
-
-/// What became of a caution.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Became {
-    /// It stands.
-    Stands,
-    /// Somebody dealt with it.
-    Dealt {
-        /// When.
-        at: Instant,
-        /// Who looked at it, one of [`crate::record::kinds::DEALT_HOW`], where that was said.
-        how: Option<String>,
-        /// More, in the person's own words.
-        note: Option<String>,
-    },
-    /// A later fact says that it is no longer so.
-    Answered {
-        /// When.
-        at: Instant,
-        /// The fact.
-        by: Because,
-    },
-    /// Nobody said anything more of it.
-    OutOfDate {
-        /// From when on.
-        at: Instant,
-    },
-}
-
-impl Became {
-    /// When it was over; none where it stands.
-    pub fn over_at(&self) -> Option<Instant> {
-        match self {
-            Self::Stands => None,
-            Self::Dealt { at, .. } | Self::Answered { at, .. } | Self::OutOfDate { at } => Some(*at),
-        }
-    }
-}
-
-/// A caution that was dealt with: what was seen by then is over.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Dealt {
-    /// Its name.
-    pub key: String,
-    /// The latest fact that was seen by then.
-    pub seen: Instant,
-    /// When.
-    pub at: Instant,
-    /// Who looked at it, one of [`crate::record::kinds::DEALT_HOW`], where that was said.
-    pub how: Option<String>,
-    /// More, in the person's own words.
-    pub note: Option<String>,
-}
 
 /// The cautions of one name, built from facts in order of time.
 pub(super) struct Track<'d> {

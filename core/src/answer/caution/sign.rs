@@ -1,32 +1,10 @@
 //! Temperature and signs, as one entry says them. Which there are says the table of kinds.
 
-use super::Because;
+use super::because::{Because, Where};
 use crate::quantity::{Entered, Score, Temperature};
-use crate::record::kinds::WHERE_ON_BODY;
+use crate::record::choices::WHERE_ON_BODY;
 use crate::record::{moment, text, whole, Fields, Kind, Takes};
 use crate::time::Instant;
-
-/// On which side a sign is.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Where {
-    /// Left.
-    Left,
-    /// Right.
-    Right,
-    /// Both.
-    Both,
-}
-
-impl Where {
-    /// Stable name.
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Left => "left",
-            Self::Right => "right",
-            Self::Both => "both",
-        }
-    }
-}
 
 /// How it is since it was written down before.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,7 +1,8 @@
 //! What the record says that a plan is made from.
 
+use super::facts::{Emptying, Facts};
 use super::frame::{Frame, Habit};
-use super::plan::{plan, Emptying, Facts, Plan};
+use super::plan::{plan, Plan};
 use crate::answer::supply::intervals::ONE_EMPTYING;
 use crate::guidance::NightRules;
 use crate::quantity::{Count, Volume};

@@ -1,7 +1,7 @@
 //! What gives way where not all can be kept, and by how much.
 
 use super::frame::Frame;
-use super::plan::{minutes, Laid};
+use super::laid::{minutes, Laid};
 use super::search::{Minute, Task, Window};
 use crate::quantity::Count;
 use crate::record::PointKind;

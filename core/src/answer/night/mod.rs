@@ -5,10 +5,12 @@
 //! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
 //! [`looking_back`] tells what nights were, [`gaps`] how far sessions are apart.
 
+pub mod facts;
 pub mod frame;
 pub mod gaps;
 pub mod gathered;
 pub mod gives_way;
+mod laid;
 pub mod looking_back;
 pub mod plan;
 pub mod reminders;
@@ -16,12 +18,13 @@ pub mod search;
 pub mod standing;
 pub mod why;
 
+pub use facts::{Basis, Emptying, Facts};
 pub use frame::{Frame, Habit, Origin, Sourced};
 pub use gaps::longest_by_day;
 pub use gathered::{Gathered, Kept};
 pub use gives_way::GivesWay;
 pub use looking_back::{nights_that_were, NightThatWas};
-pub use plan::{plan, Basis, Emptying, Facts, Night, Plan, Planned};
+pub use plan::{plan, Night, Plan, Planned};
 pub use reminders::{reminders, Reminder, Reminds};
 pub use standing::{Standing, Stretch};
 pub use why::Why;

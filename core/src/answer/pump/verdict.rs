@@ -3,7 +3,7 @@
 use super::gauge_error::of_class;
 use super::{GaugeError, Limits, Pull, Repeat};
 use crate::quantity::{Count, Quantity, Share, Vacuum};
-use crate::record::kinds::CLASSES;
+use crate::record::choices::CLASSES;
 
 /// What can be said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

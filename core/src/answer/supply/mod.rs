@@ -15,6 +15,7 @@ pub mod course;
 pub mod day;
 pub mod hours;
 pub mod intake;
+pub mod interval;
 pub mod intervals;
 pub mod level;
 pub mod now;

@@ -9,7 +9,7 @@
 //! its own, drawn towards that of all (a mixed model: Laird and Ware, Biometrics 1982), so that
 //! days of less milk are not taken for days with sessions missing.
 
-use super::intervals::{Interval, Standing};
+use super::interval::{Interval, Standing};
 use crate::quantity::{Quantity, Volume};
 use crate::statistics::{median, quantile};
 use crate::time::{Instant, Span};

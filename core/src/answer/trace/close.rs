@@ -1,6 +1,7 @@
 //! A few cycles close up, since a whole session is no more than a band.
 
-use super::{rounded, AsRead, Samples, Seconds};
+use super::rounding::rounded;
+use super::{AsRead, Samples, Seconds};
 
 /// So many usual cycles are shown,
 const CYCLES: f64 = 8.0;

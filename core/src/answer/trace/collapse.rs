@@ -4,9 +4,10 @@
 //! cycle's own rest, so that a gauge whose zero moves loses no pull.
 
 use super::cycle::Cycle;
-use super::figures::STOPPED_FROM;
-use super::phases::usual_period;
-use super::{rounded, AsRead, Seconds};
+use super::rounding::rounded;
+use super::typical::usual_period;
+use super::typical::STOPPED_FROM;
+use super::{AsRead, Seconds};
 use crate::statistics::median;
 
 /// It falls to so much of what it was, or less: by a third.

@@ -2,9 +2,10 @@
 
 use super::cycle::Cycle;
 use super::file::Samples;
-use super::phases::usual_period;
+use super::rounding::rounded;
 use super::turns::{amplitude as moves, stretches};
-use super::{rounded, AsRead};
+use super::typical::usual_period;
+use super::AsRead;
 use crate::quantity::Share;
 use crate::statistics::{median, robust_spread};
 

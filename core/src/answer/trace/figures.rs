@@ -1,9 +1,11 @@
 //! What a run of cycles shows together.
 
 use super::cycle::Cycle;
-use super::phases::{is_one_rate, usual_amplitude, usual_period};
+use super::rounding::rounded;
 use super::top::HELD;
-use super::{rounded, AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
+use super::typical::{is_one_rate, usual_amplitude, usual_period};
+use super::typical::{MISSED_FROM, STOPPED_FROM};
+use super::{AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::quantity::{Count, Quantity, Share, Speed, SpeedUnit};
 use crate::statistics::{autocorrelation, median, quantile, robust_slope, Point};
@@ -11,10 +13,6 @@ use crate::statistics::{autocorrelation, median, quantile, robust_slope, Point};
 /// A cycle under this share of its segment's usual amplitude is weak: a leak at the flange or
 /// a valve that does not close takes half of it; the wander of a sound pump takes a tenth.
 pub const WEAK_BELOW: f64 = 0.6;
-/// From so many usual periods on a cycle was missed in between.
-pub(super) const MISSED_FROM: f64 = 1.6;
-/// From so many on nothing was missed: the pump had stopped.
-pub const STOPPED_FROM: f64 = 6.0;
 /// A drift is told from so many cycles on.
 const LEAST_FOR_DRIFT: usize = 8;
 /// Neighbours resemble each other by so much at most, or nothing would be left to tell a drift from;

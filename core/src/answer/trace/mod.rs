@@ -20,25 +20,29 @@ mod measure;
 mod noise;
 mod phases;
 mod picture;
+mod rounding;
 mod squares;
 mod top;
 mod turns;
+mod typical;
 mod usual;
 mod zero;
 
 pub use close::CloseUp;
 pub use collapse::Collapse;
 pub use doubts::{Clipped, Offset};
-pub use figures::{Cycles, Spread, STOPPED_FROM, WEAK_BELOW};
+pub use figures::{Cycles, Spread, WEAK_BELOW};
 pub use file::{Notes, Samples, TimeUnit, TraceFile};
 pub use measure::{AsRead, AsReadPerMinute, AsReadPerSecond, Seconds};
 pub use phases::Pattern;
 pub use picture::{Column, MOST_COLUMNS};
+pub use typical::STOPPED_FROM;
 
 use crate::answer::Estimate;
 use crate::quantity::{Count, Quantity, Share, Speed, SpeedUnit};
 use crate::record::mark::Phase;
 use cycle::Cycle;
+use rounding::rounded;
 use thiserror::Error;
 
 /// No fewer cycles show a pattern.
@@ -124,7 +128,7 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
     let (mut cycles, narrow) = cycles(&file.samples, noise)?;
     let falls = collapse::falls(&cycles);
     let bounds = phases::segments(&cycles, &falls);
-    let amplitude = phases::usual_amplitude(&cycles).ok_or(CannotTell::NoCycles)?;
+    let amplitude = typical::usual_amplitude(&cycles).ok_or(CannotTell::NoCycles)?;
     let clipped = doubts::clipped(&file.samples, noise, amplitude, file.notes.at_extreme, &cycles);
     for (from, to) in &bounds {
         let part = cycles.get_mut(*from..*to).unwrap_or_default();
@@ -133,7 +137,7 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
             usual::measure(&file.samples, noise, part);
         }
     }
-    let strongest = bounds.iter().filter_map(|(from, to)| phases::usual_amplitude(cycles.get(*from..*to)?));
+    let strongest = bounds.iter().filter_map(|(from, to)| typical::usual_amplitude(cycles.get(*from..*to)?));
     let strongest = strongest.fold(amplitude, f64::max);
     let (zero, rest_rises) = match zero::moves(&cycles, (&bounds, &falls), (noise, strongest), clipped.is_none()) {
         Some(zero::Moves::Zero(zero)) => (Some(zero), None),
@@ -159,7 +163,7 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
     };
     let longest = segments.iter().max_by(|a, b| length(a).total_cmp(&length(b))).ok_or(CannotTell::NoCycles)?;
     let around = Seconds::new((longest.from.get() + longest.to.get()) / 2.0);
-    let period = Seconds::new(phases::usual_period(&cycles).unwrap_or(step));
+    let period = Seconds::new(typical::usual_period(&cycles).unwrap_or(step));
     let close = close::close_up(&file.samples, around, period);
     Ok(Findings {
         duration: Seconds::new(rounded(file.samples.duration().get())),
@@ -209,7 +213,7 @@ fn slow_enough(cycles: Vec<Cycle>, step: f64) -> Vec<Cycle> {
     let told: Vec<bool> = (0..cycles.len())
         .map(|at| {
             let around = cycles.get(at.saturating_sub(NEIGHBOURS)..(at + NEIGHBOURS + 1).min(cycles.len()));
-            around.and_then(phases::usual_period).is_none_or(|period| period >= LEAST_SAMPLES_IN_A_CYCLE * step)
+            around.and_then(typical::usual_period).is_none_or(|period| period >= LEAST_SAMPLES_IN_A_CYCLE * step)
         })
         .collect();
     let next = told.iter().copied().skip(1).chain([true]);
@@ -238,9 +242,4 @@ fn segment(cycles: &[Cycle], (from, to): (usize, usize), phase: Option<Phase>) -
         phase,
         cycles: figures::figures(part, &[(0, part.len())])?,
     })
-}
-
-/// To six figures: more are not known, and what a journal keeps is then what was found.
-fn rounded(value: f64) -> f64 {
-    format!("{value:.5e}").parse().unwrap_or(value)
 }

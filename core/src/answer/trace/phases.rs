@@ -2,6 +2,7 @@
 
 use super::collapse::Fall;
 use super::cycle::Cycle;
+use super::typical::{usual_amplitude, usual_period, SAME_PERIOD};
 use crate::record::mark::Phase;
 use crate::statistics::{median, pelt, robust_spread};
 
@@ -11,8 +12,6 @@ const LEAST_CYCLES: usize = 12;
 const LEAST_OF_A_FALL: usize = 3;
 /// So many cycles on either side say what is usual at one.
 const NEIGHBOURS: usize = 4;
-/// Periods that differ by less than this share are one rate: a motor's own wander stays below.
-const SAME_PERIOD: f64 = 0.15;
 /// Amplitudes that differ by less than this share are one strength.
 const SAME_AMPLITUDE: f64 = 0.20;
 /// What counts as noise of log period and log amplitude at least; less is told apart, but of no matter.
@@ -151,27 +150,6 @@ fn to_join(parts: &[Part], kept: &[usize]) -> Option<usize> {
 pub(super) fn are_one(cycles: &[Cycle], one: (usize, usize), other: (usize, usize)) -> bool {
     let [one, other] = [one, other].map(|(from, to)| Part::of(cycles, from, to));
     one.difference(&other) < 1.0
-}
-
-/// Whether segments have one rate, however strong each is.
-pub(super) fn is_one_rate(cycles: &[Cycle], segments: &[(usize, usize)]) -> bool {
-    let periods: Vec<f64> =
-        segments.iter().filter_map(|(from, to)| cycles.get(*from..*to).and_then(usual_period)).collect();
-    let longest = periods.iter().copied().fold(0.0, f64::max);
-    let shortest = periods.iter().copied().fold(f64::INFINITY, f64::min);
-    longest < (1.0 + SAME_PERIOD) * shortest
-}
-
-/// The median of periods, once more without those that hold a missed cycle.
-pub(super) fn usual_period(cycles: &[Cycle]) -> Option<f64> {
-    let periods: Vec<f64> = cycles.iter().filter_map(|cycle| cycle.period).collect();
-    let first = median(&periods)?;
-    let single: Vec<f64> = periods.into_iter().filter(|period| *period < super::figures::MISSED_FROM * first).collect();
-    median(&single)
-}
-
-pub(super) fn usual_amplitude(cycles: &[Cycle]) -> Option<f64> {
-    median(&cycles.iter().map(Cycle::amplitude).collect::<Vec<_>>())
 }
 
 /// What a session's segments are together.

@@ -8,8 +8,8 @@
 use super::cycle::depth;
 use super::cycle::Cycle;
 use super::file::Samples;
-use super::phases::{usual_amplitude, usual_period};
 use super::top::{height, Top};
+use super::typical::{usual_amplitude, usual_period};
 use crate::statistics::{least_squares_line, median, Point};
 
 /// Fewer cycles are no usual one, and more say nothing new.

@@ -6,8 +6,9 @@
 use super::collapse::Fall;
 use super::cycle::Cycle;
 use super::phases;
+use super::rounding::rounded;
 use super::squares::Squares;
-use super::{rounded, AsRead};
+use super::AsRead;
 use crate::answer::{Estimate, CONFIDENCE};
 use crate::statistics::{median, robust_slope, Point, RobustSlope};
 

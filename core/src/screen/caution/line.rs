@@ -3,7 +3,7 @@
 use super::{call, words::title};
 use crate::answer::caution::Caution;
 use crate::gather;
-use crate::record::kinds::SINCE_BEFORE;
+use crate::record::choices::SINCE_BEFORE;
 use crate::screen::shapes::{Action, Event, Notice, Place, Tone, Weight};
 use crate::screen::View;
 use crate::trouble::Trouble;

@@ -5,7 +5,7 @@ use super::{call, line};
 use crate::answer::caution::{Because, Caution};
 use crate::gather::caution as gathered;
 use crate::guidance::{Advice, CautionSource, Rules, Urgency};
-use crate::record::kinds::DEALT_HOW;
+use crate::record::choices::DEALT_HOW;
 use crate::record::{Kind, RULES};
 use crate::screen::frame::SUPPLY_SPAN;
 use crate::screen::shapes::{

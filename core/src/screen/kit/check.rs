@@ -1,6 +1,6 @@
 //! A check with a gauge, led step by step.
 
-use super::{dial, pump};
+use super::{dial, pump, pump_words};
 use crate::answer::pump::next_place::{next_place, READINGS_A_SIDE};
 use crate::gather::kit::{gauge_of, Looked, PumpLook};
 use crate::quantity::{say_decimal, Quantity, Vacuum, VacuumUnit};
@@ -106,7 +106,7 @@ impl Guide<'_, '_> {
         words.with(
             "check-headline",
             &[
-                ("side", pump::side_said(self.view, place.side).into()),
+                ("side", pump_words::side_said(self.view, place.side).into()),
                 ("level", self.level_said(place).into()),
                 ("number", (count as i64 + 1).into()),
                 ("of", (READINGS_A_SIDE as i64).into()),
@@ -144,7 +144,7 @@ impl Guide<'_, '_> {
             "check-reading",
             &[
                 ("unit", words.unit(self.unit()).into()),
-                ("side", pump::side_said(self.view, place.side).into()),
+                ("side", pump_words::side_said(self.view, place.side).into()),
                 ("level", self.level_said(place).into()),
             ],
         );
@@ -267,8 +267,12 @@ impl Guide<'_, '_> {
         let level = place.level.map(|level| level.get());
         let sides = [Sides::Left, Sides::Right, Sides::Both]
             .map(|side| {
-                Action::new(format!("side-{}", side.name()), pump::side_said(self.view, side), read_at(level, side))
-                    .chosen(side == place.side)
+                Action::new(
+                    format!("side-{}", side.name()),
+                    pump_words::side_said(self.view, side),
+                    read_at(level, side),
+                )
+                .chosen(side == place.side)
             })
             .to_vec();
         let highest =
@@ -296,7 +300,8 @@ impl Guide<'_, '_> {
             .rev()
             .map(|(_, reading)| {
                 let title = words.entered(&reading.vacuum, unit);
-                let mut parts = vec![pump::side_said(self.view, reading.place.side), self.level_said(reading.place)];
+                let mut parts =
+                    vec![pump_words::side_said(self.view, reading.place.side), self.level_said(reading.place)];
                 if let Some(set) = &reading.set {
                     parts.push(words.with("reading-set", &[("set", words.entered(set, unit).into())]));
                 }

@@ -1,5 +1,6 @@
 //! A dial like the gauge in the hand.
 
+use super::pump_words;
 use crate::answer::pump::Limits;
 use crate::gather::kit::SideLook;
 use crate::quantity::{say_decimal, Quantity, Unit, Vacuum, VacuumUnit};
@@ -62,7 +63,7 @@ fn arc(view: &View<'_>, limits: &Limits, sweep: Sweep) -> Option<DialArc> {
     Some(DialArc {
         from: low.map_or(0.0, |low| sweep.at(low)),
         to: high.map_or(1.0, |high| sweep.at(high)),
-        label: super::pump::limits_said(view, limits),
+        label: pump_words::limits_said(view, limits),
     })
 }
 
@@ -81,7 +82,7 @@ pub(super) fn of_sides(view: &View<'_>, sides: &[SideLook], limits: &Limits, spa
             words.with(
                 "dial-spoken",
                 &[
-                    ("side", super::pump::side_said(view, *side).into()),
+                    ("side", pump_words::side_said(view, *side).into()),
                     ("value", words.vacuum(e.value).into()),
                     ("range", words.vacuum_range(e.low, e.high).into()),
                 ],

@@ -1,6 +1,6 @@
 //! Which flange to try, why, and what to look for.
 
-use super::pump::{opens, section};
+use super::pump_words::{opens, section};
 use crate::answer::fit::{
     candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
 };

@@ -1,8 +1,8 @@
 //! What a pump's levels pull, drawn and said.
 
 use super::plot::{empty, Height};
-use super::pump;
-use super::wear::part_of;
+use super::pump_parts::part_of;
+use super::{pump_parts, pump_words};
 use crate::answer::pump::levels::{LevelCurve, LevelPull};
 use crate::gather::kit::{Looked, PumpLook};
 use crate::quantity::Level;
@@ -38,7 +38,7 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
     if !unknown.is_empty() {
         lines.push(words.say("levels-outside"));
     }
-    let new_since: Vec<String> = pump::parts_of(view, &look.id)?
+    let new_since: Vec<String> = pump_parts::parts_of(view, &look.id)?
         .into_iter()
         .filter(|part| part.since.is_some_and(|(_, since)| since > curve.from))
         .map(|part| part.name)
@@ -62,7 +62,7 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
         })
         .collect();
     let rows = vec![view.told_row(words.say("levels-in-figures"), in_figures.join("\n"))];
-    Ok(Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump::section(view, "levels") }))
+    Ok(Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump_words::section(view, "levels") }))
 }
 
 fn curve(look: &PumpLook, looked: &Looked) -> Option<LevelCurve> {

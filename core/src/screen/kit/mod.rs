@@ -11,6 +11,9 @@ mod level_words;
 mod levels;
 mod plot;
 mod pump;
+mod pump_parts;
+mod pump_said;
+mod pump_words;
 mod trace;
 mod wear;
 
@@ -51,7 +54,7 @@ pub(super) fn group(view: &View<'_>, kind: Kind) -> Result<ListGroup, Trouble> {
         }
         let id = row.subject.clone();
         let place = if kind == Kind::Pump { Place::Pump { id } } else { Place::Entry { id } };
-        rows.push(pump::opens(view, format!("open-{}", row.subject), title, detail, place));
+        rows.push(pump_words::opens(view, format!("open-{}", row.subject), title, detail, place));
     }
     Ok(ListGroup {
         key: name.to_owned(),

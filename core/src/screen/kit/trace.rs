@@ -3,7 +3,7 @@
 use std::cmp::Ordering;
 
 use super::plot::{empty, Height};
-use super::pump::section;
+use super::pump_words::section;
 use crate::answer::trace::{
     AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, Collapse, Cycles, Findings, Offset, Pattern, Seconds, Segment,
     Spread, TimeUnit,
@@ -11,7 +11,7 @@ use crate::answer::trace::{
 use crate::answer::Estimate;
 use crate::guidance::{CycleRange, KitRules};
 use crate::quantity::{say_decimal, Entered, LeakUnit, Quantity, Speed, SpeedUnit, Unit, Vacuum, VacuumUnit};
-use crate::record::kinds::VACUUM_UNITS;
+use crate::record::choices::VACUUM_UNITS;
 use crate::record::mark::Phase;
 use crate::record::{flag, moment, text, Fields, Kind};
 use crate::screen::shapes::{

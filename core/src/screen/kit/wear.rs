@@ -1,13 +1,14 @@
 //! How a pump wears: its checks over time, with parts that were new.
 
 use super::plot::{empty, Height};
-use super::pump::{self, names, parts_of, side_said, PartInUse};
+use super::pump_parts::{names, part_of, parts_of, PartInUse};
+use super::pump_words::{self, side_said};
 use crate::answer::pump::wear::{course, Course, Forecast, NewPart, Point};
 use crate::gather::kit::PumpLook;
 use crate::quantity::{Quantity, Vacuum};
 use crate::record::gauge::SetUp;
 use crate::record::Sides;
-use crate::screen::shapes::{Part, PlotBand, PlotCourse, PlotPicture, PlotPoint, RibbonPoint, Section, Tick};
+use crate::screen::shapes::{PlotBand, PlotCourse, PlotPicture, PlotPoint, RibbonPoint, Section, Tick};
 use crate::screen::View;
 use crate::time::{Instant, LocalDay, Moment, Span};
 use crate::trouble::Trouble;
@@ -40,7 +41,7 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
         }
     }
     lines.extend(left_out(view, look, latest.check.set_up));
-    Ok(Some(Section { lines, plot: Some(picture(view, look, &sides, &parts)), ..pump::section(view, "wear") }))
+    Ok(Some(Section { lines, plot: Some(picture(view, look, &sides, &parts)), ..pump_words::section(view, "wear") }))
 }
 
 fn over_time(view: &View<'_>, look: &PumpLook, as_latest: SetUp, parts: &[PartInUse]) -> Vec<SideOverTime> {
@@ -216,7 +217,7 @@ fn picture(view: &View<'_>, look: &PumpLook, sides: &[SideOverTime], parts: &[Pa
         (low, high) => Some(PlotBand {
             low: low.map_or(0.0, |low| height.at(low)),
             high: high.map_or(1.0, |high| height.at(high)),
-            label: pump::limits_said(view, &look.limits),
+            label: pump_words::limits_said(view, &look.limits),
         }),
     };
     let marks = parts
@@ -243,15 +244,6 @@ fn picture(view: &View<'_>, look: &PumpLook, sides: &[SideOverTime], parts: &[Pa
         legend: words.say("wear-legend"),
         spoken,
         ..empty()
-    }
-}
-
-/// The sign of a side.
-pub(super) fn part_of(side: Sides) -> Option<Part> {
-    match side {
-        Sides::Left => Some(Part::Left),
-        Sides::Right => Some(Part::Right),
-        Sides::Both => None,
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::says;
 use crate::gather::plan::parts_of_plan;
-use crate::record::{kinds::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
+use crate::record::{choices::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{Action, Event, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;

@@ -16,6 +16,7 @@ mod kit;
 mod nights;
 mod notes;
 mod observed;
+pub(crate) mod page;
 mod pain;
 mod preview;
 mod pump;

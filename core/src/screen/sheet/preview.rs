@@ -1,7 +1,7 @@
 //! The screen: every part as it goes out, each with the way to leave it out.
 
 use super::{Part, Sheet};
-use crate::record::{kinds::PAPERS, text, Kind, SETTINGS};
+use crate::record::{choices::PAPERS, text, Kind, SETTINGS};
 use crate::screen::field_row;
 use crate::screen::shapes::{Action, Event, FieldRow, Place, Screen, SheetPart, SheetScreen, Sign, Weight};
 use crate::screen::View;

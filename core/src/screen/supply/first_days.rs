@@ -1,6 +1,6 @@
 //! The first two weeks, day by day: milk comes in, and a mean of a rise says nothing.
 
-use super::head::Said;
+use super::said::Said;
 use crate::answer::supply::DayProduction;
 use crate::gather::supply::{FirstDays, Look};
 use crate::screen::View;

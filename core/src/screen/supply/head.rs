@@ -1,18 +1,12 @@
 //! The words on top: one word, one figure, and what is not known.
 
+use super::said::Said;
 use crate::answer::supply::course::{Course, Heading};
 use crate::answer::supply::level::Level;
 use crate::answer::Estimate;
 use crate::gather::supply::Look;
 use crate::quantity::{Production, Quantity, Share};
 use crate::screen::View;
-
-pub(in crate::screen) struct Said {
-    pub(in crate::screen) headline: String,
-    pub(in crate::screen) figure: String,
-    pub(in crate::screen) caption: String,
-    pub(in crate::screen) lines: Vec<String>,
-}
 
 pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
     let words = view.words();

@@ -17,7 +17,7 @@ pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trou
     let words = view.words();
     let days = &look.days;
     let recent = days.get(days.len().saturating_sub(LOOKS_BACK)..).unwrap_or_default();
-    let Some(first) = recent.first() else { return Ok(super::hours_of_nothing()) };
+    let Some(first) = recent.first() else { return Ok(of_nothing()) };
     let from = first.day.begins(look.calendar.zone, look.calendar.start).minus(Span::hours(24));
     let removals = view.journal.removals(from, view.now.plus(Span::milliseconds(1)))?;
     let spread = Spread::new(&removals, look.calendar);
@@ -29,7 +29,7 @@ pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trou
     let rate = |p: Production| p.in_unit(unit);
     let most = hours.iter().flatten().map(|h| rate(h.high)).fold(0.0, f64::max);
     if most <= 0.0 {
-        return Ok(super::hours_of_nothing());
+        return Ok(of_nothing());
     }
     let top = TOPS.iter().copied().find(|t| *t >= most).unwrap_or(most);
     let height = |p: Production| ((rate(p) / top) as f32).clamp(0.0, 1.0);
@@ -89,4 +89,15 @@ pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trou
 /// A rate by the hour in the unit that is read.
 fn rate_shown(view: &View<'_>, production: Production) -> f64 {
     view.words().hourly(production).0
+}
+
+pub(super) fn of_nothing() -> HoursPicture {
+    HoursPicture {
+        title: String::new(),
+        legend: String::new(),
+        bars: Vec::new(),
+        ticks: Vec::new(),
+        scale: Vec::new(),
+        spoken: String::new(),
+    }
 }

@@ -1,7 +1,7 @@
 //! Published intake beside what is made: never a share without the range that children of
 //! that age have.
 
-use super::against::{children, share_said};
+use super::children::{children, share_said};
 use crate::answer::supply::against::share_of;
 use crate::answer::supply::intake::{self, Basis, Intake, NoIntake, OfChild};
 use crate::gather::supply::Look;

@@ -8,12 +8,14 @@
 mod against;
 mod asks;
 mod changes;
+mod children;
 mod compare;
 mod figures;
 mod first_days;
 mod head;
 mod hours;
 mod intake;
+mod said;
 mod weeks;
 
 pub(super) use against::group as against;
@@ -25,10 +27,10 @@ pub(super) use head::said;
 pub(super) use intake::{rests_on_rule as intake_by_rule, sources as intake_sources};
 pub(super) use weeks::both as weeks;
 
+use super::shapes::Event;
 use super::shapes::{
     Action, ChoiceRow, Column, ListGroup, Part, Place, Screen, SideCourse, Sign, SupplyScreen, Weight,
 };
-use super::shapes::{Event, HoursPicture};
 use super::View;
 use crate::answer::supply::{course::course, level::level, Of, PartOfDay, Series, Side};
 use crate::gather::supply::Look;
@@ -49,7 +51,7 @@ pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
         weeks: weeks::both(view, &look)?,
         changes: changes::notes(view, &look)?,
         sides: sides(view, &look),
-        hours: if look.is_empty() { hours_of_nothing() } else { hours::picture(view, &look)? },
+        hours: if look.is_empty() { hours::of_nothing() } else { hours::picture(view, &look)? },
         parts: parts(view, &look),
         against: against::group(view, &look)?,
         asks: asks::notices(view, &look)?,
@@ -74,17 +76,6 @@ pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
         lines: said.lines,
     };
     Ok(Screen::Supply { frame, supply })
-}
-
-fn hours_of_nothing() -> HoursPicture {
-    HoursPicture {
-        title: String::new(),
-        legend: String::new(),
-        bars: Vec::new(),
-        ticks: Vec::new(),
-        scale: Vec::new(),
-        spoken: String::new(),
-    }
 }
 
 fn spans(view: &View<'_>, days: u32) -> ChoiceRow {

@@ -11,6 +11,7 @@ mod figures;
 mod head;
 mod night;
 mod refill;
+mod section;
 mod set;
 mod times;
 
@@ -18,7 +19,7 @@ use crate::gather::tonight::Look;
 pub(super) use back::{over as nights_back, NIGHTS as NIGHTS_BACK};
 pub(crate) use head::reminder_words;
 
-use super::shapes::{Action, Event, ListGroup, Place, Screen, Section, Sign, TonightScreen, Weight};
+use super::shapes::{Action, Event, Place, Screen, Sign, TonightScreen, Weight};
 use super::View;
 use crate::trouble::Trouble;
 
@@ -62,20 +63,4 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             sections,
         },
     })
-}
-
-fn section(key: &str, title: String) -> Section {
-    Section {
-        key: key.to_owned(),
-        title,
-        lines: Vec::new(),
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
-    }
-}
-
-fn empty_group(key: &str) -> ListGroup {
-    ListGroup { key: key.to_owned(), title: String::new(), rows: Vec::new(), empty: String::new(), add: Vec::new() }
 }

@@ -8,7 +8,9 @@ use crate::time::{LocalDay, Moment};
 
 pub(super) fn group(view: &View<'_>, look: &Look) -> ListGroup {
     let words = view.words();
-    let Some(plan) = look.plan.as_ref().filter(|p| !p.sessions.is_empty()) else { return super::empty_group("times") };
+    let Some(plan) = look.plan.as_ref().filter(|p| !p.sessions.is_empty()) else {
+        return super::section::empty_group("times");
+    };
     let mut day = view.today();
     let rows: Vec<ListRow> = plan
         .sessions

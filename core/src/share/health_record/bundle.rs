@@ -1,57 +1,18 @@
 //! The bundle: entries written one after the other, so that a long record needs no room.
 
+use super::makes::Makes;
 use std::collections::BTreeSet;
 use std::io::Write;
 
 use serde_json::{json, Value};
 
-use super::{birth, check, codes, device, feed, fit, ids, life, people, session, sheet, sign, weight};
+use super::{birth, check, device, feed, fit, ids, life, people, session, sheet, sign, system, weight};
 use crate::journal::Journal;
 use crate::record::{moment, text, Fields, Kind, Session, SETTINGS};
 use crate::share::parts::LeftOut;
 use crate::text::Texts;
 use crate::time::Moment;
 use crate::trouble::{Kind as TroubleKind, Trouble};
-
-/// What resources are made with.
-pub(super) struct Makes<'r> {
-    left_out: &'r LeftOut,
-    texts: &'r Texts,
-    children: BTreeSet<String>,
-    devices: BTreeSet<(Kind, String)>,
-}
-
-impl Makes<'_> {
-    /// The sentences.
-    pub(super) fn texts(&self) -> &Texts {
-        self.texts
-    }
-
-    /// Whether a field goes out.
-    pub(super) fn keeps(&self, kind: Kind, field: &str) -> bool {
-        self.left_out.lets(kind, field)
-    }
-
-    /// Names the parent.
-    pub(super) fn parent(&self) -> Value {
-        json!({ "reference": ids::url(&people::parent_id()) })
-    }
-
-    /// Names a child: this one, or the only one there is; else says that it was not said.
-    pub(super) fn child(&self, record: Option<&str>) -> Value {
-        let only = || self.children.first().filter(|_| self.children.len() == 1).map(String::as_str);
-        match record.filter(|id| self.children.contains(*id)).or_else(only) {
-            Some(child) => json!({ "reference": ids::url(&ids::id(Kind::Child.name(), child, "")) }),
-            None => json!({ "display": self.texts.say("code-some-child") }),
-        }
-    }
-
-    /// Names a device that is in the file.
-    pub(super) fn device(&self, kind: Kind, record: &str) -> Option<Value> {
-        let there = self.devices.contains(&(kind, record.to_owned()));
-        there.then(|| json!({ "reference": ids::url(&device::id(kind, record)) }))
-    }
-}
 
 /// In this order: people and devices stand before what names them.
 const ORDER: &[Kind] = &[
@@ -113,7 +74,7 @@ pub fn write(
     if let Some(pdf) = sheet {
         entries.put(sheet::document(&makes, pdf, now))?;
     }
-    entries.put(codes::system(texts))?;
+    entries.put(system::system(texts))?;
     entries.end()
 }
 

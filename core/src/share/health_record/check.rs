@@ -2,8 +2,8 @@
 
 use serde_json::{json, Value};
 
-use super::bundle::Makes;
 use super::codes::Code;
+use super::makes::Makes;
 use super::observation::Observation;
 use super::value;
 use crate::record::{Fields, GaugeCheck, Kind, Sides};

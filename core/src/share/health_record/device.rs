@@ -2,19 +2,14 @@
 
 use serde_json::{json, Map, Value};
 
-use super::bundle::Makes;
 use super::codes::{self, Code};
+use super::makes::Makes;
 use super::{component, ids, value};
 use crate::record::{Fields, Kind};
 
-/// The id of a device.
-pub(super) fn id(kind: Kind, record: &str) -> String {
-    ids::id(kind.name(), record, "")
-}
-
 /// A pump or a gauge, with what its maker says of it.
 pub(super) fn device(makes: &Makes<'_>, kind: Kind, record: &str, fields: &Fields) -> (String, Value) {
-    let id = id(kind, record);
+    let id = ids::device(kind, record);
     let mut device = Map::new();
     let mut put = |member: &str, value: Value| drop(device.insert(member.to_owned(), value));
     put("resourceType", json!("Device"));

@@ -2,8 +2,8 @@
 
 use serde_json::Value;
 
-use super::bundle::Makes;
 use super::codes::Code;
+use super::makes::Makes;
 use super::observation::{at, Observation};
 use crate::record::{Fields, Kind};
 

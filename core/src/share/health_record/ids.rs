@@ -1,5 +1,6 @@
 //! Ids that follow from what they stand for, so that a reader knows each again.
 
+use crate::record::Kind;
 use uuid::Uuid;
 
 /// What all ids are made under (RFC 4122, version 5): drawn once for this program.
@@ -14,4 +15,14 @@ pub(super) fn id(kind: &str, record: &str, part: &str) -> String {
 /// How one resource names another.
 pub(super) fn url(id: &str) -> String {
     format!("urn:uuid:{id}")
+}
+
+/// The id of the parent, of whom the record knows no more than that they are there.
+pub(super) fn parent() -> String {
+    id("parent", "", "")
+}
+
+/// The id of a device.
+pub(super) fn device(kind: Kind, record: &str) -> String {
+    id(kind.name(), record, "")
 }

@@ -2,11 +2,11 @@
 
 use serde_json::{json, Value};
 
-use super::bundle::Makes;
 use super::codes::Code;
+use super::makes::Makes;
 use super::observation::{at, Observation};
 use super::value;
-use crate::record::kinds::LIFE_EVENTS;
+use crate::record::choices::LIFE_EVENTS;
 use crate::record::{text, Fields, Kind};
 
 /// A change in life.

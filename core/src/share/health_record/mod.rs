@@ -6,7 +6,7 @@
 //! where it has a code, our own code system (the last entry) where we found none. An
 //! amount that nobody knows has a `dataAbsentReason` and no value: never 0 mL. The same
 //! record at the same moment gives the same bytes, and a record keeps its id from one file
-//! to the next. `docs/files.md` has examples. Read [`codes`] first, then [`write`].
+//! to the next. `docs/files.md` has examples. Read [`codes`] first, then [`write`]; [`makes`] is what entries are made with.
 
 mod birth;
 mod bundle;
@@ -18,11 +18,13 @@ mod feed;
 mod fit;
 mod ids;
 mod life;
+mod makes;
 mod observation;
 mod people;
 mod session;
 mod sheet;
 mod sign;
+mod system;
 mod value;
 mod weight;
 

@@ -2,7 +2,7 @@
 
 use serde_json::{json, Map, Value};
 
-use super::bundle::Makes;
+use super::makes::Makes;
 use super::{codes, component, ids, value};
 use crate::record::{moment, text, Amount, Fields, Kind};
 use crate::time::Moment;

@@ -2,19 +2,14 @@
 
 use serde_json::{json, Map, Value};
 
-use super::bundle::Makes;
+use super::makes::Makes;
 use super::{ids, value};
 use crate::record::{date, text, Fields, Kind};
 use crate::share::names;
 
-/// The id of the parent, of whom the record knows no more than that they are there.
-pub(super) fn parent_id() -> String {
-    ids::id("parent", "", "")
-}
-
 /// The parent, with the name that was chosen for the visit and left in, and no other data.
 pub(super) fn parent(makes: &Makes<'_>, settings: &Fields) -> (String, Value) {
-    let id = parent_id();
+    let id = ids::parent();
     let mut patient = Map::new();
     patient.insert("resourceType".to_owned(), json!("Patient"));
     patient.insert("id".to_owned(), json!(id));

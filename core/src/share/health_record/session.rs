@@ -2,8 +2,8 @@
 
 use serde_json::{json, Value};
 
-use super::bundle::Makes;
 use super::codes::{self, Code};
+use super::makes::Makes;
 use super::observation::{amount_member, Observation};
 use super::value;
 use crate::record::mark::Phase;
@@ -69,12 +69,12 @@ fn fed(makes: &Makes<'_>, session: &Session, fields: &Fields) -> (String, Value)
 
 fn begun<'m, 'r>(makes: &'m Makes<'r>, code: &str, session: &Session, fields: &Fields) -> Observation<'m, 'r> {
     let texts = makes.texts();
-    let method = session.method.as_deref().filter(|word| crate::record::kinds::METHODS.contains(word));
+    let method = session.method.as_deref().filter(|word| crate::record::choices::METHODS.contains(word));
     let method = method.filter(|_| makes.keeps(Kind::Session, "method"));
     let sided = fields.contains_key("sides") && makes.keeps(Kind::Session, "sides");
     Observation::of(makes, Kind::Session, &session.id, "", Code::thing(code).concept(texts))
         .within(session.started.as_ref(), session.ended.as_ref())
-        .with_any("method", method.map(|m| Code::choice("method", crate::record::kinds::METHODS, m).concept(texts)))
+        .with_any("method", method.map(|m| Code::choice("method", crate::record::choices::METHODS, m).concept(texts)))
         .with_any("bodySite", sided.then(|| Code::side(session.sides.name()).concept(texts)))
 }
 

@@ -4,9 +4,9 @@ use base64::engine::general_purpose::STANDARD;
 use base64::Engine;
 use serde_json::{json, Value};
 
-use super::bundle::Makes;
 use super::codes::Code;
 use super::ids;
+use super::makes::Makes;
 use crate::time::Moment;
 
 pub(super) fn document(makes: &Makes<'_>, pdf: &[u8], now: &Moment) -> (String, Value) {

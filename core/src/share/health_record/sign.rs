@@ -2,8 +2,8 @@
 
 use serde_json::{json, Value};
 
-use super::bundle::Makes;
 use super::codes::{self, Code};
+use super::makes::Makes;
 use super::observation::{at, Observation};
 use super::value;
 use crate::quantity::Temperature;

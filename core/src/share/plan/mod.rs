@@ -18,3 +18,8 @@ pub const VERSION: u64 = 2;
 pub const ENDING: &str = "drawwell-plan";
 /// No plan has more parts.
 pub const MOST_PARTS: usize = limits::PLAN_PARTS;
+
+/// The record that a plan becomes on the phone.
+fn subject_of(id: &str) -> String {
+    format!("plan-{id}")
+}

@@ -2,8 +2,7 @@
 
 use serde_json::Value;
 
-use super::write::subject_of;
-use super::{MOST_PARTS, VERSION};
+use super::{subject_of, MOST_PARTS, VERSION};
 use crate::limits;
 use crate::record::{date, kinds::rule_of_a_family, text, Fields, Kind};
 use crate::share::exchange::read_line;

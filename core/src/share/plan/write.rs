@@ -2,7 +2,7 @@
 
 use serde_json::json;
 
-use super::VERSION;
+use super::{subject_of, VERSION};
 use crate::record::{text, Fields, Kind};
 use crate::share::exchange::write_line;
 use crate::share::sealed::{own_keys::OwnKeys, seal, signed, SealFor};
@@ -78,9 +78,4 @@ pub fn write(
     let comment = format!("drawwell plan for {}, made {}", to.family, made.to_rfc3339());
     let signed = signed::sign(&text, &comment, keys)?;
     seal(signed.as_bytes(), &SealFor::Keys(vec![to.sealing_key.clone()]))
-}
-
-/// The record that a plan becomes on the phone.
-pub(super) fn subject_of(id: &str) -> String {
-    format!("plan-{id}")
 }

@@ -1,7 +1,7 @@
 //! The tables there are.
 
 use super::column::{Column, From};
-use crate::record::kinds::SIDES;
+use crate::record::choices::SIDES;
 use crate::record::{Kind, Spec, Takes};
 use crate::share::parts::LeftOut;
 

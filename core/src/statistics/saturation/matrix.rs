@@ -1,6 +1,6 @@
 //! Small matrices.
 
-use super::{Matrix, P};
+use super::curve::{form, Matrix, P};
 
 /// Gauss and Jordan, with the greatest pivot.
 pub(super) fn inverse(mut left: Matrix) -> Option<Matrix> {
@@ -34,7 +34,7 @@ pub(super) fn sandwich(bread: Matrix, meat: Matrix) -> Matrix {
     let mut out = [[0.0; P]; P];
     for (line, left) in out.iter_mut().zip(&bread) {
         for (cell, right) in line.iter_mut().zip(&bread) {
-            *cell = super::form(&meat, *left, *right);
+            *cell = form(&meat, *left, *right);
         }
     }
     out

@@ -1,8 +1,8 @@
 //! The steps of the fit.
 
+use super::curve::{grown, grown_elasticity, grown_slope, pace, weight, Collected, Saturation};
+use super::curve::{Matrix, BESIDE, BIWEIGHT, LEAST, LEAST_LEVELLING, MOST_LEVELLING, P};
 use super::matrix::{inverse, sandwich};
-use super::{grown, grown_elasticity, grown_slope, pace, weight, Collected, Saturation};
-use super::{Matrix, BESIDE, BIWEIGHT, LEAST, LEAST_LEVELLING, MOST_LEVELLING, P};
 use crate::statistics::{median, TO_SIGMA};
 
 const ROUNDS: usize = 40;

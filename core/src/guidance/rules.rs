@@ -1,31 +1,7 @@
-//! A rule, and the table of them.
-
-use serde::Deserialize;
+//! The table of rules as shipped, and what was set instead.
 
 use super::tables::Tables;
-
-/// A rule as it is shipped.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Rule {
-    /// Stable name.
-    pub key: String,
-    /// Its value, in `unit`.
-    pub value: f64,
-    /// UCUM code; empty for a pure number.
-    pub unit: String,
-    /// The least it can be set to.
-    pub least: f64,
-    /// The most.
-    pub most: f64,
-    /// Where it comes from.
-    pub source: String,
-    /// The year of the source.
-    pub year: u32,
-    /// Whether it was written down from memory.
-    #[serde(default)]
-    pub from_memory: bool,
-}
+use super::Rule;
 
 /// The rules as shipped, and what was set instead.
 #[derive(Debug, Clone, PartialEq, Default)]

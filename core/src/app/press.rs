@@ -1,0 +1,33 @@
+//! The press that sets the visit sheet.
+//!
+//! It is no part of core (the typesetter takes minutes to build): whoever opens
+//! the record hands one in, as [`crate::app::App::with_press`].
+
+use crate::screen::sheet::{page, Sheet};
+use crate::screen::View;
+use crate::time::Moment;
+use crate::trouble::{Kind, Trouble};
+
+/// The type of the file.
+pub const CONTENT_TYPE: &str = "application/pdf";
+
+/// Sets a sheet: its JSON and the moment it is made, in, the bytes of a PDF out. The same
+/// in gives the same out. What it says where it cannot is for a developer, and names no
+/// word of the record.
+pub type Press = fn(&str, &Moment) -> Result<Vec<u8>, String>;
+
+/// The paper of a key of `take_out`, as the page names it.
+pub fn paper_of(key: &str) -> Option<&'static str> {
+    match key {
+        "sheet" | "sheet-a4" => Some("a4"),
+        "sheet-letter" => Some("us-letter"),
+        _ => None,
+    }
+}
+
+/// Sets a sheet with a press.
+pub(super) fn set(view: &View<'_>, paper: &str, press: Option<Press>) -> Result<Vec<u8>, Trouble> {
+    let press = press.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-no-press"))?;
+    let data = page::to_json(view, &Sheet::gather(view)?, paper);
+    press(&data, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
+}

@@ -1,0 +1,201 @@
+//! An event done: one family of events a file.
+
+use super::state::{App, For, Present};
+use crate::screen::shapes::{Clock, Effect, Event, Place, Tone, Update};
+use crate::screen::AlarmsAre;
+use crate::share::sealed::passphrase;
+use crate::time::Instant;
+use crate::trouble::Trouble;
+use age::secrecy::SecretString;
+use serde_json::json;
+
+impl App {
+    /// Does what an event asks for and shows where the person then is.
+    pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
+        self.may(&event)?;
+        let (present, known_zone) = Present::read(clock);
+        self.let_go_of_what_was_said();
+        if !known_zone {
+            self.tell("zone-unknown", Tone::Caution);
+        }
+        let moves_the_plan = self.purpose == For::Own && moves_the_plan(&event);
+        let effects = self.mended(present, |app| {
+            let mut effects = app.react(event, present)?;
+            // Who goes away from a question has not said yes.
+            if !app.places.contains(&Place::Asked) {
+                app.waiting = None;
+            }
+            if moves_the_plan {
+                effects.extend(app.reminder_effects(present)?);
+            }
+            Ok(effects)
+        })?;
+        let screen = self.here(clock)?;
+        self.keep_days()?;
+        Ok(Update { screen, effects })
+    }
+
+    fn react(&mut self, event: Event, present: Present) -> Result<Vec<Effect>, Trouble> {
+        // A file that was not written after all: its passphrase is let go.
+        if !matches!(event, Event::Wake | Event::AlarmsAre { .. }) {
+            self.passphrase = None;
+        }
+        match event {
+            Event::Go { place } => {
+                self.awaits = None;
+                self.offered = match place {
+                    Place::Sharing => Some(SecretString::from(passphrase::make()?)),
+                    _ => None,
+                };
+                self.go(place);
+                Ok(Vec::new())
+            }
+            Event::Back => {
+                if self.places.len() > 1 {
+                    self.places.pop();
+                }
+                Ok(Vec::new())
+            }
+            Event::Wake => {
+                let mut effects = self.session_effects(present)?;
+                effects.push(Effect::Tend);
+                Ok(effects)
+            }
+            Event::Dismiss { notice } => {
+                self.said.retain(|said| said.key != notice);
+                Ok(Vec::new())
+            }
+            Event::Start => {
+                // From wherever it was started, it runs in the first place.
+                self.places = vec![Place::Now];
+                self.start(present)
+            }
+            Event::SetUp { field, value } => self.set_up(&field, &value, present),
+            Event::Mark { deed } => self.mark(deed, present),
+            Event::Pain { mark, score } => self.pain(&mark, score, present),
+            Event::Finish => self.finish(present),
+            Event::FinishAt { session, unix_milliseconds } => {
+                self.finish_at(&session, Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::StillRunning { session } => self.still_running(&session, present),
+            Event::DrawAmount { session, part, typed, unit } => {
+                self.draw_amount(&session, part, &typed, &unit, present)
+            }
+            Event::StepAmount { session, part, steps } => self.step_amount(&session, part, steps, present),
+            Event::AmountUnknown { session, part } => self.amount_unknown(&session, part, present),
+            Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
+            Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),
+            Event::MeasureTogether { session, together } => self.measure_together(&session, together, present),
+            Event::GapIsWhole { session } => self.answer(&session, "gap_before", json!("whole"), "gap-whole", present),
+            Event::GapHidesOne { session } => {
+                self.answer(&session, "gap_before", json!("missed"), "gap-hides-one", present)
+            }
+            Event::AmountIsRight { session } => {
+                self.answer(&session, "amount_is_right", json!(true), "amount-right", present)
+            }
+            Event::AddMissed { unix_milliseconds } => {
+                self.add_missed(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::MovePlanned { unix_milliseconds, steps } => {
+                self.move_planned(Instant::from_unix_milliseconds(unix_milliseconds), steps, present)
+            }
+            Event::SkipPlanned { unix_milliseconds } => {
+                self.skip_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::SnoozePlanned { unix_milliseconds } => {
+                self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
+            }
+            Event::HandOverCalendar => self.hand_over_calendar(present),
+            Event::TakeCardIn { card } => {
+                self.not_in_the_invented()?;
+                self.take_card_in(&card, present)
+            }
+            Event::TakeWaiting => self.take_waiting(present),
+            Event::LeaveWaiting => Ok(self.leave_waiting()),
+            Event::WordsSame { consultant } => self.words_same(&consultant, present),
+            Event::ShareWith { consultant } => self.share_with(&consultant, present),
+            // These are the caseload's own.
+            Event::OpenFamily { .. }
+            | Event::OpenDesk { .. }
+            | Event::RemoveFamily { .. }
+            | Event::WatchFolder
+            | Event::LeaveFolder
+            | Event::FolderIs { .. }
+            | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
+            Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
+            Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
+            Event::SendPlan { plan } => self.send_plan(&plan, present),
+            Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),
+            Event::LeaveSealed => {
+                self.waits = None;
+                self.places.retain(|place| *place != Place::Sealed);
+                Ok(Vec::new())
+            }
+            Event::ChooseRule { part, rule } => self.choose_rule(&part, &rule, present),
+            Event::EraseRecord => self.erase(present),
+            Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
+            Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
+            Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
+            Event::HandOverHealthRecord => self.hand_over_health_record(present),
+            Event::AlarmsAre { exact, shown } => {
+                self.alarms = AlarmsAre { exact, shown };
+                Ok(Vec::new())
+            }
+            Event::CautionDealt { key, how } => self.caution_dealt(&key, &how, present),
+            Event::SignsAgain { key, still } => self.signs_again(&key, still, present),
+            Event::SinceBefore { word } => self.since_before(&word, present),
+            Event::Call { which } => self.call(&which, present),
+            Event::BeginCheck { pump } => self.begin_check(&pump, present),
+            Event::ReadAt { check, level, side } => self.read_at(&check, level, &side, present),
+            Event::ReadingsAreRight { check } => self.readings_are_right(&check, present),
+            Event::MeantIn { id, unit } => self.meant_in(&id, &unit, present),
+            Event::BeginTrace { pump } => self.begin_trace(&pump, present),
+            Event::PickTrace { trace } => self.pick_trace(&trace, present),
+            Event::Add { kind, days_back } => self.add(&kind, days_back, present),
+            Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.take_card_in(&typed, present),
+            Event::Enter { id, typed, .. } if id == crate::screen::SEAL_PASSPHRASE => {
+                self.share_by_passphrase(&typed, present)
+            }
+            Event::Enter { id, typed, .. } if id == crate::screen::OPEN_PASSPHRASE => self.open_sealed(&typed, present),
+            Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
+            Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
+            Event::Clear { id, field } => self.clear(&id, &field, present),
+            Event::TakeOut { id } => self.take_record_out(&id, true, present),
+            Event::BringBack { id } => self.take_record_out(&id, false, present),
+            Event::Undo => self.undo(present),
+            Event::Redo => self.redo(present),
+            Event::HandOverRecord => self.hand_over(present),
+            Event::PickRecord => Ok(vec![Effect::PickFile {
+                key: "record".to_owned(),
+                content_types: vec![crate::share::exchange::CONTENT_TYPE.to_owned(), "*/*".to_owned()],
+            }]),
+            Event::LookAround => Ok(vec![Effect::OpenLookAround]),
+            Event::LeaveLookAround => Ok(vec![Effect::CloseLookAround]),
+        }
+    }
+}
+
+/// Whether what was done may change when the person is to be called.
+fn moves_the_plan(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::Wake
+            | Event::Start
+            | Event::Finish
+            | Event::FinishAt { .. }
+            | Event::AmountsDone { .. }
+            | Event::AddMissed { .. }
+            | Event::Add { .. }
+            | Event::Enter { .. }
+            | Event::Step { .. }
+            | Event::Clear { .. }
+            | Event::TakeOut { .. }
+            | Event::BringBack { .. }
+            | Event::MovePlanned { .. }
+            | Event::SkipPlanned { .. }
+            | Event::SnoozePlanned { .. }
+            | Event::TakeWaiting
+            | Event::Undo
+            | Event::Redo
+    )
+}

@@ -1,0 +1,112 @@
+//! Words for what a pump does, said alike wherever it is said.
+
+use crate::answer::pump::{Grade, Limits, Settles, Verdict, Whose};
+use crate::gather::kit::{Looked, PumpLook, SideLook};
+use crate::quantity::{say_decimal, Vacuum};
+use crate::record::Sides;
+use crate::screen::shapes::{Action, Event, ListRow, Notice, Place, Section, Tone};
+use crate::screen::View;
+use crate::time::{Instant, LocalDay, Span};
+
+pub(super) fn day_of(view: &View<'_>, looked: &Looked) -> Option<LocalDay> {
+    looked.check.at.as_ref().map(|at| LocalDay::of(at, view.settings.day_start))
+}
+
+/// A side by its word.
+pub(super) fn side_said(view: &View<'_>, side: Sides) -> String {
+    view.words().say(match side {
+        Sides::Left => "side-left",
+        Sides::Right => "side-right",
+        Sides::Both => "side-one-port",
+    })
+}
+
+/// A range in words; either end may be open.
+pub(super) fn range_said(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacuum>) -> String {
+    let words = view.words();
+    match (low, high) {
+        (Some(low), Some(high)) => words.vacuums_between(low, high),
+        (Some(low), None) => words.with("limit-from", &[("low", words.vacuum(low).into())]),
+        (None, Some(high)) => words.with("limit-to", &[("high", words.vacuum(high).into())]),
+        (None, None) => String::new(),
+    }
+}
+
+/// A range in words, with whose it is.
+pub(super) fn limits_said(view: &View<'_>, limits: &Limits) -> String {
+    let words = view.words();
+    let range = range_said(view, limits.low, limits.high.or(limits.usually_to));
+    if range.is_empty() {
+        return range;
+    }
+    words.with(
+        match limits.whose {
+            Whose::Maker => "limits-maker",
+            Whose::Grade(Grade::Hospital) => "limits-hospital",
+            Whose::Grade(_) => "limits-personal",
+            Whose::Any => "limits-any",
+        },
+        &[("range", range.into())],
+    )
+}
+
+pub(super) fn chance_line(view: &View<'_>, look: &PumpLook, side: &SideLook) -> Option<String> {
+    let words = view.words();
+    let judged = side.judged?;
+    let (key, chance) = match judged.verdict {
+        Verdict::Below => ("chance-below", judged.below),
+        Verdict::Above => ("chance-above", judged.above),
+        Verdict::Meets | Verdict::CannotTell => ("chance-meets", judged.meets),
+    };
+    Some(words.with(
+        key,
+        &[
+            ("side", side_said(view, side.side).into()),
+            ("chance", words.chance(chance).into()),
+            ("range", range_said(view, look.limits.low, look.limits.high).into()),
+        ],
+    ))
+}
+
+/// What would settle a verdict that can't be given: the most that any side needs.
+pub(super) fn settles_line(view: &View<'_>, sides: &[SideLook]) -> Option<String> {
+    let words = view.words();
+    let all: Vec<Settles> = sides.iter().filter_map(|side| side.judged.map(|judged| judged.settles)).collect();
+    let needed = all.iter().filter_map(|s| if let Settles::MoreReadings(more) = s { Some(more.get()) } else { None });
+    let classes = all.iter().filter_map(|s| if let Settles::BetterGauge(class) = s { Some(*class) } else { None });
+    if all.contains(&Settles::Neither) {
+        return Some(words.say("settles-neither"));
+    }
+    if let Some(class) = classes.reduce(f64::min) {
+        return Some(words.with("settles-gauge", &[("class", say_decimal(class, 2).into())]));
+    }
+    needed.max().map(|more| words.with("settles-readings", &[("more", more.into())]))
+}
+
+pub(super) fn notice(key: &str, text: String, actions: Vec<Action>) -> Notice {
+    Notice { key: key.to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions }
+}
+
+/// A section of words and rows.
+pub(super) fn section(view: &View<'_>, key: &str) -> Section {
+    Section {
+        key: key.to_owned(),
+        title: view.words().say(&format!("section-{key}")),
+        lines: Vec::new(),
+        plot: None,
+        fields: Vec::new(),
+        rows: Vec::new(),
+        actions: Vec::new(),
+    }
+}
+
+/// A row that opens a place.
+pub(super) fn opens(view: &View<'_>, key: String, title: String, detail: String, place: Place) -> ListRow {
+    view.told_row(title, detail).opens(key, Event::Go { place })
+}
+
+pub(super) fn date_at_noon(view: &View<'_>, date: &str) -> Option<(chrono::NaiveDate, Instant)> {
+    let date = chrono::NaiveDate::parse_from_str(date, "%Y-%m-%d").ok()?;
+    let begins = LocalDay::on(date).begins(view.zone, view.settings.day_start);
+    Some((date, begins.plus(Span::hours(12))))
+}

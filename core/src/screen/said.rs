@@ -1,0 +1,14 @@
+//! What is said after an event, until the next one.
+
+use super::shapes::Tone;
+
+/// Something said after an event, until the next one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Said {
+    /// Key of the sentence.
+    pub key: &'static str,
+    /// How it is meant.
+    pub tone: Tone,
+    /// What the sentence needs.
+    pub needs: Vec<(&'static str, String)>,
+}

@@ -1,0 +1,34 @@
+//! The visit sheet for the page: what is not left out, as JSON that a press sets.
+
+use serde_json::json;
+
+use super::Sheet;
+use crate::screen::shapes::SheetSection;
+use crate::screen::View;
+
+/// What goes on the page, as JSON: every word in the person's language.
+pub(crate) fn to_json(view: &View<'_>, sheet: &Sheet, paper: &str) -> String {
+    let words = view.words();
+    let who = sheet.who.clone().unwrap_or_default();
+    let named = [sheet.heading.as_str(), who.as_str(), sheet.span.as_str()];
+    let title = named.into_iter().filter(|s| !s.is_empty()).collect::<Vec<_>>().join(", ");
+    let sections: Vec<&SheetSection> = sheet.going_out().collect();
+    json!({
+        "title": title,
+        "language": view.texts.language(),
+        "paper": paper,
+        "heading": sheet.heading,
+        "who": who,
+        "span": sheet.span,
+        "made": sheet.made,
+        "sections": sections,
+        "foot": sheet.foot,
+        "footer": words.say("sheet-footer"),
+        "page": words.say("sheet-page"),
+        "undrawn_words": words.with("sheet-undrawn", &[("sign", SIGN.into())]),
+    })
+    .to_string()
+}
+
+/// Stands in the data for whatever sign the press uses in place of letters it has not.
+const SIGN: &str = "{sign}";
