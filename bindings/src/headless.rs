@@ -21,7 +21,7 @@ use std::io::Write;
 use std::process::ExitCode;
 
 use drawwell::{Drawwell, Trouble};
-use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
+use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Paper, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
@@ -115,27 +115,25 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
     let opening = Opening { device: asked.device.clone(), language: "en".to_owned(), look_around: false };
     let now = asked.clock.clone();
     let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone())?;
-    let take_out = |key: &str| {
-        Ok::<_, Failed>(serde_json::to_string_pretty(&drawwell.take_out(
-            key.to_owned(),
-            asked.with.clone(),
-            now.clone(),
-        )?))
+    let export = |what: Export| {
+        let update = drawwell.export(what, asked.with.clone(), now.clone())?;
+        Ok::<_, Failed>(serde_json::to_string_pretty(&update))
     };
-    if let Some(table) = &asked.table {
+    if let Some(table) = asked.table.clone() {
         return match asked.what.as_str() {
-            "csv" => take_out(&format!("csv-{table}")),
-            "csv-schema" => take_out(&format!("csv-{table}-schema")),
+            "csv" if table == "all" => export(Export::Tables),
+            "csv" => export(Export::Table { table }),
+            "csv-schema" => export(Export::TableSchema { table }),
             _ => Err(Failed::Usage),
         };
     }
     Ok(match asked.what.as_str() {
         "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
-        "calendar" => take_out("calendar")?,
-        "export" => take_out("record")?,
-        "fhir" => take_out("health-record")?,
-        "sheet" => take_out("sheet")?,
-        "sheet-letter" => take_out("sheet-letter")?,
+        "calendar" => export(Export::Calendar)?,
+        "export" => export(Export::Record)?,
+        "fhir" => export(Export::HealthRecord)?,
+        "sheet" => export(Export::Sheet { paper: Paper::A4 })?,
+        "sheet-letter" => export(Export::Sheet { paper: Paper::Letter })?,
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {
             let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;

@@ -92,10 +92,10 @@ impl Drawwell {
         self.with(|app| app.bring_in(&mut BufReader::new(opened(&path)?), &now))
     }
 
-    /// Writes what was asked for under a key (`record`, `calendar`, `sheet`) to a file. The file is
+    /// Writes what is to leave to a file. The file is
     /// whole or not there: it is written beside its place and then moved.
-    pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| private_file::whole_or_not(Path::new(&path), |file| app.take_out(&key, file, &now)))
+    pub fn export(&self, what: Export, path: String, now: Clock) -> Result<Update, Trouble> {
+        self.with(|app| private_file::whole_or_not(Path::new(&path), |file| app.export(&what, file, &now)))
     }
 
     /// Backs up and checks the record; slow, so off the thread that draws. Other
@@ -150,8 +150,8 @@ impl Desk {
         self.with(|caseload| caseload.take_in(&mut BufReader::new(opened(&path)?), &now))
     }
 
-    /// Writes what was asked for under a key to a file, whole or not at all.
-    pub fn take_out(&self, key: String, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
-        self.with(|caseload| private_file::whole_or_not(Path::new(&path), |file| caseload.take_out(&key, file, &now)))
+    /// Writes what is to leave to a file, whole or not at all.
+    pub fn export(&self, what: Export, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| private_file::whole_or_not(Path::new(&path), |file| caseload.export(&what, file, &now)))
     }
 }

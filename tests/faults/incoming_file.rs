@@ -1,6 +1,7 @@
 //! Files of other programs, and files of ours that are no record: refused by their name,
 //! and the record stays as it was, to the byte.
 
+use drawwell_core::screen::shapes::Export;
 use drawwell_core::screen::words_of_trouble;
 use drawwell_core::share::incoming::{tell, FileIs};
 use drawwell_core::share::spreadsheet::Table;
@@ -62,7 +63,7 @@ fn every_table_of_ours_is_known_again_also_after_a_spreadsheet_wrote_it() {
     let clock = person.clock().clone();
     for table in Table::ALL {
         let mut file = Vec::new();
-        person.app().unwrap().take_out(&format!("csv-{}", table.name()), &mut file, &clock).unwrap();
+        person.app().unwrap().export(&Export::Table { table: table.name().to_owned() }, &mut file, &clock).unwrap();
         refused(&mut person, table.name(), &file, "bad-file-own-table");
         let text = String::from_utf8(file).unwrap();
         let (header, _) = text.trim_start_matches('\u{feff}').split_once("\r\n").unwrap();

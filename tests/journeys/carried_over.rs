@@ -4,7 +4,7 @@
 use drawwell_core::journal::Journal;
 use drawwell_core::record::mark::Phase;
 use drawwell_core::record::Session;
-use drawwell_core::screen::shapes::{Event, Place, RunningScreen, Screen};
+use drawwell_core::screen::shapes::{Event, Export, Place, RunningScreen, Screen};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::takes;
@@ -39,7 +39,7 @@ fn running(person: &Person) -> RunningScreen {
 
 /// The column of the table of sessions.
 fn levels(person: &mut Person) -> Vec<String> {
-    let file = takes(person, Event::HandOverSpreadsheet { table: "sessions".to_owned() }).unwrap();
+    let file = takes(person, Event::Export { what: Export::Table { table: "sessions".to_owned() } }).unwrap();
     let table = String::from_utf8(file).unwrap();
     let mut lines = table.trim_start_matches('\u{feff}').lines();
     let column = lines.next().unwrap().split(',').position(|name| name == "level_letdown").unwrap();

@@ -4,7 +4,7 @@
 use drawwell_core::guidance::{CautionSource, Urgency};
 use drawwell_core::record::choices::WHERE_ON_BODY;
 use drawwell_core::record::{Kind, Spec, Takes};
-use drawwell_core::screen::shapes::{Event, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, Place, Screen};
 use drawwell_core::text::Texts;
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::handed_over::health_record;
@@ -78,7 +78,7 @@ fn every_field_of_a_sign_is_told_on_the_day_in_its_entry_on_the_sheet_in_tables_
         assert!(entry.contains(figure), "{} in its entry", spec.key);
         let sheet = sheet(&mut person);
         assert!(sheet.contains(&reads), "{} on the sheet: {sheet}", spec.key);
-        let table = takes(&mut person, Event::HandOverSpreadsheet { table: "signs".to_owned() }).unwrap();
+        let table = takes(&mut person, Event::Export { what: Export::Table { table: "signs".to_owned() } }).unwrap();
         let table = String::from_utf8(table).unwrap();
         let mut lines = table.trim_start_matches('\u{feff}').lines();
         let column = lines.next().unwrap().split(',').position(|name| name.starts_with(spec.key)).unwrap();

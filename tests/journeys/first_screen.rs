@@ -1,7 +1,7 @@
 //! Over an empty record: begin, look around, or bring a record in.
 
 use drawwell_core::app::App;
-use drawwell_core::screen::shapes::{Effect, Event, Opening, Screen};
+use drawwell_core::screen::shapes::{Effect, Event, Export, Opening, Screen};
 use drawwell_tests::handed_over::EVERY_KIND;
 use drawwell_tests::person::Person;
 
@@ -52,7 +52,7 @@ fn what_comes_while_somebody_looks_around_is_not_put_into_the_invented_record() 
     app.bring_in(&mut EVERY_KIND.as_bytes(), clock).unwrap();
     let record = |app: &mut App| {
         let mut file = Vec::new();
-        app.take_out("record", &mut file, clock).unwrap();
+        app.export(&Export::Record, &mut file, clock).unwrap();
         file
     };
     let before = record(&mut app);

@@ -1,7 +1,7 @@
 //! A plan that comes back: whose it is, what it would change, accepted whole or in parts,
 //! and every reason for which one is refused.
 
-use drawwell_core::screen::shapes::{Event, FindingsScreen, ListRow, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, ListRow, Place, Screen};
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -30,7 +30,7 @@ fn acquainted() -> (Person, Desk) {
 
 fn plan_of(desk: &mut Desk, parts: Parts<'_>) -> Vec<u8> {
     let plan = desk.writes_a_plan(parts).unwrap();
-    desk.takes(Event::SendPlan { plan }).unwrap()
+    desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap()
 }
 
 fn page(person: &Person) -> FindingsScreen {
@@ -424,7 +424,7 @@ fn a_plan_that_says_nothing_or_what_no_phone_could_take_is_not_sent() {
     let (_, mut desk) = acquainted();
     let mut refused = |parts: Parts<'_>| {
         let plan = desk.writes_a_plan(parts).unwrap();
-        desk.takes(Event::SendPlan { plan }).unwrap_err()
+        desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap_err()
     };
     assert_eq!(refused(&[]).key, "plan-empty");
     let trouble = refused(&[("words", &[("words", "Well.")]), ("aim", &[])]);

@@ -1,7 +1,7 @@
 //! What crosses is what the person saw, and what is told is no more than was known: amounts,
 //! gaps, the first days, an ending, a plan beside what was used.
 
-use drawwell_core::screen::shapes::{Event, Part, Place, Screen, SupplyScreen};
+use drawwell_core::screen::shapes::{Event, Export, Part, Place, Screen, SupplyScreen};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{shares, Desk};
@@ -164,12 +164,12 @@ fn a_planned_setting_is_compared_on_its_own_pump_alone() {
         desk.clock = person.clock().clone();
         let plan = desk.writes_a_plan(&[("setting", fields)]).unwrap();
         let file = {
-            let update = desk.caseload.update(Event::SendPlan { plan }, &desk.clock).unwrap();
-            let drawwell_core::screen::shapes::Effect::HandOver { key, .. } = update.effects[0].clone() else {
+            let update = desk.caseload.update(Event::Export { what: Export::Plan { plan } }, &desk.clock).unwrap();
+            let drawwell_core::screen::shapes::Effect::HandOver { what, .. } = update.effects[0].clone() else {
                 panic!()
             };
             let mut file = Vec::new();
-            desk.caseload.take_out(&key, &mut file, &desk.clock).unwrap();
+            desk.caseload.export(&what, &mut file, &desk.clock).unwrap();
             file
         };
         person.bring_in(&file).unwrap();

@@ -2,7 +2,7 @@
 
 use drawwell_core::journal::{Change, Journal};
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{Clock, Effect, Event, FieldKind, Place, Screen};
+use drawwell_core::screen::shapes::{Clock, Effect, Event, Export, FieldKind, Place, Screen};
 use drawwell_core::share::family_file;
 use drawwell_core::share::sealed::card::{Card, Whose};
 use drawwell_core::share::sealed::own_keys::OwnKeys;
@@ -34,9 +34,9 @@ fn take_in(person: &mut Person, card: &Card) -> String {
 fn handed_over(person: &mut Person, event: Event) -> Result<Vec<u8>, Trouble> {
     let clock: Clock = person.clock().clone();
     let update = person.app()?.update(event, &clock)?;
-    let Some(Effect::HandOver { key, .. }) = update.effects.first() else { panic!("{:?}", update.effects) };
+    let Some(Effect::HandOver { what, .. }) = update.effects.first() else { panic!("{:?}", update.effects) };
     let mut file = Vec::new();
-    person.app()?.take_out(key, &mut file, &clock)?;
+    person.app()?.export(what, &mut file, &clock)?;
     Ok(file)
 }
 
@@ -85,7 +85,7 @@ fn only_the_consultant_can_open_what_is_shared_with_her_and_it_is_the_whole_reco
     note(&mut person, "Left is back.");
     let keys = OwnKeys::make().unwrap();
     let consultant = take_in(&mut person, &card(&keys, "Ada"));
-    let file = handed_over(&mut person, Event::ShareWith { consultant }).unwrap();
+    let file = handed_over(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
     let other = OwnKeys::make().unwrap();
     let refused = open(&file, &OpenWith::Keys(vec![other.opens().to_owned()])).unwrap_err();
     assert_eq!(refused.key, "sealed-other-key");
@@ -108,7 +108,7 @@ fn what_is_left_out_leaves_no_trace_in_the_file() {
     }
     let keys = OwnKeys::make().unwrap();
     let consultant = take_in(&mut person, &card(&keys, "Ada"));
-    let file = handed_over(&mut person, Event::ShareWith { consultant }).unwrap();
+    let file = handed_over(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
     let plain = open(&file, &OpenWith::Keys(vec![keys.opens().to_owned()])).unwrap();
     let text = String::from_utf8(plain).unwrap();
     for gone in ["Left is back", "Woke up", "38.7", "\"sign\"", "\"note\"", "Ada"] {
@@ -240,7 +240,9 @@ fn files_taken_in_twice_or_in_any_order_say_the_same() {
     for text in ["one", "two", "three"] {
         note(&mut phone, text);
         phone.wait(Span::hours(1)).unwrap();
-        let sealed = handed_over(&mut phone, Event::ShareWith { consultant: consultant.clone() }).unwrap();
+        let sealed =
+            handed_over(&mut phone, Event::Export { what: Export::SealedFor { consultant: consultant.clone() } })
+                .unwrap();
         let plain = open(&sealed, &OpenWith::Keys(vec![keys.opens().to_owned()])).unwrap();
         files.push(family_file::read(&plain).unwrap().changes);
     }

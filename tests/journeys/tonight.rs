@@ -1,6 +1,6 @@
 //! Tonight: what the night asks, moved, left out and put off with one thumb.
 
-use drawwell_core::screen::shapes::{Effect, Event, Palette, Place, Screen, TonightScreen};
+use drawwell_core::screen::shapes::{Effect, Event, Export, Palette, Place, Screen, TonightScreen};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::Written;
@@ -443,7 +443,7 @@ fn every_place_of_the_nights_picture_lies_within_it() {
 fn calendar(person: &mut Person) -> String {
     let clock = person.clock().clone();
     let mut out = Vec::new();
-    person.app().unwrap().take_out("calendar", &mut out, &clock).unwrap();
+    person.app().unwrap().export(&Export::Calendar, &mut out, &clock).unwrap();
     String::from_utf8(out).unwrap()
 }
 
@@ -459,8 +459,8 @@ fn uids(calendar: &str) -> Vec<&str> {
 fn a_calendar_taken_in_again_shows_nothing_twice() {
     let mut person = parent(&eight(), &DAY, "2026-06-03T20:00:00+02:00");
     person.press("hand-over-calendar").unwrap();
-    assert!(person.effects.iter().any(|e| matches!(e, Effect::HandOver { key, content_type, .. }
-        if key == "calendar" && content_type == "text/calendar")));
+    assert!(person.effects.iter().any(|e| matches!(e, Effect::HandOver { what: Export::Calendar, content_type, .. }
+        if content_type == "text/calendar")));
     let first = calendar(&mut person);
     let again = calendar(&mut person);
     assert_eq!(uids(&first), uids(&again));

@@ -1,6 +1,8 @@
 //! The visit sheet: what goes out is what is seen, and its figures are the screens' own.
 
-use drawwell_core::screen::shapes::{Effect, Event, Place, Screen, SheetPart, SheetRow, SheetScreen, SheetSection};
+use drawwell_core::screen::shapes::{
+    Effect, Event, Export, Paper, Place, Screen, SheetPart, SheetRow, SheetScreen, SheetSection,
+};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 
@@ -48,7 +50,7 @@ fn visit(person: &mut Person, days_back: u32) {
 }
 
 /// What a press is given: the page as data.
-fn page(person: &mut Person, key: &str) -> serde_json::Value {
+fn page(person: &mut Person, paper: Paper) -> serde_json::Value {
     fn press(data: &str, _: &drawwell_core::time::Moment) -> Result<Vec<u8>, String> {
         Ok(data.as_bytes().to_vec())
     }
@@ -60,7 +62,7 @@ fn page(person: &mut Person, key: &str) -> serde_json::Value {
     };
     let mut app = drawwell_core::app::App::open(path, opening, &clock).unwrap().with_press(press);
     let mut file = Vec::new();
-    app.take_out(key, &mut file, &clock).unwrap();
+    app.export(&Export::Sheet { paper }, &mut file, &clock).unwrap();
     serde_json::from_slice(&file).unwrap()
 }
 
@@ -156,7 +158,7 @@ fn what_is_left_out_is_seen_as_left_out_and_is_not_on_the_page() {
         page["sections"].as_array().unwrap().iter().map(|s| s["key"].as_str().unwrap().to_owned()).collect()
     };
     let before = sheet(&mut person);
-    let whole = page(&mut person, "sheet");
+    let whole = page(&mut person, Paper::A4);
     let shown: Vec<String> =
         before.parts.iter().flat_map(|p| &p.sections).chain([&before.sources]).map(|s| s.key.clone()).collect();
     assert_eq!(keys(&whole), shown, "what is seen is what goes out");
@@ -164,21 +166,21 @@ fn what_is_left_out_is_seen_as_left_out_and_is_not_on_the_page() {
         person.send(found.leave.event.clone()).unwrap();
         let after = part(&sheet(&mut person), &found.key).unwrap();
         assert!(after.out && !after.said_out.is_empty());
-        let page = page(&mut person, "sheet");
+        let page = page(&mut person, Paper::A4);
         for gone in &found.sections {
             assert!(!keys(&page).contains(&gone.key), "{} is left out", gone.key);
         }
         person.send(after.leave.event).unwrap();
         assert_eq!(part(&sheet(&mut person), &found.key).as_ref(), Some(found), "taken in again it is as it was");
     }
-    assert_eq!(page(&mut person, "sheet"), whole);
+    assert_eq!(page(&mut person, Paper::A4), whole);
 }
 
 #[test]
 fn what_rests_on_a_part_that_is_left_out_goes_with_it() {
     let mut person = never_visited();
     visit(&mut person, 120);
-    let told = |person: &mut Person| serde_json::to_string(&page(person, "sheet")["sections"]).unwrap();
+    let told = |person: &mut Person| serde_json::to_string(&page(person, Paper::A4)["sections"]).unwrap();
     // No change of level is told of this family any more: it rises slowly, and a step is told only
     // where it fits better than that.
     assert!(told(&mut person).contains("Your own best two weeks"));
@@ -194,7 +196,7 @@ fn every_sheet_says_that_it_is_no_diagnosis_and_what_it_rests_on() {
     for mut person in [demo(), Person::welcomed("2026-03-01T10:00:00+01:00", "Europe/Berlin").unwrap()] {
         let sheet = sheet(&mut person);
         assert_eq!(sheet.foot, "This is not a diagnosis. Local guidance and licensed care come first.");
-        let page = page(&mut person, "sheet");
+        let page = page(&mut person, Paper::A4);
         assert_eq!(page["foot"], serde_json::json!(sheet.foot));
         assert_eq!(page["sections"].as_array().unwrap().last().unwrap()["key"], "sources");
     }
@@ -264,17 +266,17 @@ fn the_name_is_the_one_that_was_chosen_or_none() {
         let (id, field) = ("settings".to_owned(), "sheet_name".to_owned());
         person.send(Event::Enter { id, field, typed: typed.to_owned() })
     };
-    assert_eq!(page(&mut person, "sheet")["who"], "");
+    assert_eq!(page(&mut person, Paper::A4)["who"], "");
     for name in ["Mara L.", "#eval(\"x\") *a* $b$ <c>", "ليلى", "\u{1f469}\u{200d}\u{1f37c}", &"x".repeat(300)] {
         enter(&mut person, name).unwrap();
-        let page = page(&mut person, "sheet");
+        let page = page(&mut person, Paper::A4);
         assert_eq!(page["who"], serde_json::json!(name), "as it was typed");
     }
     let before = person.record().unwrap();
     assert!(enter(&mut person, &"x".repeat(301)).is_err());
     assert_eq!(person.record().unwrap(), before);
     person.send(Event::LeaveOut { part: "who".to_owned(), out: true }).unwrap();
-    let page = page(&mut person, "sheet");
+    let page = page(&mut person, Paper::A4);
     assert_eq!(page["who"], "");
     assert!(!page["title"].as_str().unwrap().contains('x'));
 }
@@ -289,12 +291,14 @@ fn it_is_handed_over_on_the_paper_that_was_chosen() {
         person.effects.clear();
         person.send(event).unwrap();
         let found = person.effects.iter().find_map(|effect| match effect {
-            Effect::HandOver { key, content_type, .. } => Some((key.clone(), content_type.clone())),
+            Effect::HandOver { what: Export::Sheet { paper }, content_type, .. } => {
+                Some((*paper, content_type.clone()))
+            }
             _ => None,
         });
-        let (key, content_type) = found.unwrap();
+        let (on, content_type) = found.unwrap();
         assert_eq!(content_type, "application/pdf");
-        page(&mut person, &key)["paper"].as_str().unwrap().to_owned()
+        page(&mut person, on)["paper"].as_str().unwrap().to_owned()
     };
     assert_eq!(handed("a4"), "a4");
     assert_eq!(handed("letter"), "us-letter");
@@ -304,7 +308,8 @@ fn it_is_handed_over_on_the_paper_that_was_chosen() {
 fn without_a_press_the_trouble_is_told_and_the_record_stays() {
     let mut person = demo();
     let (before, clock) = (person.record().unwrap(), person.clock().clone());
-    let trouble = person.app().unwrap().take_out("sheet", &mut Vec::new(), &clock).unwrap_err();
+    let trouble =
+        person.app().unwrap().export(&Export::Sheet { paper: Paper::A4 }, &mut Vec::new(), &clock).unwrap_err();
     assert_eq!(trouble.key, "trouble-no-press");
     assert_eq!(person.record().unwrap(), before);
 }

@@ -3,7 +3,7 @@
 use std::io::Read;
 
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::Event;
+use drawwell_core::screen::shapes::{Event, Export};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{shares, Desk};
@@ -21,7 +21,7 @@ fn a_plan_opens_with_age_and_minisign_checks_it() {
     let file = shares(&mut person, &card).unwrap();
     desk.bring_in(&file).unwrap();
     let plan = desk.writes_a_plan(&[("rhythm", &[("sessions_a_day", "6")])]).unwrap();
-    std::fs::write(path("plan.age"), desk.takes(Event::SendPlan { plan }).unwrap()).unwrap();
+    std::fs::write(path("plan.age"), desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap()).unwrap();
 
     let journal = Journal::open(person.path(), "reader", person.now()).unwrap().journal;
     std::fs::write(path("family.key"), journal.secret("opens").unwrap().unwrap()).unwrap();

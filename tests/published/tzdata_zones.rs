@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use chrono::{DateTime, NaiveDate, NaiveDateTime};
-use drawwell_core::screen::shapes::{Place, Screen};
+use drawwell_core::screen::shapes::{Export, Place, Screen};
 use drawwell_core::time::{resolve, DayStart, Instant, LocalDay, Moment, Span, Surprise, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::Written;
@@ -201,7 +201,7 @@ fn tonight_shows_their_wall_and_the_calendar_the_same_instants() {
             person.wait(now.since(person.now())).unwrap();
             let mut file = Vec::new();
             let clock = person.clock().clone();
-            person.app().unwrap().take_out("calendar", &mut file, &clock).unwrap();
+            person.app().unwrap().export(&Export::Calendar, &mut file, &clock).unwrap();
             let Screen::Tonight { tonight, .. } = person.show(&Place::Tonight).unwrap() else { panic!("tonight") };
             let shown: Vec<&str> = tonight.times.rows.iter().map(|row| row.title.split(',').next().unwrap()).collect();
             let starts = starts(&String::from_utf8(file).unwrap());

@@ -14,7 +14,7 @@ import pytest
 import recurring_ical_events
 from conftest import Present
 from dateutil.rrule import rrulestr
-from drawwell import Event, Place
+from drawwell import Event, Export, Place
 
 UTC = timezone.utc
 NEW_YORK = ZoneInfo("America/New_York")
@@ -54,7 +54,7 @@ class Parent:
 
     def calendar(self) -> bytes:
         out = self.folder / "plan.ics"
-        self.record.take_out("calendar", str(out), self.present.clock())
+        self.record.export(Export.CALENDAR(), str(out), self.present.clock())
         return out.read_bytes()
 
     def tonight(self):

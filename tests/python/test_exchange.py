@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 from conftest import Present
-from drawwell import Event, Place
+from drawwell import Event, Export, Place
 
 DEMO_DATA = Path(__file__).parents[2] / "demo-data"
 FAMILY = DEMO_DATA / "family.jsonl"
@@ -29,7 +29,7 @@ def test_the_family_comes_out_as_it_went_in(open_record, present, tmp_path):
     screen = record.bring_in(str(FAMILY), present.clock()).screen
     assert [group.key for group in screen.list.groups] == ["taken"], "no line was wrong"
     out = tmp_path / "out.jsonl"
-    record.take_out("record", str(out), present.clock())
+    record.export(Export.RECORD(), str(out), present.clock())
     assert out.read_bytes() == FAMILY.read_bytes()
 
 
@@ -60,5 +60,5 @@ def test_a_wrong_line_is_told_and_the_others_are_taken(open_record, present, tmp
     assert ["21" in row.title for row in groups["wrong"].rows] == [True]
     record.update(Event.UNDO(), present.clock())
     out = tmp_path / "out.jsonl"
-    record.take_out("record", str(out), present.clock())
+    record.export(Export.RECORD(), str(out), present.clock())
     assert [fact for fact in facts(out) if not fact.get("taken_out")] == [], "undo takes the file back as a whole"

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 from conftest import Present
-from drawwell import Event
+from drawwell import Event, Export
 from frictionless import Package, Resource, Schema, system
 
 TABLES = [
@@ -28,8 +28,8 @@ def record(request, open_record, present, pytestconfig):
 
 def write(record, present: Present, folder, table: str):
     file, schema = folder / f"{table}.csv", folder / f"{table}.schema.json"
-    record.take_out(f"csv-{table}", str(file), present.clock())
-    record.take_out(f"csv-{table}-schema", str(schema), present.clock())
+    record.export(Export.TABLE(table=table), str(file), present.clock())
+    record.export(Export.TABLE_SCHEMA(table=table), str(schema), present.clock())
     return file, schema
 
 
@@ -45,7 +45,7 @@ def test_a_table_holds_what_its_schema_says(record, present, tmp_path, table):
 
 
 def test_all_tables_in_one_file_are_the_tables_one_by_one(record, present, tmp_path):
-    record.take_out("csv-all", str(tmp_path / "tables.zip"), present.clock())
+    record.export(Export.TABLES(), str(tmp_path / "tables.zip"), present.clock())
     with zipfile.ZipFile(tmp_path / "tables.zip") as package:
         names = package.namelist()
         assert package.testzip() is None
@@ -61,7 +61,7 @@ def test_all_tables_in_one_file_are_the_tables_one_by_one(record, present, tmp_p
 
 def test_what_is_left_out_is_in_no_table_of_the_package(record, present, tmp_path):
     record.update(Event.LEAVE_OUT(part="questions", out=True), present.clock())
-    record.take_out("csv-all", str(tmp_path / "tables.zip"), present.clock())
+    record.export(Export.TABLES(), str(tmp_path / "tables.zip"), present.clock())
     with zipfile.ZipFile(tmp_path / "tables.zip") as package:
         assert "questions.csv" not in package.namelist()
         described = json.loads(package.read("datapackage.json"))

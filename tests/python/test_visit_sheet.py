@@ -5,7 +5,7 @@ from datetime import datetime
 from pathlib import Path
 
 import pytest
-from drawwell import Clock, Drawwell, Event, Opening, Place
+from drawwell import Clock, Drawwell, Event, Export, Opening, Paper, Place
 
 from PIL import Image, ImageChops
 
@@ -40,8 +40,8 @@ def family(tmp_path):
 
 @pytest.fixture
 def set_sheet(tmp_path):
-    def set_it(record, key="sheet", name="sheet.pdf"):
-        record.take_out(key, str(tmp_path / name), NOW)
+    def set_it(record, paper=Paper.A4, name="sheet.pdf"):
+        record.export(Export.SHEET(paper=paper), str(tmp_path / name), NOW)
         return tmp_path / name
 
     return set_it
@@ -63,7 +63,7 @@ def test_the_figures_are_read_back_in_the_order_of_the_screen(family, set_sheet)
 
 @pytest.mark.parametrize("key, size", [("sheet", A4), ("sheet-a4", A4), ("sheet-letter", LETTER)])
 def test_it_is_tagged_and_titled_on_its_paper_and_no_longer_than_two_pages(family, set_sheet, key, size):
-    found = facts(set_sheet(family, key))
+    found = facts(set_sheet(family, paper))
     assert found["Tagged"] == "yes"
     assert found["Title"] == "Visit sheet, Since the visit of 17 July 2026, to 14 August 2026"
     assert found["Page size"] == size
@@ -117,7 +117,7 @@ def test_what_is_left_out_is_not_in_the_file(family, set_sheet):
 
 def test_an_empty_record_makes_a_quiet_page(open_record, present, tmp_path):
     record = open_record()
-    record.take_out("sheet", str(tmp_path / "empty.pdf"), present.clock())
+    record.export(Export.SHEET(paper=Paper.A4), str(tmp_path / "empty.pdf"), present.clock())
     said = text(tmp_path / "empty.pdf")
     assert said.startswith("Visit sheet ")
     assert "This is not a diagnosis. Local guidance and licensed care come first." in said

@@ -22,7 +22,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 import zone_vectors
-from drawwell import Event, Place
+from drawwell import Event, Export, Place
 
 UTC = timezone.utc
 ZONES = [
@@ -69,7 +69,7 @@ def write_down(record, clock, on: date, typed: str, tmp_path) -> datetime:
     record.update(Event.ENTER(id=note, field="at/date", typed=on.isoformat()), clock)
     record.update(Event.ENTER(id=note, field="at", typed=typed), clock)
     copy = tmp_path / "copy.jsonl"
-    record.take_out("record", str(copy), clock)
+    record.export(Export.RECORD(), str(copy), clock)
     for line in copy.read_text().splitlines():
         fact = json.loads(line)
         if fact.get("id") == note:
@@ -99,7 +99,7 @@ def test_apias_missing_day_begins_where_the_next_one_does(open_record, present, 
     note = record.update(Event.ADD(kind="note", days_back=0), clock).screen.form.id
     record.update(Event.ENTER(id=note, field="at/date", typed="2011-12-30"), clock)
     copy = tmp_path / "copy.jsonl"
-    record.take_out("record", str(copy), clock)
+    record.export(Export.RECORD(), str(copy), clock)
     at = json.loads(copy.read_text().splitlines()[-1])["at"]["at"]
     assert datetime.fromisoformat(at) == next_that_exists(datetime(2011, 12, 30, 12, 0), zone)
     assert at.startswith("2011-12-31T00:00")

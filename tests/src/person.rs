@@ -1,5 +1,6 @@
 //! A person with the program in hand: presses what a screen offers, by its key.
 
+use drawwell_core::screen::shapes::Export;
 use std::path::{Path, PathBuf};
 
 use drawwell_core::{
@@ -203,7 +204,7 @@ impl Person {
     pub fn record(&mut self) -> Result<String, Trouble> {
         let clock = self.clock.clone();
         let mut out = Vec::new();
-        self.app()?.take_out("record", &mut out, &clock)?;
+        self.app()?.export(&Export::Record, &mut out, &clock)?;
         String::from_utf8(out).map_err(|_| trouble("trouble-fault"))
     }
 

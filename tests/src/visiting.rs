@@ -1,7 +1,7 @@
 //! A family and a consultant who know each other: the record goes to her, a plan comes back.
 
 use drawwell_core::caseload::Caseload;
-use drawwell_core::screen::shapes::{CaseloadScreen, Clock, Effect, Event, Opening, Place, Screen};
+use drawwell_core::screen::shapes::{CaseloadScreen, Clock, Effect, Event, Export, Opening, Place, Screen};
 use drawwell_core::trouble::{Kind, Trouble};
 use tempfile::TempDir;
 
@@ -57,9 +57,9 @@ impl Desk {
     /// Sends an event that asks where a file goes, and takes the file.
     pub fn takes(&mut self, event: Event) -> Result<Vec<u8>, Trouble> {
         let update = self.caseload.update(event, &self.clock)?;
-        let Some(Effect::HandOver { key, .. }) = update.effects.first() else { return Err(fault(())) };
+        let Some(Effect::HandOver { what, .. }) = update.effects.first() else { return Err(fault(())) };
         let mut file = Vec::new();
-        self.caseload.take_out(key, &mut file, &self.clock)?;
+        self.caseload.export(what, &mut file, &self.clock)?;
         Ok(file)
     }
 
@@ -119,7 +119,7 @@ impl Desk {
                 .actions
                 .iter()
                 .find_map(|action| match &action.event {
-                    Event::SendPlan { plan } => Some(plan.clone()),
+                    Event::Export { what: Export::Plan { plan } } => Some(plan.clone()),
                     _ => None,
                 })
                 .ok_or_else(|| fault(())),
@@ -159,8 +159,8 @@ pub fn shares(person: &mut Person, card: &str) -> Result<Vec<u8>, Trouble> {
 pub fn takes(person: &mut Person, event: Event) -> Result<Vec<u8>, Trouble> {
     let clock = person.clock().clone();
     let update = person.app()?.update(event, &clock)?;
-    let Some(Effect::HandOver { key, .. }) = update.effects.first() else { return Err(fault(())) };
+    let Some(Effect::HandOver { what, .. }) = update.effects.first() else { return Err(fault(())) };
     let mut file = Vec::new();
-    person.app()?.take_out(key, &mut file, &clock)?;
+    person.app()?.export(what, &mut file, &clock)?;
     Ok(file)
 }

@@ -1,5 +1,6 @@
 //! The desk's own record, and a family's record that is only read.
 
+use super::changes::Changes;
 use super::state::For;
 use std::path::PathBuf;
 
@@ -41,7 +42,7 @@ impl App {
     /// Refuses to change a record that is only read.
     pub(super) fn may(&self, event: &Event) -> Result<(), Trouble> {
         match self.purpose {
-            For::Reading(_) if !only_reads(event) => Err(Trouble::bad("", "trouble-only-read")),
+            For::Reading(_) if !Changes::of(event).only_reads() => Err(Trouble::bad("", "trouble-only-read")),
             _ => Ok(()),
         }
     }
@@ -155,24 +156,6 @@ impl App {
     }
 }
 
-/// Whether an event leaves the record as it is.
-fn only_reads(event: &Event) -> bool {
-    matches!(
-        event,
-        Event::Go { .. }
-            | Event::Back
-            | Event::Wake
-            | Event::Dismiss { .. }
-            | Event::HandOverSheet { .. }
-            | Event::HandOverSpreadsheet { .. }
-            | Event::HandOverHealthRecord
-            | Event::HandOverRecord
-            | Event::AlarmsAre { .. }
-    )
-}
-
-impl App {}
-
 /// The desk has no places at its foot: the families stand beside it.
 pub(super) fn without_places(mut screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {
     let frame = screen.frame_mut();
@@ -195,7 +178,7 @@ fn close(value: &mut serde_json::Value) {
             // An action is what has an event and may be open.
             let changes = match (all.get("event"), all.get("open")) {
                 (Some(event), Some(serde_json::Value::Bool(_))) => {
-                    serde_json::from_value::<Event>(event.clone()).is_ok_and(|event| !only_reads(&event))
+                    serde_json::from_value::<Event>(event.clone()).is_ok_and(|event| !Changes::of(&event).only_reads())
                 }
                 _ => false,
             };

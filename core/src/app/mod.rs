@@ -10,9 +10,11 @@
 mod amounts;
 mod asked;
 mod caution;
+mod changes;
 mod desk;
 mod enter;
 mod erase;
+mod export;
 mod fields;
 mod files;
 mod keys;

@@ -1,7 +1,5 @@
 //! Events of plans: one that comes, its parts accepted or left, and on a desk one that goes.
 
-use std::io::Write;
-
 use serde_json::{json, Value};
 
 use super::state::{buzz, App, Present};
@@ -9,14 +7,13 @@ use crate::journal::Writing;
 use crate::limits;
 use crate::record::plan_part::{part_before, OF_RHYTHM};
 use crate::record::{check, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
-use crate::screen::shapes::{Effect, Place, Tone};
+use crate::screen::shapes::{Effect, Place};
 use crate::share::plan::{self, Addressee, ReadPlan};
 use crate::share::sealed::signed;
 use crate::share::sealed::spoken::is_compared;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// The key of a plan's file begins so; behind it stands which.
-const PLAN: &str = "plan:";
 
 fn missing() -> Trouble {
     Trouble::new(TroubleKind::Missing, "trouble-no-such-record")
@@ -210,36 +207,14 @@ impl App {
         Ok(sets)
     }
 
-    /// Asks where a plan goes: on a desk, for the family it was written for.
-    pub(super) fn send_plan(&mut self, plan: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.plan_file(plan, present)?;
-        let day = self.read(present)?.today().date().format("%Y-%m-%d");
-        Ok(vec![Effect::HandOver {
-            key: format!("{PLAN}{plan}"),
-            file_name: format!("{day}.{}", plan::ENDING),
-            content_type: "application/octet-stream".to_owned(),
-        }])
-    }
-
-    /// Writes a plan's file; none where the key is another's.
-    pub(super) fn take_plan_out(
-        &mut self,
-        key: &str,
-        file: &mut dyn Write,
-        present: Present,
-    ) -> Result<Option<()>, Trouble> {
-        let Some(plan) = key.strip_prefix(PLAN) else { return Ok(None) };
-        let sealed = self.plan_file(plan, present)?;
-        let told = |_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file");
-        file.write_all(&sealed).and_then(|()| file.flush()).map_err(told)?;
+    /// Writes down that a plan was sent.
+    pub(super) fn was_sent(&mut self, plan: &str, present: Present) -> Result<(), Trouble> {
         let at = self.read(present)?.present().to_json();
         let revision = self.next_revision(plan)?;
         self.journal_mut()?.quiet_act(present.now, |w| {
             w.set(plan, "sent", &at)?;
             w.set(plan, "revision", &json!(revision))
-        })?;
-        self.tell("plan-handed-over", Tone::Quiet);
-        Ok(Some(()))
+        })
     }
 
     /// How often a plan will have been sent with the next time. One that was sent before plans
@@ -250,7 +225,8 @@ impl App {
         Ok(sent.unwrap_or(u64::from(fields.contains_key("sent"))) + 1)
     }
 
-    fn plan_file(&mut self, plan: &str, present: Present) -> Result<Vec<u8>, Trouble> {
+    /// A plan's file, sealed for its family.
+    pub(super) fn plan_file(&mut self, plan: &str, present: Present) -> Result<Vec<u8>, Trouble> {
         let (kind, fields) = self.journal()?.record(plan)?.ok_or_else(missing)?;
         let family = text(&fields, "plan_for").filter(|_| kind == Kind::Plan).ok_or_else(missing)?.to_owned();
         let mut sealing_key = None;

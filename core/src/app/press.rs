@@ -3,6 +3,7 @@
 //! It is no part of core (the typesetter takes minutes to build): whoever opens
 //! the record hands one in, as [`crate::app::App::with_press`].
 
+use crate::screen::shapes::Paper;
 use crate::screen::sheet::{page, Sheet};
 use crate::screen::View;
 use crate::time::Moment;
@@ -16,18 +17,17 @@ pub const CONTENT_TYPE: &str = "application/pdf";
 /// word of the record.
 pub type Press = fn(&str, &Moment) -> Result<Vec<u8>, String>;
 
-/// The paper of a key of `take_out`, as the page names it.
-pub fn paper_of(key: &str) -> Option<&'static str> {
-    match key {
-        "sheet" | "sheet-a4" => Some("a4"),
-        "sheet-letter" => Some("us-letter"),
-        _ => None,
+/// A paper, as the page names it.
+fn named(paper: Paper) -> &'static str {
+    match paper {
+        Paper::A4 => "a4",
+        Paper::Letter => "us-letter",
     }
 }
 
 /// Sets a sheet with a press.
-pub(super) fn set(view: &View<'_>, paper: &str, press: Option<Press>) -> Result<Vec<u8>, Trouble> {
+pub(super) fn set(view: &View<'_>, paper: Paper, press: Option<Press>) -> Result<Vec<u8>, Trouble> {
     let press = press.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-no-press"))?;
-    let data = page::to_json(view, &Sheet::gather(view)?, paper);
+    let data = page::to_json(view, &Sheet::gather(view)?, named(paper));
     press(&data, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
 }

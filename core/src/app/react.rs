@@ -1,5 +1,6 @@
 //! An event done: one family of events a file.
 
+use super::changes::Changes;
 use super::state::{App, For, Present};
 use crate::screen::shapes::{Clock, Effect, Event, Place, Tone, Update};
 use crate::screen::AlarmsAre;
@@ -18,7 +19,7 @@ impl App {
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let moves_the_plan = self.purpose == For::Own && moves_the_plan(&event);
+        let moves_the_plan = self.purpose == For::Own && Changes::of(&event).moves_the_plan();
         let effects = self.mended(present, |app| {
             let mut effects = app.react(event, present)?;
             // Who goes away from a question has not said yes.
@@ -105,7 +106,6 @@ impl App {
             Event::SnoozePlanned { unix_milliseconds } => {
                 self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
-            Event::HandOverCalendar => self.hand_over_calendar(present),
             Event::TakeCardIn { card } => {
                 self.not_in_the_invented()?;
                 self.take_card_in(&card, present)
@@ -113,7 +113,6 @@ impl App {
             Event::TakeWaiting => self.take_waiting(present),
             Event::LeaveWaiting => Ok(self.leave_waiting()),
             Event::WordsSame { consultant } => self.words_same(&consultant, present),
-            Event::ShareWith { consultant } => self.share_with(&consultant, present),
             // These are the caseload's own.
             Event::OpenFamily { .. }
             | Event::OpenDesk { .. }
@@ -124,7 +123,6 @@ impl App {
             | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
             Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
-            Event::SendPlan { plan } => self.send_plan(&plan, present),
             Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),
             Event::LeaveSealed => {
                 self.waits = None;
@@ -134,9 +132,6 @@ impl App {
             Event::ChooseRule { part, rule } => self.choose_rule(&part, &rule, present),
             Event::EraseRecord => self.erase(present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
-            Event::HandOverSheet { paper } => self.hand_over_sheet(&paper, present),
-            Event::HandOverSpreadsheet { table } => self.hand_over_spreadsheet(&table, present),
-            Event::HandOverHealthRecord => self.hand_over_health_record(present),
             Event::AlarmsAre { exact, shown } => {
                 self.alarms = AlarmsAre { exact, shown };
                 Ok(Vec::new())
@@ -164,7 +159,7 @@ impl App {
             Event::BringBack { id } => self.take_record_out(&id, false, present),
             Event::Undo => self.undo(present),
             Event::Redo => self.redo(present),
-            Event::HandOverRecord => self.hand_over(present),
+            Event::Export { what } => self.ask_where(what, present),
             Event::PickRecord => Ok(vec![Effect::PickFile {
                 key: "record".to_owned(),
                 content_types: vec![crate::share::exchange::CONTENT_TYPE.to_owned(), "*/*".to_owned()],
@@ -173,29 +168,4 @@ impl App {
             Event::LeaveLookAround => Ok(vec![Effect::CloseLookAround]),
         }
     }
-}
-
-/// Whether what was done may change when the person is to be called.
-fn moves_the_plan(event: &Event) -> bool {
-    matches!(
-        event,
-        Event::Wake
-            | Event::Start
-            | Event::Finish
-            | Event::FinishAt { .. }
-            | Event::AmountsDone { .. }
-            | Event::AddMissed { .. }
-            | Event::Add { .. }
-            | Event::Enter { .. }
-            | Event::Step { .. }
-            | Event::Clear { .. }
-            | Event::TakeOut { .. }
-            | Event::BringBack { .. }
-            | Event::MovePlanned { .. }
-            | Event::SkipPlanned { .. }
-            | Event::SnoozePlanned { .. }
-            | Event::TakeWaiting
-            | Event::Undo
-            | Event::Redo
-    )
 }

@@ -1,76 +1,35 @@
 //! Events of sharing: a consultant's keys in, the record out to her sealed, sealed files in.
 
 use std::collections::BTreeSet;
-use std::io::Write;
 
-use age::secrecy::{ExposeSecret, SecretString};
+use age::secrecy::ExposeSecret;
 use serde_json::json;
 
 use super::state::{buzz, App, Present};
 use crate::journal::Change;
 use crate::limits;
 use crate::record::{text, Fields, Kind, SETTINGS};
-use crate::screen::shapes::{Effect, Place, Tone};
+use crate::screen::shapes::{Effect, Place};
 use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::family_file::{self, FamilyFile, Header};
 use crate::share::parts::{LeftOut, SharePart};
 use crate::share::sealed::spoken::is_compared;
-use crate::share::sealed::{self, passphrase, OpenWith, SealFor, Sealed};
+use crate::share::sealed::{self, OpenWith, SealFor, Sealed};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-/// The key of a sealed family file begins so; behind it stands for whom.
-const FAMILY: &str = "family:";
-/// What is sealed with a passphrase is for nobody in particular.
-const BY_PASSPHRASE: &str = "passphrase";
-/// Any program may carry it.
-const CONTENT_TYPE: &str = "application/octet-stream";
-
 impl App {
-    /// Asks where the record goes, sealed for a consultant.
-    pub(super) fn share_with(&mut self, consultant: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.sealing_key_of(consultant)?;
-        self.ask_where_sealed(consultant, present)
+    /// The record, sealed for a consultant.
+    pub(super) fn sealed_for(&mut self, consultant: &str, present: Present) -> Result<Vec<u8>, Trouble> {
+        let to = SealFor::Keys(vec![self.sealing_key_of(consultant)?]);
+        sealed::seal(&self.family_file(present)?, &to)
     }
 
-    /// Asks where the record goes, sealed with a passphrase. It is kept until the file is
-    /// written, and nowhere but in memory.
-    pub(super) fn share_by_passphrase(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        self.passphrase = Some(SecretString::from(passphrase::own(typed, SEAL_PASSPHRASE)?));
-        self.ask_where_sealed(BY_PASSPHRASE, present)
-    }
-
-    fn ask_where_sealed(&mut self, to: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.read(present)?.today().date().format("%Y-%m-%d");
-        Ok(vec![Effect::HandOver {
-            key: format!("{FAMILY}{to}"),
-            file_name: format!("{day}.{}", family_file::ENDING),
-            content_type: CONTENT_TYPE.to_owned(),
-        }])
-    }
-
-    /// Writes the sealed record for whom a key of [`Effect::HandOver`] names; none where
-    /// the key is another's.
-    pub(super) fn take_family_out(
-        &mut self,
-        key: &str,
-        file: &mut dyn Write,
-        present: Present,
-    ) -> Result<Option<()>, Trouble> {
-        let Some(to) = key.strip_prefix(FAMILY) else { return Ok(None) };
-        let to = match to {
-            BY_PASSPHRASE => {
-                let kept = self.passphrase.take();
-                let kept = kept.ok_or_else(|| Trouble::bad(SEAL_PASSPHRASE, "bad-passphrase-empty"))?;
-                SealFor::Passphrase(kept.expose_secret().to_owned())
-            }
-            consultant => SealFor::Keys(vec![self.sealing_key_of(consultant)?]),
-        };
-        let plain = self.family_file(present)?;
-        let sealed = sealed::seal(&plain, &to)?;
-        let told = |_| Trouble::new(TroubleKind::Full, "trouble-cannot-write-file");
-        file.write_all(&sealed).and_then(|()| file.flush()).map_err(told)?;
-        self.tell("family-handed-over", Tone::Quiet);
-        Ok(Some(()))
+    /// The record, sealed with the passphrase that was entered last, which is forgotten then.
+    pub(super) fn sealed_by_passphrase(&mut self, present: Present) -> Result<Vec<u8>, Trouble> {
+        let kept = self.passphrase.take();
+        let kept = kept.ok_or_else(|| Trouble::bad(SEAL_PASSPHRASE, "bad-passphrase-empty"))?;
+        let to = SealFor::Passphrase(kept.expose_secret().to_owned());
+        sealed::seal(&self.family_file(present)?, &to)
     }
 
     /// The record as a family file, signed and not sealed yet.
@@ -114,7 +73,7 @@ impl App {
         Ok(name)
     }
 
-    fn sealing_key_of(&self, consultant: &str) -> Result<String, Trouble> {
+    pub(super) fn sealing_key_of(&self, consultant: &str) -> Result<String, Trouble> {
         let missing = || Trouble::new(TroubleKind::Missing, "trouble-no-such-record");
         let (kind, fields) = self.journal()?.record(consultant)?.ok_or_else(missing)?;
         let key = text(&fields, "sealing_key").filter(|_| kind == Kind::Consultant);

@@ -7,6 +7,7 @@ use crate::journal::Change;
 use crate::journal::{Journal, KeptDay, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Opening, Place, Tone};
 use crate::screen::Asked;
+use crate::screen::Opens;
 use crate::screen::{AlarmsAre, Said, View};
 use crate::share::exchange::Report;
 use crate::share::sealed::card::Card;
@@ -195,40 +196,15 @@ impl App {
     /// A record or a report is opened over where the person is; the places at
     /// the foot of the screen begin anew.
     pub(super) fn go(&mut self, place: Place) {
-        match place {
-            // A day is looked at from the first place, and leads back to it.
-            Place::Day { .. } => self.places = vec![Place::Now, place],
-            Place::Family if self.places.is_empty() || !self.places.contains(&Place::Visit) => {
-                self.places = vec![Place::Visit, place];
-            }
-            Place::Entry { .. }
-            | Place::Family
-            | Place::Caution { .. }
-            | Place::Consultant { .. }
-            | Place::Plan { .. }
-            | Place::PlanRules { .. }
-            | Place::Erasing
-            | Place::Tables
-            | Place::Sharing
-            | Place::OwnCard
-            | Place::CaseFamily { .. }
-            | Place::Removing { .. }
-            | Place::Sealed
-            | Place::Asked
-            | Place::Cautions
-            | Place::Report
-            | Place::Sheet
-            | Place::SupplyFigures { .. }
-            | Place::Compare { .. }
-            | Place::Pump { .. }
-            | Place::Check { .. }
-            | Place::Trace { .. }
-            | Place::Fit => {
+        match Opens::of(&place) {
+            Opens::Anew => self.places = vec![place],
+            Opens::OverTab(tab) => self.places = vec![tab.place(), place],
+            Opens::WithinTab(tab) if !self.places.contains(&tab.place()) => self.places = vec![tab.place(), place],
+            Opens::WithinTab(_) | Opens::Over => {
                 if self.places.last() != Some(&place) {
                     self.places.push(place);
                 }
             }
-            _ => self.places = vec![place],
         }
     }
 

@@ -109,18 +109,9 @@ impl App {
             .collect())
     }
 
-    pub(super) fn hand_over_calendar(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.read(present)?.today().date().format("%Y-%m-%d");
-        Ok(vec![Effect::HandOver {
-            key: "calendar".to_owned(),
-            file_name: format!("drawwell-plan-{day}.ics"),
-            content_type: calendar::CONTENT_TYPE.to_owned(),
-        }])
-    }
-
     /// Writes the plan as iCalendar and keeps what was written, so that the next time a
     /// calendar knows each session again.
-    pub(super) fn take_calendar_out(&mut self, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
+    pub(super) fn write_calendar(&mut self, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
         let view = self.view(present)?;
         let look = Look::read(&view)?;
         let Some(plan) = &look.plan else { return Err(Trouble::bad("sessions_a_day", "bad-no-plan")) };

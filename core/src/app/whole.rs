@@ -1,9 +1,8 @@
 //! The record as a whole: undo, out, in, kept safe.
 
-use std::io::{BufRead, Write};
+use std::io::BufRead;
 use std::path::Path;
 
-use super::press as sheet;
 use super::state::{buzz, App, Present};
 use crate::journal::{self, Health};
 use crate::limits;
@@ -31,15 +30,6 @@ impl App {
         let mut effects = self.session_effects(present)?;
         effects.push(buzz("redo"));
         Ok(effects)
-    }
-
-    pub(super) fn hand_over(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
-        let day = self.read(present)?.today().date().format("%Y-%m-%d");
-        Ok(vec![Effect::HandOver {
-            key: "record".to_owned(),
-            file_name: format!("drawwell-{day}.jsonl"),
-            content_type: exchange::CONTENT_TYPE.to_owned(),
-        }])
     }
 
     /// Brings a file in and shows what came of it: one of the exchange form, or a
@@ -120,45 +110,6 @@ impl App {
     /// What came of the last file that was brought in.
     pub fn report(&self) -> Option<&exchange::Report> {
         self.report.as_ref()
-    }
-
-    /// Writes what was asked for under a key of [`Effect::HandOver`]: `record`, the
-    /// whole record in the exchange form; `calendar`, the plan as iCalendar; `sheet`,
-    /// `sheet-a4` and `sheet-letter`, the visit sheet as PDF; `csv-<table>` and
-    /// `csv-<table>-schema`, a table and what its columns hold; `health-record`.
-    pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
-        let (present, _) = Present::read(clock);
-        match key {
-            "record" => {
-                self.mended(present, |app| exchange::take_out(app.journal()?, file))?;
-                self.tell("record-handed-over", Tone::Quiet);
-            }
-            "calendar" => {
-                self.mended(present, |app| app.take_calendar_out(file, present))?;
-                self.tell("calendar-handed-over", Tone::Quiet);
-            }
-            "health-record" => {
-                self.mended(present, |app| app.take_health_record_out(file, present))?;
-                self.tell("health-record-handed-over", Tone::Quiet);
-            }
-            _ if key.starts_with("csv-") => {
-                let table = key.trim_start_matches("csv-");
-                self.mended(present, |app| app.take_table_out(table, file))?;
-                self.tell("table-handed-over", Tone::Quiet);
-            }
-            key if sheet::paper_of(key).is_some() => {
-                self.mended(present, |app| app.take_sheet_out(key, file, present))?;
-                self.tell("sheet-handed-over", Tone::Quiet);
-            }
-            _ if self.mended(present, |app| app.take_plan_out(key, file, present))?.is_some() => {}
-            _ if self.mended(present, |app| app.take_family_out(key, file, present))?.is_some() => {}
-            _ => {
-                return Err(
-                    Trouble::bad("key", "bad-choice").with("words", "record, calendar, sheet, health-record, csv-…")
-                )
-            }
-        }
-        Ok(Update { screen: self.here(clock)?, effects: Vec::new() })
     }
 
     /// Backs the record up and looks for damage. Slow with a long record: a

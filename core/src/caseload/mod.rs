@@ -21,7 +21,7 @@ use crate::app::App;
 use crate::app::Press;
 use crate::gather::Shared;
 use crate::private_file;
-use crate::screen::shapes::{CaseloadUpdate, Clock, Effect, Event, Opening};
+use crate::screen::shapes::{CaseloadUpdate, Clock, Effect, Event, Export, Opening};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub use crate::gather::reasons::{Rank, Reason};
@@ -103,10 +103,10 @@ impl Caseload {
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects })
     }
 
-    /// Writes what was asked for under a key of [`Effect::HandOver`].
-    pub fn take_out(&mut self, key: &str, file: &mut dyn Write, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+    /// Writes what an [`Effect::HandOver`] asked a place for.
+    pub fn export(&mut self, what: &Export, file: &mut dyn Write, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         let at = self.clock_beside(clock);
-        self.beside_app().take_out(key, file, &at)?;
+        self.beside_app().export(what, file, &at)?;
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::<Effect>::new() })
     }
 }

@@ -1,6 +1,6 @@
 //! Before the record is erased: what goes, what remains, and the way to keep it.
 
-use super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
+use super::shapes::{Action, Event, Export, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::View;
 use crate::trouble::Trouble;
 
@@ -36,7 +36,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             lines: vec![words.say("erasing-first")],
             asks: Vec::new(),
             actions: vec![
-                Action::new("hand-over-record", words.say("hand-over-record"), Event::HandOverRecord).sign(Sign::Out),
+                Action::new("hand-over-record", words.say("hand-over-record"), Event::Export { what: Export::Record })
+                    .sign(Sign::Out),
                 Action::new("erase-record", words.say("erase-record"), Event::EraseRecord).weight(Weight::Careful),
             ],
             sections: vec![section("goes", goes), section("remains", remains)],

@@ -1,6 +1,6 @@
 //! Children, settings, and the record as a whole: out, in, and kept safe.
 
-use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
+use super::shapes::{Action, Event, Export, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{kit, View};
 use crate::record::{Kind, RULES, SETTINGS};
 use crate::time::zone_data;
@@ -58,7 +58,7 @@ fn record(view: &View<'_>) -> ListGroup {
         rows: vec![fact("record-here", words.say("record-here-detail")), fact("backup", backup)],
         empty: String::new(),
         add: vec![
-            Action::new("hand-over-record", words.say("hand-over-record"), Event::HandOverRecord)
+            Action::new("hand-over-record", words.say("hand-over-record"), Event::Export { what: Export::Record })
                 .detail(words.say("hand-over-record-detail"))
                 .sign(Sign::Out),
             Action::new("pick-record", words.say("pick-record"), Event::PickRecord)

@@ -1,12 +1,10 @@
 //! What stands around every screen.
 
 use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Screen, Sign, Tone, Weight};
+use super::tab::Tab;
 use super::View;
 use crate::record::{Rhythm, RHYTHM};
 use crate::trouble::Trouble;
-
-/// The span that Supply opens with.
-pub(crate) const SUPPLY_SPAN: u32 = 28;
 
 impl View<'_> {
     /// The frame of a place.
@@ -63,51 +61,16 @@ impl View<'_> {
 
     fn places(&self, place: &Place) -> Vec<Action> {
         let words = self.words();
-        let tab = |key: &str, to: Place, sign: Sign, here: bool| {
-            Action::new(format!("place-{key}"), words.say(&format!("place-{key}")), Event::Go { place: to })
-                .sign(sign)
-                .chosen(here)
+        let here = Tab::of(place);
+        let tab = |tab: Tab| {
+            let name = format!("place-{}", tab.name());
+            let label = words.say(&name);
+            Action::new(name, label, Event::Go { place: tab.place() })
+                .sign(tab.sign())
+                .chosen(here == Some(tab))
                 .weight(Weight::Quiet)
         };
-        vec![
-            tab("now", Place::Now, Sign::Now, matches!(place, Place::Now | Place::Day { .. } | Place::Entry { .. })),
-            tab("tonight", Place::Tonight, Sign::Tonight, matches!(place, Place::Tonight)),
-            tab(
-                "supply",
-                Place::Supply { days: SUPPLY_SPAN },
-                Sign::Supply,
-                matches!(place, Place::Supply { .. } | Place::SupplyFigures { .. } | Place::Compare { .. }),
-            ),
-            tab(
-                "kit",
-                Place::Kit,
-                Sign::Kit,
-                matches!(
-                    place,
-                    Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit
-                ),
-            ),
-            tab(
-                "visit",
-                Place::Visit,
-                Sign::Visit,
-                matches!(
-                    place,
-                    Place::Visit
-                        | Place::Sheet
-                        | Place::Plan { .. }
-                        | Place::Erasing
-                        | Place::Tables
-                        | Place::Consultant { .. }
-                        | Place::Sharing
-                        | Place::Sealed
-                        | Place::Caution { .. }
-                        | Place::Cautions
-                        | Place::Family
-                        | Place::Report
-                ),
-            ),
-        ]
+        Tab::ALL.map(tab).into()
     }
 
     fn standing_notices(&self, place: &Place) -> Result<Vec<Notice>, Trouble> {

@@ -31,6 +31,7 @@ mod sign;
 mod signs_said;
 mod strip;
 mod supply;
+mod tab;
 mod tonight;
 mod trouble_words;
 mod view;
@@ -40,9 +41,9 @@ mod welcome;
 mod words;
 
 pub(crate) use caution::{over_said as caution_became, title as caution_title};
-pub(crate) use frame::SUPPLY_SPAN;
 pub use said::Said;
 pub(crate) use scale::amount_of;
+pub(crate) use tab::{Opens, SUPPLY_SPAN};
 pub(crate) use tonight::reminder_words;
 pub use trouble_words::words_of_trouble;
 pub use view::{AlarmsAre, View};

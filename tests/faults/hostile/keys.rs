@@ -1,7 +1,7 @@
 //! Cards and links: no key takes another's place, and nothing is shared before the words were
 //! compared.
 
-use drawwell_core::screen::shapes::Event;
+use drawwell_core::screen::shapes::{Event, Export};
 use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::spoken;
 use drawwell_tests::visiting::{takes, takes_card};
@@ -55,7 +55,7 @@ fn nothing_is_shared_before_the_words_were_the_same() {
     let mut journal = drawwell_core::journal::Journal::open(&path, "thumb", now).unwrap().journal;
     journal.quiet_act(now, |w| w.set(&consultant, "compared", &serde_json::Value::Null)).unwrap();
     drop(journal);
-    let share = Event::ShareWith { consultant: consultant.clone() };
+    let share = Event::Export { what: Export::SealedFor { consultant: consultant.clone() } };
     assert_eq!(takes(&mut person, share.clone()).unwrap_err().key, "consultant-not-compared");
     person.send(Event::Go { place: drawwell_core::screen::shapes::Place::Consultant { id: consultant } }).unwrap();
     assert!(person.find("share-with").unwrap().is_none());

@@ -160,10 +160,10 @@ fn a_passphrase_is_made_up_of_words_or_strong_enough_and_is_let_go_of() {
     let offered = person.find("seal-with-words").unwrap().unwrap();
     let clock = person.clock().clone();
     let update = person.app().unwrap().update(offered.event, &clock).unwrap();
-    let drawwell_core::screen::shapes::Effect::HandOver { key, .. } = &update.effects[0] else { panic!("a file") };
+    let drawwell_core::screen::shapes::Effect::HandOver { what, .. } = &update.effects[0] else { panic!("a file") };
     // Nobody said where it goes; and then something else was done.
     person.send(Event::Go { place: Place::Now }).unwrap();
-    let refused = person.app().unwrap().take_out(key, &mut Vec::new(), &clock).unwrap_err();
+    let refused = person.app().unwrap().export(what, &mut Vec::new(), &clock).unwrap_err();
     assert_eq!(refused.key, "bad-passphrase-empty", "it is forgotten");
 }
 

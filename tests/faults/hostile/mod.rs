@@ -15,7 +15,7 @@ mod read_on;
 mod stranger;
 
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::{Event, Screen};
+use drawwell_core::screen::shapes::{Event, Export, Screen};
 use drawwell_core::share::sealed::card::{Card, Whose};
 use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::{seal, signed, SealFor};
@@ -94,7 +94,7 @@ fn note(person: &mut Person, text: &str) {
 
 fn plan_of(desk: &mut Desk, parts: &[(&str, &[(&str, &str)])]) -> (String, Vec<u8>) {
     let plan = desk.writes_a_plan(parts).unwrap();
-    let file = desk.takes(Event::SendPlan { plan: plan.clone() }).unwrap();
+    let file = desk.takes(Event::Export { what: Export::Plan { plan: plan.clone() } }).unwrap();
     (plan, file)
 }
 

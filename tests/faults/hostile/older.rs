@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use drawwell_core::caseload::Caseload;
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::{Clock, Event, Opening, Place};
+use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Place};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::takes;
@@ -57,7 +57,9 @@ fn a_card_of_before_is_compared_once_and_then_her_plans_of_before_come_in() {
     let waits = std::fs::read(fixture("not-taken.drawwell-plan")).unwrap();
     assert_eq!(person.bring_in(&waits).unwrap_err().key, "plan-not-compared");
     assert_eq!(
-        takes(&mut person, Event::ShareWith { consultant: consultant.clone() }).unwrap_err().key,
+        takes(&mut person, Event::Export { what: Export::SealedFor { consultant: consultant.clone() } })
+            .unwrap_err()
+            .key,
         "consultant-not-compared"
     );
     person.send(Event::TakeCardIn { card: std::fs::read_to_string(fixture("card.txt")).unwrap() }).unwrap();
@@ -67,7 +69,7 @@ fn a_card_of_before_is_compared_once_and_then_her_plans_of_before_come_in() {
     let record = person.record().unwrap();
     person.bring_in(&std::fs::read(fixture("taken.drawwell-plan")).unwrap()).unwrap();
     assert_eq!(person.record().unwrap(), record, "the one that is here says nothing new");
-    takes(&mut person, Event::ShareWith { consultant }).unwrap();
+    takes(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
 }
 
 /// A desk that knew the family before files were signed: an unsigned one says what to do, and the
@@ -81,7 +83,7 @@ fn a_desk_of_before_takes_the_family_s_signed_file_and_pins_its_key() {
     person.send(Event::TakeCardIn { card: std::fs::read_to_string(fixture("card.txt")).unwrap() }).unwrap();
     person.press("words-same").unwrap();
     let consultant = person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned();
-    let file = takes(&mut person, Event::ShareWith { consultant }).unwrap();
+    let file = takes(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
     desk.bring_in(&mut file.as_slice(), &clock).unwrap();
     drop(desk);
     let journal = Journal::open(&folder.path().join("desk.drawwell"), "desk", NOW).unwrap().journal;
@@ -102,10 +104,10 @@ fn a_plan_that_was_sent_before_is_followed_by_its_correction() {
     let drawwell_core::screen::shapes::Screen::Form { form, .. } = &screen.caseload.beside else { panic!("a form") };
     let enter = Event::Enter { id: form.id.clone(), field: "words".into(), typed: "Rest.".into() };
     desk.update(enter, &clock).unwrap();
-    let update = desk.update(Event::SendPlan { plan }, &clock).unwrap();
-    let drawwell_core::screen::shapes::Effect::HandOver { key, .. } = &update.effects[0] else { panic!("a file") };
+    let update = desk.update(Event::Export { what: Export::Plan { plan } }, &clock).unwrap();
+    let drawwell_core::screen::shapes::Effect::HandOver { what, .. } = &update.effects[0] else { panic!("a file") };
     let mut file = Vec::new();
-    desk.take_out(key, &mut file, &clock).unwrap();
+    desk.export(what, &mut file, &clock).unwrap();
     person.wait(Span::hours(2)).unwrap();
     person.bring_in(&file).unwrap();
     assert!(page(&person).contains("Rest."), "{}", page(&person));

@@ -1,6 +1,6 @@
 //! Plans: a later one takes the place of an earlier, and none is dropped in silence.
 
-use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::screen::shapes::{Event, Export, Place};
 use drawwell_core::share::sealed::{open, own_keys::OwnKeys, signed, OpenWith};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -19,7 +19,7 @@ fn corrected(desk: &mut Desk, plan: &str, level: &str) -> Vec<u8> {
     let Event::Go { place: Place::Entry { id } } = open.event else { panic!("{open:?}") };
     desk.clock.unix_milliseconds += 60_000;
     desk.send(Event::Enter { id, field: "level".into(), typed: level.into() }).unwrap();
-    desk.takes(Event::SendPlan { plan: plan.to_owned() }).unwrap()
+    desk.takes(Event::Export { what: Export::Plan { plan: plan.to_owned() } }).unwrap()
 }
 
 /// The key of the first part's row.

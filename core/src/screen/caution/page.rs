@@ -7,10 +7,10 @@ use crate::gather::caution as gathered;
 use crate::guidance::{Advice, CautionSource, Rules, Urgency};
 use crate::record::choices::DEALT_HOW;
 use crate::record::{Kind, RULES};
-use crate::screen::frame::SUPPLY_SPAN;
 use crate::screen::shapes::{
     Action, Event, FindingsScreen, ListGroup, ListRow, ListScreen, Place, Screen, Section, Sign, Weight,
 };
+use crate::screen::tab::SUPPLY_SPAN;
 use crate::screen::View;
 use crate::time::Span;
 use crate::trouble::Trouble;

@@ -3,7 +3,9 @@
 use super::says;
 use crate::gather::plan::parts_of_plan;
 use crate::record::{choices::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
-use crate::screen::shapes::{Action, Event, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight};
+use crate::screen::shapes::{
+    Action, Event, Export, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight,
+};
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
@@ -56,10 +58,14 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
             dial: None,
             lines: vec![words.say("plan-writing-detail")],
             asks: Vec::new(),
-            actions: vec![Action::new("send-plan", words.say("send-plan"), Event::SendPlan { plan: id.to_owned() })
-                .detail(words.say("send-plan-detail"))
-                .sign(Sign::Out)
-                .weight(Weight::Main)],
+            actions: vec![Action::new(
+                "send-plan",
+                words.say("send-plan"),
+                Event::Export { what: Export::Plan { plan: id.to_owned() } },
+            )
+            .detail(words.say("send-plan-detail"))
+            .sign(Sign::Out)
+            .weight(Weight::Main)],
             sections: vec![
                 section("words", fields, Vec::new(), Vec::new()),
                 section("parts", Vec::new(), rows, add.collect()),

@@ -3,8 +3,8 @@
 use serde::{Deserialize, Serialize};
 
 use super::{
-    AmountsScreen, CardScreen, CheckScreen, DayScreen, FindingsScreen, FormScreen, Frame, ListScreen, ReadyScreen,
-    RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
+    AmountsScreen, CardScreen, CheckScreen, DayScreen, Export, FindingsScreen, FormScreen, Frame, ListScreen,
+    ReadyScreen, RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
 };
 
 /// How a record is opened.
@@ -68,8 +68,8 @@ pub enum Effect {
     SetAlarm { key: String, slot: String, unix_milliseconds: i64, title: String, text: String, quiet: bool },
     /// Let go of an alarm.
     ClearAlarm { key: String },
-    /// Let the person say where a file goes, then call `take_out` with its key and path.
-    HandOver { key: String, file_name: String, content_type: String },
+    /// Let the person say where a file goes, then call `export` with this and its path.
+    HandOver { what: Export, file_name: String, content_type: String },
     /// Let the person pick a file, then call `bring_in` with it.
     PickFile { key: String, content_types: Vec<String> },
     /// Let the person pick a folder, watch it, also after the next start, call `take_in`

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::Place;
+use super::{Export, Place};
 
 /// What a person did.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -56,8 +56,6 @@ pub enum Event {
     SkipPlanned { unix_milliseconds: i64 },
     /// Remind of a session that is planned again in a while.
     SnoozePlanned { unix_milliseconds: i64 },
-    /// Ask for the plan as a calendar file.
-    HandOverCalendar,
     /// Take in a consultant's card: the line that her QR code holds.
     TakeCardIn { card: String },
     /// Take in what waits for a yes: a card whose words are the same, a file.
@@ -66,14 +64,10 @@ pub enum Event {
     LeaveWaiting,
     /// The words of a consultant who is here are the same.
     WordsSame { consultant: String },
-    /// Ask for the record, sealed for a consultant.
-    ShareWith { consultant: String },
     /// Accept a part of a plan, or leave it.
     PlanAnswer { part: String, accept: bool },
     /// Accept every part of a plan that was not answered.
     PlanAcceptAll { plan: String },
-    /// Ask where a plan goes that was written on this desk.
-    SendPlan { plan: String },
     /// Add a part to a plan that is being written.
     AddPlanPart { plan: String, part: String },
     /// Leave a sealed file that waits for its passphrase.
@@ -98,12 +92,6 @@ pub enum Event {
     FolderIs { name: String },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
-    /// Ask for the visit sheet on a paper.
-    HandOverSheet { paper: String },
-    /// Ask for a table of the record.
-    HandOverSpreadsheet { table: String },
-    /// Ask for the record as a health record.
-    HandOverHealthRecord,
     /// The host says how it can call: on the minute, and so that it is seen.
     AlarmsAre { exact: bool, shown: bool },
     /// A caution was dealt with, and by whom.
@@ -142,8 +130,8 @@ pub enum Event {
     Undo,
     /// Do again what was taken back.
     Redo,
-    /// Ask for the whole record as a file.
-    HandOverRecord,
+    /// Ask for something as a file.
+    Export { what: Export },
     /// Ask for a file to bring in.
     PickRecord,
     /// Look around with the invented family.

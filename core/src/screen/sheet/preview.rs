@@ -3,7 +3,9 @@
 use super::{Part, Sheet};
 use crate::record::{choices::PAPERS, text, Kind, SETTINGS};
 use crate::screen::field_row;
-use crate::screen::shapes::{Action, Event, FieldRow, Place, Screen, SheetPart, SheetScreen, Sign, Weight};
+use crate::screen::shapes::{
+    Action, Event, Export, FieldRow, Paper, Place, Screen, SheetPart, SheetScreen, Sign, Weight,
+};
 use crate::screen::View;
 use crate::trouble::Trouble;
 
@@ -43,12 +45,17 @@ fn fields(view: &View<'_>) -> Result<Vec<FieldRow>, Trouble> {
 fn hand_over(view: &View<'_>) -> Result<Action, Trouble> {
     let words = view.words();
     let (_, fields) = view.record(SETTINGS)?;
-    let paper = text(&fields, "paper").or_else(|| PAPERS.first().copied()).unwrap_or_default().to_owned();
+    let paper = text(&fields, "paper").or_else(|| PAPERS.first().copied()).unwrap_or_default();
     let detail = words.say(&format!("choice-paper-{paper}"));
-    Ok(Action::new("hand-over-sheet", words.say("sheet-hand-over"), Event::HandOverSheet { paper })
-        .detail(words.with("sheet-hand-over-detail", &[("paper", detail.into())]))
-        .sign(Sign::Out)
-        .weight(Weight::Main))
+    let on = if paper == "letter" { Paper::Letter } else { Paper::A4 };
+    Ok(Action::new(
+        "hand-over-sheet",
+        words.say("sheet-hand-over"),
+        Event::Export { what: Export::Sheet { paper: on } },
+    )
+    .detail(words.with("sheet-hand-over-detail", &[("paper", detail.into())]))
+    .sign(Sign::Out)
+    .weight(Weight::Main))
 }
 
 fn shown(view: &View<'_>, part: Part) -> SheetPart {

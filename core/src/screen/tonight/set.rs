@@ -4,7 +4,7 @@ use crate::answer::night::{Origin, Sourced};
 use crate::gather::tonight::Look;
 use crate::guidance::Evidence;
 use crate::record::{FixedPoint, Kind, RHYTHM};
-use crate::screen::shapes::{Action, ChoiceRow, Event, ListRow, Place, Section, Sign, Weight};
+use crate::screen::shapes::{Action, ChoiceRow, Event, Export, ListRow, Place, Section, Sign, Weight};
 use crate::screen::View;
 use crate::time::Span;
 
@@ -64,10 +64,14 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Section {
     );
     if look.plan.as_ref().is_some_and(|p| !p.sessions.is_empty()) {
         section.actions.push(
-            Action::new("hand-over-calendar", words.say("hand-over-calendar"), Event::HandOverCalendar)
-                .detail(words.say("hand-over-calendar-detail"))
-                .weight(Weight::Quiet)
-                .sign(Sign::Calendar),
+            Action::new(
+                "hand-over-calendar",
+                words.say("hand-over-calendar"),
+                Event::Export { what: Export::Calendar },
+            )
+            .detail(words.say("hand-over-calendar-detail"))
+            .weight(Weight::Quiet)
+            .sign(Sign::Calendar),
         );
     }
     section

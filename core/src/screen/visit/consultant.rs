@@ -1,6 +1,6 @@
 //! A consultant whose keys were taken in: words to compare, and the record for her.
 
-use super::super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
+use super::super::shapes::{Action, Event, Export, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::super::View;
 use crate::record::{text, Kind};
 use crate::share::sealed::spoken;
@@ -22,9 +22,13 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let mut lines = vec![words.say(if same { "consultant-compared" } else { "consultant-compare" })];
     lines.extend(["share-what-goes", "not-a-diagnosis-share"].map(|line| words.say(line)));
     let first = match same {
-        true => Action::new("share-with", words.say("share-with"), Event::ShareWith { consultant: id.to_owned() })
-            .detail(words.say("share-with-detail"))
-            .sign(Sign::Out),
+        true => Action::new(
+            "share-with",
+            words.say("share-with"),
+            Event::Export { what: Export::SealedFor { consultant: id.to_owned() } },
+        )
+        .detail(words.say("share-with-detail"))
+        .sign(Sign::Out),
         false => Action::new("words-same", words.say("words-same"), Event::WordsSame { consultant: id.to_owned() })
             .sign(Sign::In),
     };

@@ -15,7 +15,7 @@ pub(super) use tables::show as show_tables;
 pub(super) use dates::last_before_today;
 pub(super) use questions::open as open_questions;
 
-use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
+use super::shapes::{Action, Event, Export, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::{caution, plan, View};
 use crate::trouble::Trouble;
 
@@ -60,9 +60,13 @@ fn files(view: &View<'_>) -> ListGroup {
         rows: Vec::new(),
         empty: String::new(),
         add: vec![
-            Action::new("hand-over-health-record", words.say("hand-over-health-record"), Event::HandOverHealthRecord)
-                .detail(words.say("hand-over-health-record-detail"))
-                .sign(Sign::Out),
+            Action::new(
+                "hand-over-health-record",
+                words.say("hand-over-health-record"),
+                Event::Export { what: Export::HealthRecord },
+            )
+            .detail(words.say("hand-over-health-record-detail"))
+            .sign(Sign::Out),
             Action::new("open-tables", words.say("open-tables"), Event::Go { place: Place::Tables })
                 .detail(words.say("open-tables-detail"))
                 .sign(Sign::Out),

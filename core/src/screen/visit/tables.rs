@@ -1,8 +1,8 @@
 //! The record as tables, each a file for a spreadsheet.
 
-use super::super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign, Weight};
+use super::super::shapes::{Action, Event, Export, ListGroup, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
-use crate::share::spreadsheet::{Table, ALL_TABLES};
+use crate::share::spreadsheet::Table;
 use crate::trouble::Trouble;
 
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -11,14 +11,13 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     frame.back = Some(view.back());
     let tables = Table::ALL.iter().map(|table| {
         let name = table.name();
-        let event = Event::HandOverSpreadsheet { table: name.to_owned() };
+        let event = Event::Export { what: Export::Table { table: name.to_owned() } };
         Action::new(format!("table-{name}"), words.say(&format!("table-{name}")), event).sign(Sign::Out)
     });
-    let all =
-        Action::new("table-all", words.say("table-all"), Event::HandOverSpreadsheet { table: ALL_TABLES.to_owned() })
-            .detail(words.say("table-all-detail"))
-            .sign(Sign::Out)
-            .weight(Weight::Main);
+    let all = Action::new("table-all", words.say("table-all"), Event::Export { what: Export::Tables })
+        .detail(words.say("table-all-detail"))
+        .sign(Sign::Out)
+        .weight(Weight::Main);
     let group = |key: &str, title: String, add: Vec<Action>| ListGroup {
         key: key.to_owned(),
         title,

@@ -21,8 +21,6 @@ pub use write::{write, write_row};
 
 /// Content type of a table.
 pub const CONTENT_TYPE: &str = "text/csv";
-/// Name under which all tables are asked for at once.
-pub const ALL_TABLES: &str = "all";
 /// Content type of all tables in one file.
 pub const ALL_CONTENT_TYPE: &str = "application/zip";
 /// Content type of a Table Schema (Frictionless Table Schema 1.0).

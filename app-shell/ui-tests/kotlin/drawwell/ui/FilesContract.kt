@@ -1,6 +1,7 @@
 package drawwell.ui
 
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import org.junit.Assert.assertEquals
@@ -16,7 +17,7 @@ abstract class FilesContract : ShellContract() {
         stage.host.pass(600)
         stage.tap("finish")
         stage.host.file = folder.root.resolve("whole.jsonl")
-        stage.say(Event.HandOverRecord)
+        stage.say(Event.Export(Export.Record))
         assertTrue(folder.root.resolve("whole.jsonl").length() > 0)
 
         val other = TestHost(typefaces(), folder.newFolder("other").resolve("record.drawwell"))

@@ -9,6 +9,7 @@ import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.test.performTextReplacement
 import drawwell.surface.Deed
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.surface.Trouble
@@ -103,7 +104,7 @@ abstract class TroubleContract : ShellContract() {
 
     /** The whole record in the form it is handed over in. */
     private fun Stage.whole(): String = folder.newFile().let {
-        core.takeOut("record", it.path, host.now())
+        core.export(Export.Record, it.path, host.now())
         it.readText()
     }
 

@@ -6,6 +6,7 @@ import androidx.compose.ui.test.assertIsDisplayed
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
 import androidx.compose.ui.test.onNodeWithTag
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import org.junit.Assert.assertEquals
@@ -37,7 +38,7 @@ class ActivityFilesTest {
     }
 
     private fun shared(): Intent {
-        phone.say(Event.HandOverRecord)
+        phone.say(Event.Export(Export.Record))
         val chooser = shadowOf(phone.app).nextStartedActivity
         assertEquals(Intent.ACTION_CHOOSER, chooser.action)
         return checkNotNull(chooser.getParcelableExtra(Intent.EXTRA_INTENT, Intent::class.java))

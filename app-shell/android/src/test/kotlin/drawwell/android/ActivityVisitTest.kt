@@ -6,6 +6,7 @@ import androidx.compose.ui.test.assertIsDisplayed
 import androidx.compose.ui.test.junit4.v2.createEmptyComposeRule
 import androidx.compose.ui.test.onNodeWithTag
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Screen
 import drawwell.ui.SomeDesk
 import org.junit.Assert.assertEquals
@@ -66,7 +67,7 @@ class ActivityVisitTest {
             phone.receives(scanned(desk.card()))
             phone.until { phone.screen is Screen.Findings }
             val offered = (phone.screen as Screen.Findings).findings.actions.map { it.event }
-            assertTrue(offered.any { it is Event.TakeWaiting } && offered.none { it is Event.ShareWith })
+            assertTrue(offered.any { it is Event.TakeWaiting } && offered.none { (it as? Event.Export)?.what is Export.SealedFor })
         }
     }
 

@@ -158,7 +158,7 @@ class Conversation(private val host: Host) {
             is Effect.Dial -> host.dial(effect.number)
             is Effect.HandOver -> launch {
                 host.handOver(effect.fileName, effect.contentType) { path ->
-                    ask { core, now -> core.takeOut(effect.key, path, now) }.answered.await()
+                    ask { core, now -> core.export(effect.what, path, now) }.answered.await()
                 }
             }
             is Effect.PickFile -> launch {

@@ -2,6 +2,7 @@ package drawwell.ui
 
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Hand
 import drawwell.surface.Look
 import drawwell.surface.Palette
@@ -48,7 +49,7 @@ class ConversationTest {
             if (event == Event.Start) {
                 listOf(
                     Effect.Buzz("b"), Effect.KeepScreenOn(true), alarm, Effect.ClearAlarm("c"),
-                    Effect.HandOver("h", "record.jsonl", ""), Effect.PickFile("p", emptyList()), Effect.Tend,
+                    Effect.HandOver(Export.Record, "record.jsonl", ""), Effect.PickFile("p", emptyList()), Effect.Tend,
                 )
             } else {
                 emptyList()
@@ -57,7 +58,7 @@ class ConversationTest {
         conversation.send(Event.Start)
         until { host.own.paths.size == 3 }
         assertEquals(listOf("buzz", "screen true", "alarm a", "no alarm c"), host.asked)
-        assertEquals(setOf("out h folder/record.jsonl", "in picked", "tended"), host.own.paths.toSet())
+        assertEquals(setOf("out ${Export.Record} folder/record.jsonl", "in picked", "tended"), host.own.paths.toSet())
     }
 
     @Test

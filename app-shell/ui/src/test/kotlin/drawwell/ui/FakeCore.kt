@@ -4,6 +4,7 @@ import drawwell.surface.Clock
 import drawwell.surface.DrawwellInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Export
 import drawwell.surface.Frame
 import drawwell.surface.Hand
 import drawwell.surface.Look
@@ -31,7 +32,7 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
 
     override fun bringIn(path: String, now: Clock): Update = answer(emptyList()).also { paths += "in $path" }
 
-    override fun takeOut(key: String, path: String, now: Clock): Update = answer(emptyList()).also { paths += "out $key $path" }
+    override fun export(what: Export, path: String, now: Clock): Update = answer(emptyList()).also { paths += "out $what $path" }
 
     override fun tend(now: Clock): Update = answer(emptyList()).also { paths += "tended" }
 

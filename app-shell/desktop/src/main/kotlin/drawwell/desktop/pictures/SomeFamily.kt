@@ -70,7 +70,7 @@ internal class SomeFamily(private val folder: File, val name: String, private va
     private fun out(asked: Event): File {
         val goes = core.update(asked, now()).effects.filterIsInstance<Effect.HandOver>().single()
         val file = folder.resolve(goes.fileName)
-        core.takeOut(goes.key, file.path, now())
+        core.export(goes.what, file.path, now())
         return file
     }
 

@@ -97,7 +97,7 @@ internal class VisitWalk(
 
     private fun out(event: Event, folder: File): File {
         val goes = core.update(event, now()).effects.filterIsInstance<Effect.HandOver>().single()
-        return folder.resolve(goes.fileName).also { core.takeOut(goes.key, it.path, now()) }
+        return folder.resolve(goes.fileName).also { core.export(goes.what, it.path, now()) }
     }
 
     private fun refused(name: String, page: Screen, event: Event) = try {

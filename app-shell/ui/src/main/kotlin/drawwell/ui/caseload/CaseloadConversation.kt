@@ -110,7 +110,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
         when (effect) {
             is Effect.HandOver -> launch {
                 host.handOver(effect.fileName, effect.contentType) { path ->
-                    ask { core, now -> core.takeOut(effect.key, path, now) }.answered.await()
+                    ask { core, now -> core.export(effect.what, path, now) }.answered.await()
                 }
             }
             is Effect.PickFile -> launch { host.pickFile(effect.contentTypes)?.let(::bringIn) }
