@@ -19,7 +19,7 @@ DEMO = Path(__file__).resolve().parents[2] / "demo-data" / "family.jsonl"
 BERLIN = ZoneInfo("Europe/Berlin")
 HOUR = timedelta(hours=1)
 # Removals within an hour of each other are one emptying; longer than 18 h is no
-# one interval (the program's own constants, said in core/src/answer/supply).
+# one interval (the program's own constants, said in core/answers/src/answer/supply).
 ONE_EMPTYING, LONGEST = HOUR, 18 * HOUR
 
 

@@ -61,8 +61,8 @@ def test_the_figures_are_read_back_in_the_order_of_the_screen(family, set_sheet)
     assert said.index(sheet.foot, place) > place
 
 
-@pytest.mark.parametrize("key, size", [("sheet", A4), ("sheet-a4", A4), ("sheet-letter", LETTER)])
-def test_it_is_tagged_and_titled_on_its_paper_and_no_longer_than_two_pages(family, set_sheet, key, size):
+@pytest.mark.parametrize("paper, size", [(Paper.A4, A4), (Paper.LETTER, LETTER)])
+def test_it_is_tagged_and_titled_on_its_paper_and_no_longer_than_two_pages(family, set_sheet, paper, size):
     found = facts(set_sheet(family, paper))
     assert found["Tagged"] == "yes"
     assert found["Title"] == "Visit sheet, Since the visit of 17 July 2026, to 14 August 2026"

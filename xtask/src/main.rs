@@ -41,6 +41,7 @@ mod test;
 mod took;
 mod tour;
 mod traces;
+mod workspace;
 
 use std::process::ExitCode;
 

@@ -1,6 +1,6 @@
 //! A pump of known truth on a gauge that is not perfect: runs of letdown and of expression
 //! pattern and rests in any order, and what a gauge adds to them. Its equations are none that
-//! `core/src/answer/trace` fits.
+//! `core/answers/src/answer/trace` fits.
 
 pub mod tables;
 pub mod wave;

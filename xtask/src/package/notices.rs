@@ -7,6 +7,7 @@ use crate::{
     place::{Build, Places},
     process,
     stop::Stop,
+    workspace,
 };
 
 pub(super) fn write(places: &Places, to: &Path) -> Result<(), Stop> {
@@ -25,12 +26,12 @@ fn rust(places: &Places, to: &Path) -> Result<(), Stop> {
     bom.args(["cyclonedx", "--format", "json", "--spec-version", "1.5", "--override-filename", "sbom", "--quiet"]);
     process::run(bom.arg("--manifest-path").arg(&manifest))?;
     // It writes one beside every crate of the workspace.
-    for crate_folder in ["core", "sheet", "bindings", "bindings/generator", "xtask", "tests"] {
-        let written = places.root().join(crate_folder).join("sbom.json");
+    for folder in workspace::folders(places)? {
+        let written = folder.join("sbom.json");
         if !written.is_file() {
             continue;
         }
-        if crate_folder == "bindings" {
+        if Some(folder.as_path()) == manifest.parent() {
             let kept = to.join("sbom-core.cdx.json");
             fs::copy(&written, &kept).map_err(|error| Stop::at(&kept, &error))?;
         }

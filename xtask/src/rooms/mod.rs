@@ -14,7 +14,7 @@ use std::{
     path::{Path, PathBuf},
 };
 
-use crate::{place::Places, stop::Stop};
+use crate::{place::Places, stop::Stop, workspace};
 use house::House;
 use picture::Picture;
 
@@ -32,11 +32,21 @@ pub(crate) fn run(places: &Places) -> Result<(), Stop> {
     faults.extend(
         picture.rooms().filter(|room| !there(room)).map(|room| format!("the picture shows {room}, which is not there")),
     );
+    faults
+        .extend(stores(places)?.map(|store| format!("{WITHOUT_A_STORE} is built of {store}, and is to need no store")));
     if faults.is_empty() {
-        println!("{} files, in one direction", house.files.len());
+        println!("{} files, in one direction; {WITHOUT_A_STORE} without a store", house.files.len());
         return Ok(());
     }
     Err(Stop::new(format!("{}\n{} in all", faults.join("\n"), faults.len())))
+}
+
+/// The crate of the answers: what stands on it for many records needs no store.
+const WITHOUT_A_STORE: &str = "drawwell-answers";
+
+/// Stores that the answers would be built of.
+fn stores(places: &Places) -> Result<impl Iterator<Item = String>, Stop> {
+    Ok(workspace::built_of(places, WITHOUT_A_STORE)?.into_iter().filter(|name| name.contains("sqlite")))
 }
 
 /// The crates that core is made of: their names as code writes them, and their sources.

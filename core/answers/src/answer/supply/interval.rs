@@ -76,7 +76,7 @@ impl Interval {
     }
 
     /// Whether the person said that a session is missing in it.
-    pub(crate) fn is_answered_missing(&self) -> bool {
+    pub fn is_answered_missing(&self) -> bool {
         self.answered.gap_hides_one
     }
 

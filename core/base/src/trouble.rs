@@ -59,6 +59,8 @@ impl Trouble {
     }
 }
 
+/// A store's own words turned into ours; where no store is built in, there is nothing to turn.
+#[cfg(feature = "store")]
 impl From<rusqlite::Error> for Trouble {
     fn from(error: rusqlite::Error) -> Self {
         use rusqlite::{Error, ErrorCode as Code};

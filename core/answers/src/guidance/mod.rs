@@ -16,8 +16,7 @@ mod tables;
 
 pub use caseload::CaseloadRules;
 pub use cautions::CautionRules;
-pub(crate) use kit::MONTH_HOURS;
-pub use kit::{CycleRange, FitRules, KitRules};
+pub use kit::{CycleRange, FitRules, KitRules, MONTH_HOURS};
 pub use night::{NightRules, RefillRules};
 pub use rows::{Advice, CautionSource, Cited, EachKilogram, Evidence, IntakeRange, PublishedIntake, Rule, Urgency};
 pub use rules::Rules;

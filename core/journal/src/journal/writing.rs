@@ -71,7 +71,7 @@ impl<'a> Writing<'a> {
     }
 
     /// Gives a field of a record that is new here its first value.
-    pub(crate) fn set_first(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
+    pub fn set_first(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
         self.write(subject, field, value.to_string(), None)
     }
 
@@ -139,7 +139,7 @@ impl<'a> Writing<'a> {
     }
 
     /// Whether anything was ever said of a subject.
-    pub(crate) fn knows(&self, subject: &str) -> Result<bool, Trouble> {
+    pub fn knows(&self, subject: &str) -> Result<bool, Trouble> {
         let found = self
             .store
             .prepare_cached("SELECT EXISTS(SELECT 1 FROM field WHERE subject = ?1)")?
@@ -156,7 +156,7 @@ impl<'a> Writing<'a> {
     }
 
     /// What was changed since a number of this device.
-    pub(crate) fn differences(&self, since: i64) -> Result<Vec<super::Difference>, Trouble> {
+    pub fn differences(&self, since: i64) -> Result<Vec<super::Difference>, Trouble> {
         super::act::differences(self.store, self.device_number, since + 1, self.sequence)
     }
 
@@ -176,7 +176,8 @@ impl<'a> Writing<'a> {
         self.store
     }
 
-    pub(crate) fn sequence(&self) -> i64 {
+    /// The number of this device's last change.
+    pub fn sequence(&self) -> i64 {
         self.sequence
     }
 

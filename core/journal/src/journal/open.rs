@@ -17,7 +17,7 @@ use crate::trouble::{Kind, Trouble};
 impl Journal {
     /// After a salvage some of this device's own numbers may be lost while
     /// another device knows them: it goes on under a name not used before.
-    pub(crate) fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
+    pub fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
         let name = again(device, now);
         write_under(&self.connection, &name, now)?;
         self.device = name;

@@ -26,7 +26,7 @@ impl Samples {
         (step.get().is_finite() && step.get() > 0.0).then_some(Self { step, values, rows: None })
     }
     /// With the rows they were laid from: times in seconds from the first, rising, and as many values.
-    pub(crate) fn read_at(self, times: Vec<f64>, values: Vec<f32>) -> Self {
+    pub fn read_at(self, times: Vec<f64>, values: Vec<f32>) -> Self {
         let rows = (times.len() == values.len()).then_some(Rows { times, values });
         Self { rows, ..self }
     }

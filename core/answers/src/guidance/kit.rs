@@ -39,7 +39,7 @@ pub struct KitRules {
 }
 
 /// A month of UCUM: 30.4375 days.
-pub(crate) const MONTH_HOURS: f64 = 730.5;
+pub const MONTH_HOURS: f64 = 730.5;
 
 impl KitRules {
     /// Reads them from the table.

@@ -20,6 +20,7 @@ pub mod intervals;
 pub mod level;
 pub mod now;
 pub mod ordinary;
+pub mod packed;
 pub mod quiet_hours;
 pub mod said;
 pub mod series;
