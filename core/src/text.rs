@@ -1,4 +1,4 @@
-//! Sentences: looked up in `core/locales`, one Fluent file a language.
+//! Sentences: looked up in `core/locales`, a folder of Fluent files a language, a file a room.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -7,7 +7,26 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
-const ENGLISH: &str = include_str!("../locales/en.ftl");
+const ENGLISH: [&str; 18] = [
+    include_str!("../locales/en/caseload.ftl"),
+    include_str!("../locales/en/cautions.ftl"),
+    include_str!("../locales/en/choices.ftl"),
+    include_str!("../locales/en/day.ftl"),
+    include_str!("../locales/en/fields.ftl"),
+    include_str!("../locales/en/figures.ftl"),
+    include_str!("../locales/en/files.ftl"),
+    include_str!("../locales/en/frame.ftl"),
+    include_str!("../locales/en/kinds.ftl"),
+    include_str!("../locales/en/kit.ftl"),
+    include_str!("../locales/en/now.ftl"),
+    include_str!("../locales/en/plan.ftl"),
+    include_str!("../locales/en/sheet.ftl"),
+    include_str!("../locales/en/supply.ftl"),
+    include_str!("../locales/en/tonight.ftl"),
+    include_str!("../locales/en/trace.ftl"),
+    include_str!("../locales/en/trouble.ftl"),
+    include_str!("../locales/en/visit.ftl"),
+];
 
 /// The sentences of one language.
 pub struct Texts {
@@ -32,9 +51,12 @@ impl Texts {
         let english: LanguageIdentifier = "en".parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![english]);
         bundle.set_use_isolating(false);
-        let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(partly, _)| partly);
-        let counts = resource.entries().filter_map(counts_in).collect();
-        bundle.add_resource_overriding(resource);
+        let mut counts = BTreeMap::new();
+        for room in ENGLISH {
+            let resource = FluentResource::try_new(room.to_owned()).unwrap_or_else(|(partly, _)| partly);
+            counts.extend(resource.entries().filter_map(counts_in));
+            bundle.add_resource_overriding(resource);
+        }
         Self { bundle, counts }
     }
 

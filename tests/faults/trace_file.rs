@@ -38,9 +38,7 @@ fn said(trouble: &Trouble) -> (String, String) {
     for key in [trouble.key.to_owned(), format!("{}-do", trouble.key)] {
         assert!(texts.has(&key), "{key} is said in no words");
     }
-    let locale =
-        std::fs::read_to_string(std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/locales/en.ftl"))
-            .unwrap();
+    let locale = drawwell_tests::place::sentences();
     let sentence = |key: &str| {
         let start = format!("{key} = ");
         locale.lines().find_map(|line| line.strip_prefix(&start)).unwrap().to_owned()

@@ -6,6 +6,7 @@ use drawwell_core::record::{Kind, Takes};
 use drawwell_core::screen::shapes::{Event, Place};
 use drawwell_core::text::Texts;
 use drawwell_tests::person::Person;
+use drawwell_tests::place::sentences;
 
 /// Marks a sentence that was asked for and is not there.
 const GAP: char = '\u{27e8}';
@@ -79,13 +80,17 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
             }
         }
     }
-    let locale = std::fs::read_to_string(root.join("locales/en.ftl")).unwrap();
+    let locale = sentences();
     let keys: Vec<&str> = locale
         .lines()
         .filter(|l| l.starts_with(|c: char| c.is_ascii_lowercase()))
         .filter_map(|l| l.split_once(" =").map(|(key, _)| key))
         .collect();
     assert_eq!(keys.len(), keys.iter().collect::<BTreeSet<_>>().len(), "a key stands once");
+    let texts = Texts::new("en");
+    for key in &keys {
+        assert!(texts.has(key), "{key}: a file of sentences is not read");
+    }
     // Keys that are put together from a word and a name.
     let made = [
         "act-",
@@ -156,10 +161,8 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
 
 #[test]
 fn no_sentence_blames_or_urges() {
-    let locale =
-        std::fs::read_to_string(std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/locales/en.ftl"))
-            .unwrap()
-            .to_lowercase();
+    let locale = sentences().to_lowercase();
+    assert!(!locale.is_empty());
     for word in
         ["failed", "poor", "insufficient", "goal not reached", "should have", "you forgot", "bad mother", "too little"]
     {

@@ -185,7 +185,8 @@ fn a_day_of_23_or_25_hours_is_scaled_to_24() {
 /// memory): 478 mL with a child that gains is not called low.
 #[test]
 fn no_sentence_calls_a_supply_low() {
-    let locale = include_str!("../../core/locales/en.ftl").to_lowercase();
+    let locale = drawwell_tests::place::sentences().to_lowercase();
+    assert!(!locale.is_empty());
     for word in ["low supply", "not enough milk", "too little milk", "insufficient"] {
         assert!(!locale.contains(word), "{word}");
     }

@@ -13,6 +13,7 @@ mod kept_days;
 mod local_days;
 mod model;
 mod night_search;
+mod plan_cost;
 mod pumps;
 mod refill;
 mod statistics_chance;

@@ -1,6 +1,7 @@
 //! The exact search, held to trying everything: on small grids every way to lay sessions
 //! is counted anew from its sessions, and none costs less than what the search found.
 
+use crate::plan_cost::cost;
 use drawwell_core::answer::night::search::{search, Begun, Cost, Minute, PlanDay, Task, Wanted, Window, STEP_MINUTES};
 use proptest::prelude::*;
 
@@ -82,18 +83,18 @@ proptest! {
     #[test]
     fn no_other_plan_costs_less(task in some_task()) {
         let found = search(&task, &lost);
-        let least: Cost = every_chain(&task).iter().map(|chain| task.cost(chain, &lost)).min().unwrap_or_default();
-        prop_assert_eq!(task.cost(&found.starts, &lost), least, "{:?}", found.starts);
+        let least: Cost = every_chain(&task).iter().map(|chain| cost(&task, chain, &lost)).min().unwrap_or_default();
+        prop_assert_eq!(cost(&task, &found.starts, &lost), least, "{:?}", found.starts);
     }
 
     #[test]
     fn a_limit_is_broken_only_where_every_plan_breaks_it(task in some_task()) {
-        let found = task.cost(&search(&task, &lost).starts, &lost);
+        let found = cost(&task, &search(&task, &lost).starts, &lost);
         let chains = every_chain(&task);
-        let least = |of: fn(&Cost) -> u32| chains.iter().map(|c| of(&task.cost(c, &lost))).min().unwrap_or(0);
+        let least = |of: fn(&Cost) -> u32| chains.iter().map(|c| of(&cost(&task, c, &lost))).min().unwrap_or(0);
         prop_assert_eq!(found.missed, least(|c| c.missed));
         if least(|c| c.missed) == 0 {
-            let keeps: Vec<_> = chains.iter().map(|c| task.cost(c, &lost)).filter(|c| c.missed == 0).collect();
+            let keeps: Vec<_> = chains.iter().map(|c| cost(&task, c, &lost)).filter(|c| c.missed == 0).collect();
             prop_assert_eq!(found.over_longest, keeps.iter().map(|c| c.over_longest).min().unwrap_or(0));
         }
     }

@@ -15,6 +15,9 @@ mod pump_parts;
 mod pump_said;
 mod pump_words;
 mod trace;
+mod trace_look;
+mod trace_pictures;
+mod trace_said;
 mod wear;
 
 pub(super) use check::show as show_check;

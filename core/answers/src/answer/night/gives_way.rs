@@ -2,7 +2,7 @@
 
 use super::frame::Frame;
 use super::laid::{minutes, Laid};
-use super::search::{Minute, Task, Window};
+use super::task::{Minute, Task, Window};
 use crate::quantity::Count;
 use crate::record::PointKind;
 use crate::time::{Instant, Span};

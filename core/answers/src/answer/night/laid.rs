@@ -2,8 +2,9 @@
 
 use super::facts::{Basis, Facts};
 use super::frame::Frame;
-use super::search::{search, Begun, Found, Minute, PlanDay, Sleep, Task, Wanted, Window, STEP_MINUTES};
+use super::search::{search, Found};
 use super::standing::{nights, points, Standing, Stretch};
+use super::task::{Begun, Minute, PlanDay, Sleep, Task, Wanted, Window, STEP_MINUTES};
 use crate::quantity::Quantity;
 use crate::record::{PlanDone, PointKind, SessionIn};
 use crate::time::{Instant, Moment, Span, Zone};

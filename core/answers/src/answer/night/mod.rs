@@ -1,7 +1,7 @@
 //! Tonight: when to express next, and how much sleep that leaves.
 //!
 //! [`gathered`] is what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
-//! [`search`] finds the cheapest plan on a grid; [`plan`] makes it from what was really
+//! [`task`] is the grid and what stands on it, [`search`] finds the cheapest plan on it; [`plan`] makes it from what was really
 //! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
 //! [`looking_back`] tells what nights were, [`gaps`] how far sessions are apart.
 
@@ -16,6 +16,7 @@ pub mod plan;
 pub mod reminders;
 pub mod search;
 pub mod standing;
+pub mod task;
 pub mod why;
 
 pub use facts::{Basis, Emptying, Facts};

@@ -7,8 +7,8 @@
 use super::facts::{Basis, Facts};
 use super::gives_way::{self, GivesWay};
 use super::laid::{grid, Laid};
-use super::search::STEP_MINUTES;
 use super::standing::{Standing, Stretch};
+use super::task::STEP_MINUTES;
 use super::why::{self, Why};
 use crate::record::{PlanChange, PlanDone, PointKind};
 use crate::time::{Instant, Span};

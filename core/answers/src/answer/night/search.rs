@@ -8,94 +8,11 @@
 //! table is walked once: points × sessions of the day so far × whether the night has its
 //! one long sleep × sessions in that night.
 
-use std::ops::Range;
-
-/// Minutes between two points of the grid.
-pub const STEP_MINUTES: i32 = 15;
+pub use super::task::{Begun, Minute, PlanDay, Sleep, Task, Wanted, Window, STEP_MINUTES};
 
 /// A session that begins where it is to be avoided weighs as so many minutes under the
 /// shortest interval.
-const AVOIDED: u32 = 240;
-
-/// Minutes from the beginning of the search, which is a point of the grid.
-pub type Minute = i32;
-
-/// A stretch that a session is to begin in.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Wanted {
-    /// It may begin at these points of the grid.
-    pub starts: Range<usize>,
-    /// How long the session takes where it is not the usual length.
-    pub lasts: Option<Minute>,
-}
-
-/// A night.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Window {
-    /// Sleep may begin.
-    pub from: Minute,
-    /// It is over.
-    pub until: Minute,
-}
-
-/// What a night already had.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Begun {
-    /// Sessions in it.
-    pub sessions: u32,
-    /// The longest sleep in it.
-    pub slept: Minute,
-}
-
-/// A day from one waking to the next, and how many sessions are wished for in it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct PlanDay {
-    /// It ends here; the next begins.
-    pub until: Minute,
-    /// Sessions wished for in all of it.
-    pub wish: Option<u32>,
-    /// Those that were, before the search begins.
-    pub done: u32,
-}
-
-/// What the search keeps to.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Task {
-    /// Points of the grid; the first is minute 0.
-    pub points: usize,
-    /// When the last emptying was over, 0 or before; none where none is known.
-    pub since: Option<Minute>,
-    /// From when the first interval's pace counts; later than `since` where one was left out.
-    pub paced_since: Option<Minute>,
-    /// A session takes this long.
-    pub lasts: Minute,
-    /// Nothing is longer than this from one emptying's end to the next.
-    pub longest: Minute,
-    /// Nor shorter than this.
-    pub shortest: Minute,
-    /// No session overlaps these.
-    pub busy: Vec<Range<Minute>>,
-    /// In each of these is one, in order of time.
-    pub wanted: Vec<Wanted>,
-    /// No session begins at these points.
-    pub closed: Vec<Range<usize>>,
-    /// A session begins at these points only where a gap would else be over the longest.
-    pub avoided: Vec<Range<usize>>,
-    /// The nights, in order.
-    pub windows: Vec<Window>,
-    /// Sessions and the longest sleep in the first of them, where it began before the search.
-    pub begun: Begun,
-    /// One sleep this long is wished for in each.
-    pub stretch: Option<Minute>,
-    /// At least so many sessions in each.
-    pub night_sessions: u32,
-    /// The days, in order; the last ends with the search.
-    pub days: Vec<PlanDay>,
-    /// Time to set up before a session.
-    pub lead: Minute,
-    /// Time to be asleep again after one.
-    pub asleep_again: Minute,
-}
+pub const AVOIDED: u32 = 240;
 
 /// What a plan costs, the weightiest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
@@ -119,7 +36,7 @@ pub struct Cost {
 }
 
 /// What an uneven interval weighs: hundredths of a millilitre a squared quarter hour.
-const UNEVEN: u64 = 5;
+pub const UNEVEN: u64 = 5;
 
 /// Every cost in one number that adds and compares as they do, field by field.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -188,61 +105,6 @@ impl Layout {
     }
     fn night(index: usize) -> Night {
         Night { slept: index % 2 == 1, sessions: (index / 2) as u32 }
-    }
-}
-
-impl Task {
-    pub(super) fn minute(point: usize) -> Minute {
-        point as Minute * STEP_MINUTES
-    }
-
-    /// Where the search ends.
-    pub fn ends(&self) -> Minute {
-        Self::minute(self.points)
-    }
-
-    /// How long a session that begins at a point takes.
-    pub fn lasts_at(&self, point: usize) -> Minute {
-        let own = self.wanted.iter().find(|w| w.lasts.is_some() && w.starts.contains(&point));
-        own.and_then(|w| w.lasts).unwrap_or(self.lasts)
-    }
-
-    fn awake_from(&self) -> Minute {
-        self.since.unwrap_or(0).min(0)
-    }
-
-    fn is_avoided(&self, point: usize) -> bool {
-        self.avoided.iter().any(|a| a.contains(&point)) && !self.wanted.iter().any(|w| w.starts.contains(&point))
-    }
-
-    /// Whether a session may begin at a point. What was set by hand or stands goes before
-    /// what is busy.
-    pub(super) fn may_begin(&self, point: usize) -> bool {
-        if self.wanted.iter().any(|w| w.starts.contains(&point)) {
-            return true;
-        }
-        let (from, until) = (Self::minute(point), Self::minute(point) + self.lasts_at(point));
-        !self.closed.iter().any(|c| c.contains(&point)) && !self.busy.iter().any(|b| from < b.end && b.start < until)
-    }
-
-    /// The sleep within a window between an emptying that ended and a session that begins;
-    /// who was awake in it needs time to be asleep again.
-    pub(super) fn sleep(&self, window: Window, ended: Option<Minute>, begins: Option<Minute>) -> Option<Sleep> {
-        let from = match ended {
-            Some(ended) if ended >= window.from => ended + self.asleep_again,
-            _ => window.from,
-        };
-        let until = begins.map_or(window.until, |begins| (begins - self.lead).min(window.until));
-        (until > from).then_some(Sleep { from, until })
-    }
-
-    fn slept(&self, window: Window, ended: Option<Minute>, begins: Option<Minute>) -> Minute {
-        self.sleep(window, ended, begins).map_or(0, Sleep::lasts)
-    }
-
-    /// The long sleep that is asked of a window.
-    fn asked(&self, window: Window) -> Minute {
-        self.stretch.unwrap_or(0).min(window.until - window.from)
     }
 }
 
@@ -349,6 +211,47 @@ impl Pass<'_> {
             count = (count + 1).min(self.layout.most);
         }
         (count, Packed::of(&cost))
+    }
+}
+
+impl Task {
+    fn between(&self, layout: Layout, before: Option<usize>, next: Option<usize>) -> Pass<'_> {
+        Pass {
+            task: self,
+            layout,
+            ended: before.map(|p| Self::minute(p) + self.lasts_at(p)).or(self.since),
+            began: before.map_or(0, Self::minute),
+            awake_from: before.map_or(self.awake_from(), Self::minute),
+            begins: next.map(Self::minute),
+            next_ends: next.map_or(self.ends(), |p| Self::minute(p) + self.lasts_at(p)),
+        }
+    }
+
+    /// Where the next session may begin. Beyond the longest interval only where nothing is
+    /// open within it: one more in between makes no gap longer.
+    fn next_points(&self, before: Option<usize>, open: &[bool]) -> Vec<usize> {
+        let ended = before.map(|p| Self::minute(p) + self.lasts_at(p));
+        let first = ((ended.unwrap_or(0) + STEP_MINUTES - 1) / STEP_MINUTES) as usize;
+        let mut found: Vec<usize> = Vec::new();
+        // One that begins while the first would still run may serve as well.
+        let mut last = ended.or(self.since).map(|ended| ended + self.longest);
+        for point in (first..self.points).filter(|p| open.get(*p).copied().unwrap_or(false)) {
+            if last.is_some_and(|last| Self::minute(point) > last) && !found.is_empty() {
+                break;
+            }
+            if found.is_empty() {
+                last = last.map(|last| last.max(Self::minute(point) + self.lasts_at(point)));
+            }
+            found.push(point);
+        }
+        found
+    }
+
+    /// Wanted sessions that a chain leaves out between two neighbours.
+    fn missed(&self, before: Option<usize>, next: Option<usize>) -> u32 {
+        let left_out =
+            |w: &&Wanted| before.is_none_or(|b| w.starts.start > b) && next.is_none_or(|n| w.starts.end <= n);
+        self.wanted.iter().filter(left_out).count() as u32
     }
 }
 
@@ -463,118 +366,5 @@ impl<'t> Table<'t> {
         }
         starts.reverse();
         Found { starts }
-    }
-}
-
-impl Task {
-    fn between(&self, layout: Layout, before: Option<usize>, next: Option<usize>) -> Pass<'_> {
-        Pass {
-            task: self,
-            layout,
-            ended: before.map(|p| Self::minute(p) + self.lasts_at(p)).or(self.since),
-            began: before.map_or(0, Self::minute),
-            awake_from: before.map_or(self.awake_from(), Self::minute),
-            begins: next.map(Self::minute),
-            next_ends: next.map_or(self.ends(), |p| Self::minute(p) + self.lasts_at(p)),
-        }
-    }
-
-    /// Where the next session may begin. Beyond the longest interval only where nothing is
-    /// open within it: one more in between makes no gap longer.
-    fn next_points(&self, before: Option<usize>, open: &[bool]) -> Vec<usize> {
-        let ended = before.map(|p| Self::minute(p) + self.lasts_at(p));
-        let first = ((ended.unwrap_or(0) + STEP_MINUTES - 1) / STEP_MINUTES) as usize;
-        let mut found: Vec<usize> = Vec::new();
-        // One that begins while the first would still run may serve as well.
-        let mut last = ended.or(self.since).map(|ended| ended + self.longest);
-        for point in (first..self.points).filter(|p| open.get(*p).copied().unwrap_or(false)) {
-            if last.is_some_and(|last| Self::minute(point) > last) && !found.is_empty() {
-                break;
-            }
-            if found.is_empty() {
-                last = last.map(|last| last.max(Self::minute(point) + self.lasts_at(point)));
-            }
-            found.push(point);
-        }
-        found
-    }
-}
-
-impl Task {
-    /// Wanted sessions that a chain leaves out between two neighbours.
-    fn missed(&self, before: Option<usize>, next: Option<usize>) -> u32 {
-        let left_out =
-            |w: &&Wanted| before.is_none_or(|b| w.starts.start > b) && next.is_none_or(|n| w.starts.end <= n);
-        self.wanted.iter().filter(left_out).count() as u32
-    }
-
-    /// What a plan costs, counted anew from its sessions.
-    pub fn cost(&self, starts: &[usize], lost: &dyn Fn(Minute, Minute) -> u64) -> Cost {
-        let mut cost = Cost::default();
-        let inside = |w: &Wanted| starts.iter().any(|s| w.starts.contains(s));
-        cost.missed = self.wanted.iter().filter(|w| !inside(w)).count() as u32;
-        cost.under_shortest += AVOIDED * starts.iter().filter(|s| self.is_avoided(**s)).count() as u32;
-        let mut ended = self.since;
-        let mut paced = self.paced_since.or(self.since);
-        let ends = starts.iter().map(|s| (Self::minute(*s) + self.lasts_at(*s), true)).chain([(self.ends(), false)]);
-        for (next, is_session) in ends {
-            if let Some(ended) = ended {
-                let gap = next - ended;
-                cost.over_longest += (gap - self.longest).max(0) as u32;
-                let steps = (gap.max(0) / STEP_MINUTES).unsigned_abs();
-                cost.soft += UNEVEN * u64::from(steps) * u64::from(steps) + lost(ended, next);
-            }
-            if let (Some(paced), true) = (paced, is_session) {
-                cost.under_shortest += (self.shortest - (next - paced)).max(0) as u32;
-            }
-            (ended, paced) = (Some(next), Some(next));
-        }
-        for (i, window) in self.windows.iter().enumerate() {
-            let begun = if i == 0 { self.begun } else { Begun::default() };
-            let sleeps = self.sleeps(*window, starts);
-            let from = window.from.max(self.awake_from());
-            let ahead: Minute = sleeps.iter().map(|s| (s.until - s.from.max(from)).max(0)).sum();
-            cost.awake += (window.until.min(self.ends()) - from - ahead).max(0) as u32;
-            if window.until <= self.ends() {
-                let longest = sleeps.iter().map(|s| s.lasts()).max().unwrap_or(0).max(begun.slept);
-                cost.stretch_lacks += (self.asked(*window) - longest).max(0) as u32;
-                let inside = |s: &&usize| (window.from..window.until).contains(&Self::minute(**s));
-                let sessions = begun.sessions + starts.iter().filter(inside).count() as u32;
-                cost.night_lacks += self.night_sessions.saturating_sub(sessions);
-            }
-        }
-        let mut began = 0;
-        for day in &self.days {
-            let sessions = starts.iter().filter(|s| (began..day.until).contains(&Self::minute(**s))).count() as u32;
-            if let Some(wish) = day.wish {
-                cost.off_wish += wish.abs_diff(sessions + day.done);
-            }
-            began = day.until;
-        }
-        cost
-    }
-
-    /// The sleeps that a plan leaves of a window, in order.
-    pub fn sleeps(&self, window: Window, starts: &[usize]) -> Vec<Sleep> {
-        let ends = starts.iter().map(|s| Self::minute(*s) + self.lasts_at(*s));
-        let ended = std::iter::once(self.since).chain(ends.map(Some));
-        let begins = starts.iter().map(|s| Some(Self::minute(*s))).chain([None]);
-        ended.zip(begins).filter_map(|(ended, begins)| self.sleep(window, ended, begins)).collect()
-    }
-}
-
-/// A sleep between two sessions.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Sleep {
-    /// Asleep.
-    pub from: Minute,
-    /// Up again.
-    pub until: Minute,
-}
-
-impl Sleep {
-    /// How long.
-    pub fn lasts(self) -> Minute {
-        self.until - self.from
     }
 }

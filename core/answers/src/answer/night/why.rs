@@ -1,7 +1,8 @@
 //! Why a session is when it is.
 
-use super::search::{Found, Minute, Task};
+use super::search::Found;
 use super::standing::Standing;
+use super::task::{Minute, Task};
 use crate::record::PointKind;
 use crate::time::{Instant, Span};
 

@@ -1,0 +1,55 @@
+### Kinds of record.
+
+## Kinds
+
+kind-session = Session
+kind-feed = Feed
+kind-sign = Body and breast
+kind-note = Note
+kind-weight = Weight
+kind-life_event = Change in life
+kind-visit = Visit
+kind-question = Question
+kind-consultant = Consultant
+kind-plan = Plan
+kind-plan_part = Part of a plan
+kind-case_family = Family
+kind-caution_dealt = Caution dealt with
+kind-rules = Rules
+kind-child = Child
+kind-pump = Pump
+kind-part = Part
+kind-flange = Flange
+kind-gauge = Gauge
+kind-check = Check with a gauge
+kind-trace = Trace of pressure
+kind-fit = Nipple measured
+kind-rhythm = Your rhythm
+kind-fixed_point = Fixed point of the day
+kind-plan_change = Plan changed
+kind-settings = Settings
+add-session = Write down a session
+add-feed = Write down a feed
+add-fixed_point = Add a shift, a break, a care time or a feed
+add-sign = Write down temperature or signs
+add-note = Write down a note
+add-visit = Write down a visit
+add-question = Write down a question
+add-consultant = Take in a consultant’s key
+add-weight = Write down a child’s weight
+add-life_event = Write down something that changed
+add-child = Add a child
+add-pump = Add a pump
+add-part = Add a part
+add-flange = Add a flange
+add-gauge = Add a gauge
+kinds-child = Children
+kinds-pump = Pumps
+kinds-part = Parts that wear
+kinds-flange = Flanges
+kinds-gauge = Gauges
+none-child = No child is written down yet.
+none-pump = No pump yet. A session can be recorded without one.
+none-part = No part yet. A date here helps to tell wear later.
+none-flange = No flange yet.
+none-gauge = No gauge yet. It says how sure a reading is.
