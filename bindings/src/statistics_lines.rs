@@ -110,13 +110,6 @@ fn work(method: &str, request: &Request) -> Option<Box<dyn Fn() -> Value>> {
             statistics::paired_shift(&values)
                 .map_or(Value::Null, |it| json!({ "shift": it.shift, "v": it.v, "p": it.p }))
         }),
-        "ewma_chart" => {
-            let (target, sigma, lambda, limit) = (number("target"), number("sigma"), number("lambda"), number("limit"));
-            Box::new(move || {
-                statistics::ewma_chart(&values, target, sigma, lambda, limit)
-                    .map_or(Value::Null, |it| json!({ "values": it.values, "low": it.low, "high": it.high }))
-            })
-        }
         "uncertain" => {
             let half_widths = [number("wide"), number("narrow")];
             let (error, freedom, value) = (number("standard_error"), number("freedom"), number("value"));

@@ -1,4 +1,5 @@
 #![forbid(unsafe_code)]
+#![warn(clippy::missing_errors_doc)]
 //! The record of milk expression, and the arithmetic between visits.
 //!
 //! Data goes one way: somebody records a fact, the [`journal`] keeps it, what a question needs is

@@ -15,7 +15,6 @@ mod helsel_hirsch;
 mod iana_zones;
 mod milk_over_time;
 mod nile;
-mod nist_control_charts;
 mod nist_strd;
 mod reference_libraries;
 mod refill_scipy;

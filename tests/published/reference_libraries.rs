@@ -1,4 +1,4 @@
-//! SciPy, statsmodels, pymannkendall, ruptures and pandas: two hundred series for each
+//! SciPy, statsmodels, pymannkendall and ruptures: two hundred series for each
 //! method, with ties, gaps and likeness of neighbours.
 //!
 //! `tests/python/statistics_vectors.py` made them and `tests/vectors` keeps them, with the
@@ -8,8 +8,8 @@
 use std::path::Path;
 
 use drawwell_core::statistics::{
-    autocorrelation, bend, ewma_chart, hamed_rao, mann_kendall, median_absolute_deviation, paired_shift, pelt,
-    quantile, rising, robust_slope, shift, two_sided_t, Point, RankTrend, Uncertain,
+    autocorrelation, bend, hamed_rao, mann_kendall, median_absolute_deviation, paired_shift, pelt, quantile, rising,
+    robust_slope, shift, two_sided_t, Point, RankTrend, Uncertain,
 };
 use serde_json::{json, Value};
 
@@ -161,15 +161,6 @@ fn shifts_are_numpys_and_scipys() {
     hold("paired_shift", |case| {
         let found = paired_shift(&case.values()).unwrap();
         json!({ "shift": found.shift, "v": found.v, "p": found.p })
-    });
-}
-
-/// `pandas.Series.ewm(alpha, adjust=False).mean()`.
-#[test]
-fn ewma_is_pandas() {
-    hold("ewma_chart", |case| {
-        let [target, sigma, lambda, limit] = ["target", "sigma", "lambda", "limit"].map(|name| case.given(name));
-        json!({ "values": ewma_chart(&case.values(), target, sigma, lambda, limit).unwrap().values })
     });
 }
 

@@ -1,4 +1,5 @@
 #![forbid(unsafe_code)]
+#![warn(clippy::missing_errors_doc)]
 //! The answers to the questions of the trade, with the methods and the rules that they go by.
 //!
 //! In: facts, whoever read them. Out: estimates with their ranges. There is no store below this

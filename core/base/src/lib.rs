@@ -1,4 +1,5 @@
 #![forbid(unsafe_code)]
+#![warn(clippy::missing_errors_doc)]
 //! What everything in Drawwell stands on: quantities, times, what can be written down, and what
 //! can go wrong.
 //!

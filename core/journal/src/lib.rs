@@ -1,4 +1,5 @@
 #![forbid(unsafe_code)]
+#![warn(clippy::missing_errors_doc)]
 //! The journal: where everything that was written down is kept, on one device or several.
 //!
 //! No answer and no screen: what works with records alone (a second phone, a copy) needs no more

@@ -12,6 +12,9 @@ use std::path::PathBuf;
 
 impl App {
     /// Opens a journal, making it where there is none.
+    ///
+    /// # Errors
+    /// Where the journal can't be opened, or a table of rules can't be read.
     pub fn open(path: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
         crate::guidance::check()?;
         let (present, _) = Present::read(clock);

@@ -12,6 +12,9 @@ use serde_json::json;
 
 impl App {
     /// Does what an event asks for and shows where the person then is.
+    ///
+    /// # Errors
+    /// Where the event can't be done: the record is as it was.
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
         self.may(&event)?;
         let (present, known_zone) = Present::read(clock);

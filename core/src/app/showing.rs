@@ -9,6 +9,9 @@ use crate::trouble::Trouble;
 
 impl App {
     /// A place as it stands.
+    ///
+    /// # Errors
+    /// Where the place is gone, or the record can't be read.
     pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
         self.show_for(None, place, clock)
     }
@@ -55,6 +58,9 @@ impl App {
     }
 
     /// The place the person is in. One that is gone gives way to the one before.
+    ///
+    /// # Errors
+    /// Where the record can't be read.
     pub fn here(&mut self, clock: &Clock) -> Result<Screen, Trouble> {
         self.here_for(None, clock)
     }

@@ -34,6 +34,9 @@ impl App {
 
     /// Brings a file in and shows what came of it: one of the exchange form, or a
     /// trace of pressure over time.
+    ///
+    /// # Errors
+    /// Where it is no file of ours, or nothing of it can be taken.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         self.let_go_of_what_was_said();
         if self.opening.look_around {
@@ -115,6 +118,9 @@ impl App {
     /// Backs the record up and looks for damage. Slow with a long record: a
     /// host that must not wait calls [`look_after`] by itself and brings what
     /// came of it to [`Self::looked_after`].
+    ///
+    /// # Errors
+    /// As [`look_after`].
     pub fn tend(&mut self, clock: &Clock) -> Result<Update, Trouble> {
         let outcome = look_after(&self.path, clock);
         self.looked_after(outcome, clock)
@@ -126,6 +132,9 @@ impl App {
     }
 
     /// Mends what [`look_after`] found.
+    ///
+    /// # Errors
+    /// What was found, where it is damage: it is mended then, and told.
     pub fn looked_after(&mut self, outcome: Result<Health, Trouble>, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
         match self.mended(present, |_| outcome)? {
@@ -138,6 +147,9 @@ impl App {
 
 /// Backs a record up if its last copy is old enough, and then looks for damage.
 /// Reads through connections of its own, so that taps go on meanwhile.
+///
+/// # Errors
+/// Where the copy can't be made, or the record is damaged.
 pub fn look_after(path: &Path, clock: &Clock) -> Result<Health, Trouble> {
     let (present, _) = Present::read(clock);
     if journal::backup::back_up(path, present.now)?.is_none() {

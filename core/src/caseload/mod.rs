@@ -62,6 +62,9 @@ impl Caseload {
     }
 
     /// Does what an event asks for and shows both panes.
+    ///
+    /// # Errors
+    /// Where the event can't be done: nothing is changed by it.
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         let effects = match event {
             Event::OpenFamily { family } => {
@@ -104,6 +107,9 @@ impl Caseload {
     }
 
     /// Writes what an [`Effect::HandOver`] asked a place for.
+    ///
+    /// # Errors
+    /// As [`App::export`].
     pub fn export(&mut self, what: &Export, file: &mut dyn Write, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         let at = self.clock_beside(clock);
         self.beside_app().export(what, file, &at)?;

@@ -11,6 +11,9 @@ use crate::trouble::Trouble;
 
 impl Caseload {
     /// Both panes as they stand.
+    ///
+    /// # Errors
+    /// Where the desk's own record can't be read; a family's is a reason in the list.
     pub fn here(&mut self, clock: &Clock) -> Result<CaseloadScreen, Trouble> {
         self.look_at_all(clock)?;
         let families = self.list(clock)?;
@@ -21,6 +24,9 @@ impl Caseload {
     }
 
     /// A place of what is open beside the list.
+    ///
+    /// # Errors
+    /// Where the place is gone, or the record can't be read.
     pub fn show(&mut self, place: &Place, clock: &Clock) -> Result<Screen, Trouble> {
         self.show_beside(Some(place), clock)
     }

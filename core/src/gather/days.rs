@@ -17,6 +17,9 @@ const ROOM: Span = Span::hours(72);
 
 /// What each day of a stretch made, both sides, where it was complete enough;
 /// read from less than [`days`] needs.
+///
+/// # Errors
+/// Where the store can't be read.
 pub fn productions(
     record: &Record<'_>,
     from: LocalDay,
@@ -44,6 +47,9 @@ fn of_both(record: &Record<'_>, from: LocalDay, to: LocalDay) -> Result<OfBoth, 
 }
 
 /// What each day of a stretch made; worked out where it is not kept.
+///
+/// # Errors
+/// Where the store can't be read.
 pub fn days(
     record: &Record<'_>,
     from: LocalDay,

@@ -9,6 +9,9 @@ use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
 /// Reads what a plan is made from.
+///
+/// # Errors
+/// Where the store can't be read.
 pub fn gathered(record: &Record<'_>) -> Result<Gathered, Trouble> {
     let Record { journal, now, zone, .. } = *record;
     let start = record.settings.day_start;

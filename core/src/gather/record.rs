@@ -31,6 +31,9 @@ pub struct Record<'a> {
 
 impl<'a> Record<'a> {
     /// A record at a moment, in the device's zone unless another was chosen.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn new(journal: &'a Journal, now: Instant, device_zone: Zone) -> Result<Self, Trouble> {
         let settings = Settings::read(&journal.record(SETTINGS)?.map(|(_, f)| f).unwrap_or_default());
         Ok(Self {
@@ -46,6 +49,9 @@ impl<'a> Record<'a> {
     }
 
     /// The rules as they hold for it.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn rules(&self) -> Result<&Rules, Trouble> {
         if let Some(rules) = self.rules.get() {
             return Ok(rules);
@@ -65,11 +71,17 @@ impl<'a> Record<'a> {
     }
 
     /// A record that is there.
+    ///
+    /// # Errors
+    /// `trouble-no-such-record`, or where the store can't be read.
     pub fn record(&self, id: &str) -> Result<(Kind, Fields), Trouble> {
         self.journal.record(id)?.ok_or_else(|| Trouble::new(TroubleKind::Missing, "trouble-no-such-record"))
     }
 
     /// A session that is there.
+    ///
+    /// # Errors
+    /// As [`Self::record`].
     pub fn session(&self, id: &str) -> Result<Session, Trouble> {
         Ok(Session::read(id, &self.record(id)?.1))
     }

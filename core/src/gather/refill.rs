@@ -8,6 +8,9 @@ use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
 /// The wells as they are now. Only the last weeks are read, or what came since an instant.
+///
+/// # Errors
+/// Where the store can't be read.
 pub fn curves(record: &Record<'_>, calendar: Calendar, since: Option<Instant>) -> Result<Refill, Trouble> {
     let from = since.map_or(record.now.minus(LOOKS_BACK), |since| since.max(record.now.minus(LOOKS_BACK)));
     let removals = record.journal.removals(from, record.now.plus(Span::milliseconds(1)))?;

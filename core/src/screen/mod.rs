@@ -2,8 +2,8 @@
 //!
 //! In: the record as it was gathered, and the words, together as a [`View`]. Out: a
 //! [`shapes::Screen`]. Nothing is decided in the shell: words, units, heights
-//! and what may be tapped are all settled here. Read [`shapes`] first; then one
-//! file a place.
+//! and what may be tapped are all settled here. Read [`shapes`] first; then a file or folder for
+//! each place.
 
 mod actions;
 mod amounts;
@@ -55,6 +55,9 @@ use crate::trouble::Trouble;
 use shapes::{Place, Screen};
 
 /// A place as it stands.
+///
+/// # Errors
+/// Where the place is gone, or the record can't be read.
 pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
     match place {
         Place::Now => now(view),

@@ -1,8 +1,8 @@
-//! One folder a question of the trade, worked out from what is kept.
+//! A folder for each question of the trade, worked out from facts.
 //!
-//! In: facts as the journal keeps them, and rules from [`crate::guidance`].
+//! In: facts, whoever read them, and rules from [`crate::guidance`].
 //! Out: estimates, each with its range and what it rests on, or that it cannot
-//! be told yet. No SQL and no sentence in here. Read [`supply`] first.
+//! be told yet. No journal and no sentence in here. Read [`supply`] first.
 
 pub mod age;
 pub mod caution;

@@ -2,7 +2,7 @@
 //!
 //! In: the tables that are shipped, and what the consultant changed. Out: the
 //! rules an answer goes by, typed. Nothing is decided in here. Wording stands
-//! in `core/locales` under `rule-<key>`.
+//! in `core/locales` under `field-<key>`.
 
 mod caseload;
 mod cautions;

@@ -70,16 +70,6 @@ pub fn robust_spread(values: &[f64]) -> Option<f64> {
     median_absolute_deviation(values).map(|deviation| TO_SIGMA * deviation)
 }
 
-/// Lower hinge, median and upper hinge: medians of the halves, the middle value
-/// counted into both where there is one (Tukey, Exploratory Data Analysis, 1977).
-pub fn tukey_hinges(values: &[f64]) -> Option<[f64; 3]> {
-    let sorted = in_order(values)?;
-    let half = sorted.len().div_ceil(2);
-    let lower = median_of_sorted(sorted.get(..half)?)?;
-    let upper = median_of_sorted(sorted.get(sorted.len() - half..)?)?;
-    Some([lower, median_of_sorted(&sorted)?, upper])
-}
-
 /// Twice the rank of each value, counted from 1; equal values share the mean of
 /// their ranks, which twice over is whole.
 pub(super) fn twice_midranks(values: &[f64]) -> Vec<i64> {

@@ -14,6 +14,9 @@ pub struct Entered<Q: Quantity> {
 
 impl<Q: Quantity> Entered<Q> {
     /// Reads what was typed, in the unit it was typed in.
+    ///
+    /// # Errors
+    /// [`NotANumber`] where it is no decimal number.
     pub fn parse(typed: &str, unit: Q::Unit) -> Result<Self, NotANumber> {
         let value = parse_decimal(typed)?;
         Ok(Self { quantity: Q::of(value, unit), typed: typed.trim().to_owned(), unit })

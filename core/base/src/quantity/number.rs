@@ -17,6 +17,9 @@ pub enum NotANumber {
 /// assert_eq!(parse_decimal("62,5"), Ok(62.5));
 /// assert_eq!(parse_decimal("4,000"), Err(NotANumber::Ambiguous));
 /// ```
+///
+/// # Errors
+/// [`NotANumber`] where it is none, or may be read in two ways.
 pub fn parse_decimal(text: &str) -> Result<f64, NotANumber> {
     let text = text.trim();
     let (negative, digits) = match text.strip_prefix(['-', '\u{2212}']) {

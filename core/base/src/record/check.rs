@@ -15,6 +15,9 @@ pub const LEEWAY: Span = Span::minutes(10);
 
 /// Checks one field's stored value. Fields that are not known here are kept as
 /// they are; so is null, which says nothing.
+///
+/// # Errors
+/// Where the field takes no such value.
 pub fn field(kind: Kind, key: &str, value: &Value) -> Result<(), Trouble> {
     if value.is_null() {
         return Ok(());
@@ -33,6 +36,9 @@ pub fn field(kind: Kind, key: &str, value: &Value) -> Result<(), Trouble> {
 
 /// Checks a record as a whole. `now` is None where facts from another time may
 /// come in; `levels` is the number of levels of the pump that was used.
+///
+/// # Errors
+/// Where fields contradict each other, or say what can't be yet.
 pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result<(), Trouble> {
     // A visit may be to come.
     if let (Some(key), Some(now), true) = (kind.time_field(), now, kind != Kind::Visit) {

@@ -128,6 +128,9 @@ impl Mark {
     }
 
     /// Reads the stored form; the error names the mark's field.
+    ///
+    /// # Errors
+    /// Where it is no mark.
     pub fn from_json(field: &str, value: &Value) -> Result<Self, Trouble> {
         let bad = || Trouble::bad(field, "bad-mark");
         let get = |key: &str| value.get(key).and_then(Value::as_str);

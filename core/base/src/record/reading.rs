@@ -52,6 +52,9 @@ impl Reading {
     }
 
     /// Reads the stored form; the error names the reading's field.
+    ///
+    /// # Errors
+    /// Where it is no reading.
     pub fn from_json(field: &str, value: &Value) -> Result<Self, Trouble> {
         let bad = || Trouble::bad(field, "bad-reading");
         let get = |key: &str| value.get(key).and_then(Value::as_str);

@@ -15,6 +15,9 @@ pub struct Sizes(Vec<Length>);
 impl Sizes {
     /// Reads what was typed: figures in mm, apart by spaces or semicolons, or
     /// by commas with a space behind.
+    ///
+    /// # Errors
+    /// Where one of them is no number.
     pub fn parse(field: &str, typed: &str) -> Result<Self, Trouble> {
         let spaced = typed.replace(", ", " ").replace("mm", " ");
         let figures: Result<Vec<f64>, _> = spaced
@@ -57,6 +60,9 @@ impl Sizes {
     }
 
     /// Checks each against bounds in mm.
+    ///
+    /// # Errors
+    /// Where one lies outside.
     pub fn check(&self, field: &str, least: f64, most: f64) -> Result<(), Trouble> {
         let within = |size: &Length| (least..=most).contains(&size.canonical());
         match !self.0.is_empty() && self.0.len() <= MOST && self.0.iter().all(within) {

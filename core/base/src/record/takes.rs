@@ -145,6 +145,9 @@ fn dials(text: &str) -> bool {
 
 impl Takes {
     /// Checks a stored value. The error says what the field takes.
+    ///
+    /// # Errors
+    /// Where it does not take it.
     pub fn check(self, field: &str, value: &Value) -> Result<(), Trouble> {
         match self {
             Self::Moment => Moment::from_json(value).map(drop).map_err(|_| Trouble::bad(field, "bad-moment")),
@@ -252,6 +255,9 @@ fn check_quantity<Q: Quantity>(field: &str, value: &Value, least: f64, most: f64
 
 /// Checks an entered quantity against canonical bounds; the error names the
 /// bounds in the unit that was typed.
+///
+/// # Errors
+/// Where it lies outside.
 pub fn within<Q: Quantity>(field: &str, entered: &Entered<Q>, least: f64, most: f64) -> Result<(), Trouble> {
     let value = entered.quantity().canonical();
     if value.is_finite() && value >= least && value <= most {

@@ -12,6 +12,9 @@ use crate::trouble::Trouble;
 
 /// Reads what was typed into a field. `unit` is the UCUM code of the unit that
 /// bare numbers are meant in; a unit typed behind the figures goes before it.
+///
+/// # Errors
+/// Where it can't be read as what the field takes.
 pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
     let typed = typed.trim();
     let value = match takes {

@@ -79,6 +79,9 @@ impl Moment {
     }
 
     /// Reads `at` and `zone`; a zone that is not known here is kept by name.
+    ///
+    /// # Errors
+    /// [`NotAMoment`] where `at` is no time with its offset.
     pub fn from_parts(at: &str, zone: &str) -> Result<Self, NotAMoment> {
         let parsed = DateTime::parse_from_rfc3339(at).map_err(|_| NotAMoment)?;
         let clean = !zone.is_empty()
@@ -94,6 +97,9 @@ impl Moment {
     }
 
     /// Reads the stored form.
+    ///
+    /// # Errors
+    /// [`NotAMoment`] where it is none.
     pub fn from_json(value: &Value) -> Result<Self, NotAMoment> {
         let text = |key: &str| value.get(key).and_then(Value::as_str).ok_or(NotAMoment);
         Self::from_parts(text("at")?, text("zone")?)

@@ -57,6 +57,9 @@ impl Zone {
     pub const UTC: Self = Self { name: "UTC", data: None, told: None };
 
     /// The zone of this IANA name, such as `Pacific/Apia`.
+    ///
+    /// # Errors
+    /// [`UnknownZone`] where the data that are carried know none.
     pub fn named(name: &str) -> Result<Self, UnknownZone> {
         if name == Self::UTC.name {
             return Ok(Self::UTC);

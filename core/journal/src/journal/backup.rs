@@ -52,6 +52,9 @@ fn made_at(path: &Path) -> Option<Instant> {
 
 /// Copies the journal at a path if the last copy is old enough. Reads through
 /// a connection of its own, so that taps go on meanwhile.
+///
+/// # Errors
+/// Where the copy can't be made.
 pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
     if let Some(last) = copies(path, Some(now)).first().and_then(|p| made_at(p)) {
         let since = now.since(last);
@@ -91,6 +94,9 @@ fn copy(source: &Connection, target: &Path) -> Result<(), Trouble> {
 
 impl Journal {
     /// Copies this journal if the last copy is old enough.
+    ///
+    /// # Errors
+    /// Where the copy can't be made.
     pub fn back_up(&self, now: Instant) -> Result<Option<PathBuf>, Trouble> {
         back_up(&self.path, now)
     }

@@ -14,6 +14,9 @@ const ERASED: &str = "erased";
 impl Journal {
     /// Erases everything that was ever said of some subjects, with what undo still knew of
     /// it, and overwrites the room it took.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn erase(&mut self, subjects: &[String], now: Instant) -> Result<(), Trouble> {
         // Said after them, so that this device's numbers go on from here.
         self.quiet_act(now, |w| {

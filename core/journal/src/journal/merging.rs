@@ -40,6 +40,9 @@ enum From {
 impl Journal {
     /// Takes in changes from another device or a copy of this journal; nothing that is taken
     /// back.
+    ///
+    /// # Errors
+    /// Where one of them can't be a change, or the store can't be written.
     pub fn merge(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
         self.take(changes, From::Others, now)
     }
@@ -51,6 +54,9 @@ impl Journal {
 
     /// Takes a record in into this one that is empty: whoever made it may have had this device's
     /// name. Then this one goes on under another.
+    ///
+    /// # Errors
+    /// Where one of them can't be a change, or the store can't be written.
     pub fn begin_with(&mut self, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
         let merged = self.take(changes, From::Copy, now)?;
         if changes.iter().any(|change| change.dot.device == self.device) {
@@ -71,6 +77,9 @@ impl Journal {
     }
 
     /// Takes in changes from another device as one act that can be taken back.
+    ///
+    /// # Errors
+    /// Where one of them can't be a change, or the store can't be written.
     pub fn merge_as_an_act(&mut self, name: &str, changes: &[Change], now: Instant) -> Result<Merged, Trouble> {
         let device = self.device.clone();
         let store = self.begin()?;
@@ -88,6 +97,9 @@ impl Journal {
 
     /// What would come of changes from another device, and what they would change; nothing is
     /// kept.
+    ///
+    /// # Errors
+    /// Where the store can't be read, or one of them can't be a change.
     pub fn would_merge(&mut self, changes: &[Change], now: Instant) -> Result<(Merged, Vec<Difference>), Trouble> {
         let device = self.device.clone();
         let store = self.begin()?;

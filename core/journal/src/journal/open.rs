@@ -17,6 +17,9 @@ use crate::trouble::{Kind, Trouble};
 impl Journal {
     /// After a salvage some of this device's own numbers may be lost while
     /// another device knows them: it goes on under a name not used before.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn write_under_a_new_name(&mut self, device: &str, now: Instant) -> Result<(), Trouble> {
         let name = again(device, now);
         write_under(&self.connection, &name, now)?;
@@ -158,6 +161,9 @@ impl Journal {
     }
 
     /// Names this device, which has written nothing yet.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn name_device(&mut self, name: &str, now: Instant) -> Result<(), Trouble> {
         write_under(&self.connection, name, now)?;
         self.device = name.to_owned();

@@ -21,6 +21,9 @@ impl Journal {
     /// Opens the journal at a path for a device. `device` is letters, figures
     /// and `_`, at most 32, stable for this device and used by no other; empty for one that
     /// goes on under the name it has here, or is named later ([`Self::is_named`]).
+    ///
+    /// # Errors
+    /// Where it is no record of ours, is of a newer version, is busy, or can't be opened.
     pub fn open(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
         let clean = device.len() <= 32 && device.chars().all(|c| c.is_ascii_alphanumeric() || c == '_');
         if !clean {
@@ -49,6 +52,9 @@ impl Journal {
 
     /// Sets a journal aside that turned out to be damaged while it was open,
     /// and opens what could be kept of it.
+    ///
+    /// # Errors
+    /// Where it can't be set aside, or no new one be made.
     pub fn mend(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
         let salvaged = salvage::salvage(path, device, now)?;
         Ok(Opened { journal: Self::open_sound(path, device, now)?, salvaged: Some(salvaged) })

@@ -29,6 +29,9 @@ pub struct LateEdit {
 
 impl Journal {
     /// A record by its id. Settings are always there.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
         if let Some(kind) = Kind::ALL.iter().copied().find(|kind| kind.only() == Some(subject)) {
             return Ok(Some((kind, projection::fields(&self.connection, subject, true)?)));
@@ -37,11 +40,17 @@ impl Journal {
     }
 
     /// The row of a record in the index.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn row(&self, subject: &str) -> Result<Option<Row>, Trouble> {
         projection::row(&self.connection, subject)
     }
 
     /// The hour at which days begin.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn day_start(&self) -> Result<DayStart, Trouble> {
         projection::day_start(&self.connection)
     }
@@ -58,16 +67,25 @@ impl Journal {
     }
 
     /// Everything of a local day, taken out or not, by time.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn of_day(&self, day: LocalDay) -> Result<Vec<Row>, Trouble> {
         self.rows("day = ?1 ORDER BY at, subject", params![day.number()])
     }
 
     /// Everything of a kind that was not taken out.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn of_kind(&self, kind: Kind) -> Result<Vec<Row>, Trouble> {
         self.rows("kind = ?1 AND taken_out = 0 ORDER BY at, subject", params![kind.name()])
     }
 
     /// The fields of everything of a kind that was not taken out, by time.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn fields_of_kind(&self, kind: Kind) -> Result<Vec<(String, Fields)>, Trouble> {
         let mut statement = self.connection.prepare_cached(
             "SELECT record.subject, field.field, field.value FROM record JOIN field ON field.subject = record.subject
@@ -90,6 +108,9 @@ impl Journal {
     }
 
     /// Everything of a kind from an instant on that was not taken out, by time.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn of_kind_since(&self, kind: Kind, since: Instant) -> Result<Vec<Row>, Trouble> {
         self.rows(
             "kind = ?1 AND taken_out = 0 AND at >= ?2 ORDER BY at, subject",
@@ -99,6 +120,9 @@ impl Journal {
 
     /// Everything of a kind that was by an instant and whose field names another record,
     /// the latest first, at most so many; what was taken out aside.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn naming(&self, kind: Kind, field: &str, other: &str, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
         let named = serde_json::Value::from(other).to_string();
         let columns: Vec<String> =
@@ -118,11 +142,17 @@ impl Journal {
     }
 
     /// The running session that started last.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn running(&self) -> Result<Option<Row>, Trouble> {
         Ok(self.rows("running = 1 ORDER BY at DESC LIMIT 1", [])?.into_iter().next())
     }
 
     /// The latest sessions that started by an instant, latest first.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn latest_sessions(&self, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
         self.rows(
             "kind = 'session' AND taken_out = 0 AND at <= ?1 ORDER BY at DESC, subject DESC LIMIT ?2",
@@ -132,6 +162,9 @@ impl Journal {
 
     /// Of the latest sessions of a stretch of time that ended, at most so many, those of which
     /// pain was said, in fields of its own or in a mark; by time.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn sessions_with_pain(&self, from: Instant, to: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
         /// The first text behind all that begin as a mark does.
         const MARKS_END: &str = "marks0";
@@ -149,12 +182,18 @@ impl Journal {
     }
 
     /// Sessions whose amount can still be written down, latest first.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn lacking(&self, since: Instant) -> Result<Vec<Row>, Trouble> {
         self.rows("lacks = 1 AND at >= ?1 ORDER BY at DESC LIMIT 50", params![since.unix_milliseconds()])
     }
 
     /// Other sessions that ran at the same time, taken out ones aside. No
     /// session is longer than a day, so only those need a look.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn overlapping(&self, row: &Row) -> Result<Vec<Row>, Trouble> {
         let (Some(from), Some(until)) = (row.at, row.until) else { return Ok(Vec::new()) };
         self.rows(
@@ -169,11 +208,17 @@ impl Journal {
     }
 
     /// What a day brought by the clock.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn rollup(&self, day: LocalDay) -> Result<DayRollup, Trouble> {
         projection::read_rollup(&self.connection, day)
     }
 
     /// What came by the clock on each day of a stretch that has any known amount.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn known_by_day(&self, from: LocalDay, to: LocalDay) -> Result<Vec<(LocalDay, Volume)>, Trouble> {
         let mut statement = self.connection.prepare_cached(
             "SELECT day, left_milliliters + right_milliliters + together_milliliters FROM day_rollup
@@ -190,6 +235,9 @@ impl Journal {
     }
 
     /// Whether nothing has ever been written down, settings aside.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn is_empty(&self) -> Result<bool, Trouble> {
         let found: i64 = self
             .connection
@@ -199,6 +247,9 @@ impl Journal {
     }
 
     /// Values that another device wrote without knowing of the ones that count.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn other_values(&self, subject: &str) -> Result<Vec<Head>, Trouble> {
         let mut statement = self
             .connection
@@ -214,6 +265,9 @@ impl Journal {
 
     /// The latest edit of a taken-out record that another device made without
     /// knowing, or knowing better, that it was taken out.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn late_edit(&self, subject: &str) -> Result<Option<LateEdit>, Trouble> {
         let Some(out) = fold::standing(&self.connection, subject, "taken_out")?.filter(|s| s.value == "true") else {
             return Ok(None);
@@ -236,6 +290,9 @@ impl Journal {
     }
 
     /// How far another device's clock was seen to lead, where that is too far.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn clock_ahead(&self) -> Result<Option<Span>, Trouble> {
         let ahead: i64 =
             self.connection.prepare_cached("SELECT ahead_milliseconds FROM clock")?.query_row([], |r| r.get(0))?;
@@ -243,6 +300,9 @@ impl Journal {
     }
 
     /// Every change, in the order of their stamps.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn changes(&self) -> Result<Vec<Change>, Trouble> {
         let sql = format!("SELECT {} FROM change ORDER BY stamp, device, device_seq", Change::COLUMNS);
         let mut statement = self.connection.prepare(&sql)?;
@@ -251,6 +311,9 @@ impl Journal {
     }
 
     /// Every record, in the order of the exchange form: by kind, time and id.
+    ///
+    /// # Errors
+    /// Where the store can't be read, and what `look` says.
     pub fn each_record(&self, mut look: impl FnMut(&str, Kind, Fields) -> Result<(), Trouble>) -> Result<(), Trouble> {
         for kind in Kind::ALL {
             let mut statement =
@@ -283,6 +346,9 @@ impl Journal {
     }
 
     /// Builds the projection anew from the changes.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn rebuild(&mut self) -> Result<(), Trouble> {
         let store = self.begin()?;
         projection::rebuild(&store)?;

@@ -102,6 +102,9 @@ pub(super) fn forget_days(store: &Connection) -> Result<(), Trouble> {
 
 impl Journal {
     /// Removals over a stretch of time, in order.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn removals(&self, from: Instant, until: Instant) -> Result<Vec<Removal>, Trouble> {
         let mut statement = self.connection.prepare_cached(&format!(
             "SELECT {COLUMNS} FROM removal WHERE at >= ?1 AND at < ?2 ORDER BY at, subject"
@@ -113,6 +116,9 @@ impl Journal {
     }
 
     /// The first removal there is before an instant.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn first_removal(&self, before: Instant) -> Result<Option<Removal>, Trouble> {
         Ok(self
             .connection
@@ -123,6 +129,9 @@ impl Journal {
 
     /// What was worked out of days before, as it was kept; a day that is not
     /// there has to be worked out.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn read_kept_days(
         &self,
         from: LocalDay,
@@ -142,6 +151,9 @@ impl Journal {
 
     /// As [`Self::read_kept_days`], both sides together and nothing else, of
     /// those days that were written in this way: the first byte says so.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn kept_productions(&self, from: LocalDay, to: LocalDay, way: u8) -> Result<Vec<KeptDay>, Trouble> {
         let mut statement = self.connection.prepare_cached(
             "SELECT day, milliliters, observed FROM day_production

@@ -45,6 +45,9 @@ pub struct Ran {
 
 impl Journal {
     /// How long a pump ran between two instants.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn ran(&self, pump: &str, from: Instant, until: Instant) -> Result<Ran, Trouble> {
         let found = self
             .connection

@@ -10,6 +10,9 @@ use crate::trouble::Trouble;
 
 impl Journal {
     /// What is kept under a name.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn secret(&self, name: &str) -> Result<Option<String>, Trouble> {
         let found = self
             .connection
@@ -21,6 +24,9 @@ impl Journal {
 
     /// Keeps values under names, all or none. What is kept already stays as it is: a key
     /// that was handed out must go on opening.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn keep_secrets(&mut self, named: &[(&str, &str)]) -> Result<(), Trouble> {
         let store = self.begin()?;
         for (name, value) in named {
@@ -32,6 +38,9 @@ impl Journal {
 
     /// Keeps a value under a name in place of what was kept there: no key, but what is known of
     /// others' keys.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn set_secret(&mut self, name: &str, value: &str) -> Result<(), Trouble> {
         let store = self.begin()?;
         store.execute("INSERT OR REPLACE INTO secret(name, value) VALUES (?1, ?2)", params![name, value])?;

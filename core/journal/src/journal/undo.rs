@@ -8,6 +8,9 @@ use rusqlite::{params, Connection, OptionalExtension};
 
 impl Journal {
     /// The act that would be taken back next.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn undoable(&self) -> Result<Option<Act>, Trouble> {
         self.find_act(
             "SELECT number, name, subject FROM act WHERE undoes = 0 AND undone = 0 ORDER BY number DESC LIMIT 1",
@@ -15,6 +18,9 @@ impl Journal {
     }
 
     /// The act that would be done again next. A new act makes an end of it.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn redoable(&self) -> Result<Option<Act>, Trouble> {
         self.find_act(
             "SELECT a.number, a.name, a.subject FROM act u JOIN act a ON a.number = u.undoes
@@ -34,6 +40,9 @@ impl Journal {
     }
 
     /// Takes the last act back. None where there is nothing to take back.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn undo(&mut self, now: Instant) -> Result<Option<Act>, Trouble> {
         let Some(act) = self.undoable()? else { return Ok(None) };
         self.act_of_kind(ActKind::Undo(act.number), &act.name, &act.subject, now, |writing| {
@@ -47,6 +56,9 @@ impl Journal {
     }
 
     /// Does the act again that was taken back last.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn redo(&mut self, now: Instant) -> Result<Option<Act>, Trouble> {
         let Some(act) = self.redoable()? else { return Ok(None) };
         self.act_of_kind(ActKind::Redo, &act.name, &act.subject, now, |writing| {

@@ -22,6 +22,9 @@ pub enum Health {
 /// field says what its change says. Reads the whole file.
 /// It reads through a connection of its own, so that what lies on the disk
 /// is looked at and not what this one remembers of it.
+///
+/// # Errors
+/// Where the file can't be looked at; damage is an answer, and no error.
 pub fn verify(path: &Path) -> Result<Health, Trouble> {
     let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
     connection.busy_timeout(std::time::Duration::from_secs(2))?;
@@ -49,6 +52,9 @@ pub fn verify(path: &Path) -> Result<Health, Trouble> {
 
 impl Journal {
     /// As [`verify`], for this journal.
+    ///
+    /// # Errors
+    /// Where the file can't be looked at; damage is an answer, and no error.
     pub fn verify(&self) -> Result<Health, Trouble> {
         verify(&self.path)
     }

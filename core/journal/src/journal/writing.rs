@@ -65,12 +65,18 @@ impl<'a> Writing<'a> {
 
     /// Gives a field a value; `Value::Null` makes it say nothing. A value that
     /// stands already is not written again.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn set(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
         let standing = fold::standing(self.store, subject, field)?;
         self.write(subject, field, value.to_string(), standing)
     }
 
     /// Gives a field of a record that is new here its first value.
+    ///
+    /// # Errors
+    /// Where the store can't be written.
     pub fn set_first(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
         self.write(subject, field, value.to_string(), None)
     }
@@ -134,11 +140,17 @@ impl<'a> Writing<'a> {
     }
 
     /// A record as it stands within this act.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn record(&self, subject: &str) -> Result<Option<(Kind, Fields)>, Trouble> {
         projection::record(self.store, subject)
     }
 
     /// Whether anything was ever said of a subject.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn knows(&self, subject: &str) -> Result<bool, Trouble> {
         let found = self
             .store
@@ -156,6 +168,9 @@ impl<'a> Writing<'a> {
     }
 
     /// What was changed since a number of this device.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn differences(&self, since: i64) -> Result<Vec<super::Difference>, Trouble> {
         super::act::differences(self.store, self.device_number, since + 1, self.sequence)
     }
@@ -189,6 +204,9 @@ impl<'a> Writing<'a> {
 impl Journal {
     /// Does an act: everything in it is on disk when this returns, or nothing.
     /// An act that changes nothing leaves no trace.
+    ///
+    /// # Errors
+    /// What the deed says, or that the store can't be written: nothing is kept then.
     pub fn act<T>(
         &mut self,
         name: &str,
@@ -200,6 +218,9 @@ impl Journal {
     }
 
     /// Does an act that is not worth taking back, such as a choice of set-up.
+    ///
+    /// # Errors
+    /// As [`Self::act`].
     pub fn quiet_act<T>(
         &mut self,
         now: Instant,
@@ -209,6 +230,9 @@ impl Journal {
     }
 
     /// What an act would come to: it is done whole, and none of it is kept.
+    ///
+    /// # Errors
+    /// As [`Self::act`].
     pub fn without_keeping<T>(
         &mut self,
         now: Instant,

@@ -90,6 +90,9 @@ const ORDER: [SharePart; 10] = [
 
 impl Sheet {
     /// Gathers it as the record stands.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn gather(view: &View<'_>) -> Result<Self, Trouble> {
         let words = view.words();
         let (_, fields) = view.record(SETTINGS)?;

@@ -65,6 +65,9 @@ pub fn bring_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> 
 }
 
 /// As [`bring_in`], but nothing to be taken back: what a record begins with.
+///
+/// # Errors
+/// As [`bring_in`].
 pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
     let empty = journal.is_empty()?;
     journal.quiet_act(now, |writing| take_all(writing, file, now, empty))

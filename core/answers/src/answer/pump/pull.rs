@@ -75,6 +75,9 @@ pub(super) fn values<'r>(readings: impl Iterator<Item = &'r Reading>) -> Vec<f64
 
 impl Pull {
     /// From those readings of a check that are wanted.
+    ///
+    /// # Errors
+    /// [`NoPull`]: why they say nothing.
     pub fn of(check: &GaugeCheck, gauge: Option<&Gauge>, wanted: impl Fn(&Reading) -> bool) -> Result<Self, NoPull> {
         let all = || check.readings.iter().map(|(_, reading)| reading);
         let values = values(all().filter(|reading| wanted(reading)));

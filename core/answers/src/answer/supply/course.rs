@@ -15,9 +15,9 @@ use crate::time::LocalDay;
 pub enum Heading {
     /// The range of the slope lies inside the band of no importance.
     Holding,
-    /// It goes up.
+    /// The range, a little wider than it is told, lies above nothing, and its middle is worth a word.
     Rising,
-    /// It goes down.
+    /// The same below nothing.
     Falling,
 }
 
@@ -32,7 +32,7 @@ pub struct Course {
     pub share_a_week: Option<Estimate<Share>>,
     /// Mann's and Kendall's test with Hamed's and Rao's correction (1998).
     pub trend: Option<CorrectedTrend>,
-    /// How much of it lies along the way.
+    /// How it changes a day, with its range.
     line: RobustSlope,
     from: LocalDay,
     points: usize,
@@ -72,6 +72,9 @@ impl Course {
 
 /// The course of a series; how many more complete days it needs where there
 /// are too few for any.
+///
+/// # Errors
+/// [`Level`]: how many more complete days it needs, or that too much is missing.
 pub fn course(series: &Series, rules: &SupplyRules) -> Result<Course, Level> {
     let found = level(series, rules);
     let Level::Known(level) = found else {

@@ -84,6 +84,9 @@ pub enum NoIntake {
 
 /// The curve comes first; the rule by weight is for a preterm child up to the day it was due,
 /// or where somebody set it anew (`is_set`).
+///
+/// # Errors
+/// [`NoIntake`]: what is not known of the child.
 pub fn of(child: OfChild, rules: &SupplyRules, is_set: bool) -> Result<Intake, NoIntake> {
     let age = child.age_days.ok_or(NoIntake::NeedsBirth)?;
     if age < i64::from(rules.intake_from.get()) {

@@ -1,8 +1,9 @@
 //! The running watch: speaks up when a lasting drop is real.
 //!
-//! It asks [`super::now`] after each day whether the level that stands is lower than the one
-//! before (Bayesian on-line change points: Adams and MacKay, arXiv:0710.3742, 2007). How
-//! certain that must be comes from simulation: the tables stand in docs/supply.md.
+//! It asks [`super::now`] whether the level that stands is lower than the one before, and speaks
+//! where that is so many times as likely as that nothing changed. How many times comes from
+//! simulation: the tables stand in docs/supply.md. The method, with its sources, is
+//! [`crate::statistics::last_level`]'s.
 
 use super::now::{self, Turn};
 use super::{DayProduction, Of, Series};
