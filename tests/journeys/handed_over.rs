@@ -17,7 +17,7 @@ fn table_of(name: &str) -> Export {
     Export::Table { table: name.to_owned() }
 }
 
-fn written(person: &mut Person, what: Export) -> String {
+fn export(person: &mut Person, what: Export) -> String {
     let clock = person.clock().clone();
     let mut out = Vec::new();
     person.app().unwrap().export(&what, &mut out, &clock).unwrap_or_else(|why| panic!("{what:?}: {why}"));
@@ -35,8 +35,8 @@ fn column(table: &str, name: &str) -> Vec<String> {
 fn every_table_and_its_schema_have_the_same_columns() {
     let mut person = person();
     for table in Table::ALL {
-        let written = written(&mut person, table_of(table.name()));
-        let schema = written(&mut person, Export::TableSchema { table: table.name().to_owned() });
+        let written = export(&mut person, table_of(table.name()));
+        let schema = export(&mut person, Export::TableSchema { table: table.name().to_owned() });
         let schema: serde_json::Value = serde_json::from_str(&schema).unwrap();
         let names: Vec<&str> =
             schema["fields"].as_array().unwrap().iter().map(|f| f["name"].as_str().unwrap()).collect();
@@ -48,14 +48,14 @@ fn every_table_and_its_schema_have_the_same_columns() {
 // RFC 4180: lines end in CRLF; a cell with a comma, a quote or a line break is quoted.
 #[test]
 fn a_table_is_written_as_rfc_4180_has_it() {
-    let sessions = written(&mut person(), table_of("sessions"));
+    let sessions = export(&mut person(), table_of("sessions"));
     assert!(sessions.ends_with("\r\n"));
     assert!(sessions.contains("\"'=1+1\r\nand \"\"more\"\", ünïcode 漢字 🍼\"\r\n"), "{sessions}");
 }
 
 #[test]
 fn what_is_not_known_is_an_empty_cell_and_the_one_beside_it_says_why() {
-    let sessions = written(&mut person(), table_of("sessions"));
+    let sessions = export(&mut person(), table_of("sessions"));
     let ids = column(&sessions, "id");
     assert_eq!(ids, ["s1", "s2", "s3", "s4", "s5", "s6", "s7", "s8"], "what was taken out is not in it");
     let of = |name: &str| column(&sessions, name);
@@ -73,34 +73,34 @@ fn what_is_not_known_is_an_empty_cell_and_the_one_beside_it_says_why() {
 #[test]
 fn text_that_a_spreadsheet_could_run_is_made_harmless_and_figures_are_not_touched() {
     let mut person = person();
-    let names = |person: &mut Person, table: &str| column(&written(person, table_of(table)), "name");
+    let names = |person: &mut Person, table: &str| column(&export(person, table_of(table)), "name");
     assert_eq!(names(&mut person, "children"), ["'=Siskin", "'-Wren", ""]);
     assert_eq!(names(&mut person, "pumps"), ["'+Marl", ""]);
     assert_eq!(names(&mut person, "flanges"), ["'\ttab"]);
-    assert_eq!(column(&written(&mut person, table_of("questions")), "question"), ["'@what about the night?"]);
+    assert_eq!(column(&export(&mut person, table_of("questions")), "question"), ["'@what about the night?"]);
     person
         .bring_in(br#"{"fact":"check","id":"deep","at":{"at":"2026-08-03T10:00:00+02:00","zone":"Europe/Berlin"},"altitude":{"value":-410,"unit":"m"}}"#)
         .unwrap();
-    assert_eq!(column(&written(&mut person, table_of("checks")), "altitude_m")[2], "-410");
+    assert_eq!(column(&export(&mut person, table_of("checks")), "altitude_m")[2], "-410");
 }
 
 #[test]
 fn what_was_left_out_is_left_out_of_every_file() {
     let mut person = person();
-    let whole = written(&mut person, table_of("sessions"));
+    let whole = export(&mut person, table_of("sessions"));
     person.send(Event::LeaveOut { part: SharePart::Comfort.name().to_owned(), out: true }).unwrap();
-    let without = written(&mut person, table_of("sessions"));
+    let without = export(&mut person, table_of("sessions"));
     for name in ["pain_highest", "pain_left_letdown", "level_expression", "vacuum_letdown_mmhg", "turned_down"] {
         assert!(whole.contains(name) && !without.contains(name), "{name}");
     }
-    assert_eq!(written(&mut person, table_of("marks")).lines().count(), 1, "the marks are pain and settings");
-    let pains = written(&mut person, Export::HealthRecord).matches("72514-3").count();
+    assert_eq!(export(&mut person, table_of("marks")).lines().count(), 1, "the marks are pain and settings");
+    let pains = export(&mut person, Export::HealthRecord).matches("72514-3").count();
     assert_eq!(pains, 1, "what is left is a sign of the body, which is another part");
     for part in SharePart::ALL {
         person.send(Event::LeaveOut { part: part.name().to_owned(), out: true }).unwrap();
     }
     for table in Table::ALL {
-        let written = written(&mut person, table_of(table.name()));
+        let written = export(&mut person, table_of(table.name()));
         assert_eq!(written.lines().count(), 1, "{}: {written}", table.name());
     }
     person.press("undo").unwrap();
@@ -138,7 +138,7 @@ fn the_page_about_files_names_every_table_and_column() {
     let mut person = person();
     for table in Table::ALL {
         assert!(page.contains(&format!("**{}**", table.name())), "{}", table.name());
-        let written = written(&mut person, table_of(table.name()));
+        let written = export(&mut person, table_of(table.name()));
         for name in written.trim_start_matches('\u{feff}').lines().next().unwrap().split(',') {
             assert!(page.contains(&format!("`{name}`")), "{}: {name}", table.name());
         }
