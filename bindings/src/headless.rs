@@ -1,9 +1,12 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
-//! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D]
+//! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D] [--key-file K]
 //!  (import F | export F | calendar F | sheet F | sheet-letter F | csv TABLE F |
 //!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
+//!
+//! The key of a sealed record is 64 hexadecimal figures, in the file of `--key-file` or in the
+//! variable `DRAWWELL_KEY`; without either a record is not sealed.
 //!
 //! The offset in `--at` is what the clock on the wall shows, and goes before the zone's data;
 //! `Z` leaves it to them.
@@ -21,10 +24,11 @@ use std::io::Write;
 use std::process::ExitCode;
 
 use drawwell::{Drawwell, Trouble};
+use drawwell_core::journal::Key;
 use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Paper, Place};
 use drawwell_core::time::Moment;
 
-const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] \
+const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] [--key-file FILE] \
                      (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | \
                      csv TABLE FILE | csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
@@ -33,6 +37,7 @@ struct Asked {
     journal: String,
     clock: Clock,
     device: String,
+    key: Option<Vec<u8>>,
     what: String,
     /// Which table, where one is asked for.
     table: Option<String>,
@@ -41,6 +46,7 @@ struct Asked {
 
 fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> {
     let (mut journal, mut at, mut zone, mut device) = (None, None, None, "headless".to_owned());
+    let mut figures = std::env::var("DRAWWELL_KEY").ok().filter(|figures| !figures.is_empty());
     let mut rest = Vec::new();
     while let Some(argument) = arguments.next() {
         match argument.as_str() {
@@ -48,6 +54,7 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
             "--at" => at = Some(arguments.next()?),
             "--zone" => zone = Some(arguments.next()?),
             "--device" => device = arguments.next()?,
+            "--key-file" => figures = Some(std::fs::read_to_string(arguments.next()?).ok()?),
             _ => rest.push(argument),
         }
     }
@@ -61,8 +68,10 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
             (what, Some(table), with)
         }
     };
+    // Figures that are no key are refused by the record, and told.
+    let key = figures.map(|figures| Key::from_figures(&figures).map_or(Vec::new(), |key| key.bytes().to_vec()));
     let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone, offset_seconds: told(&at) };
-    Some(Asked { journal: journal?, clock, device, what, table, with })
+    Some(Asked { journal: journal?, clock, device, key, what, table, with })
 }
 
 /// The offset that an RFC 3339 time says. `Z` and `-00:00` say none (RFC 9557 section 2).
@@ -114,7 +123,7 @@ impl From<Trouble> for Failed {
 fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
     let opening = Opening { device: asked.device.clone(), language: "en".to_owned(), look_around: false };
     let now = asked.clock.clone();
-    let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone())?;
+    let drawwell = Drawwell::open(asked.journal.clone(), opening, now.clone(), asked.key.clone())?;
     let export = |what: Export| {
         let update = drawwell.export(what, asked.with.clone(), now.clone())?;
         Ok::<_, Failed>(serde_json::to_string_pretty(&update))

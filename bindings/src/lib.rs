@@ -7,6 +7,7 @@
 
 uniffi::setup_scaffolding!("drawwell");
 
+mod key_store;
 mod press;
 mod trouble;
 
@@ -14,8 +15,9 @@ use std::io::BufReader;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-use drawwell_core::app::App;
+use drawwell_core::app::{recovery, App};
 use drawwell_core::caseload::Caseload;
+use drawwell_core::journal::Key;
 use drawwell_core::private_file;
 use drawwell_core::screen::shapes::*;
 use drawwell_core::trouble as core_trouble;
@@ -41,6 +43,51 @@ pub fn make_folder(path: String) {
     }
 }
 
+/// A new key for a record: 32 random bytes, for the host to keep.
+#[uniffi::export]
+pub fn new_key(language: &str) -> Result<Vec<u8>, Trouble> {
+    let texts = drawwell_core::text::Texts::new(language);
+    Key::make().map(|key| key.bytes().to_vec()).map_err(|t| Trouble::told(&texts, &t))
+}
+
+/// The key of the record at a path out of the platform's own store: see `key_store`. None where
+/// the platform has none; a phone wraps its key itself.
+#[uniffi::export]
+pub fn platform_key(path: &str) -> Option<Vec<u8>> {
+    key_store::key_of(Path::new(path)).map(|key| key.bytes().to_vec())
+}
+
+/// Keeps a key that was recovered in the platform's own store; whether that could be.
+#[uniffi::export]
+pub fn keep_platform_key(key: Vec<u8>) -> bool {
+    Key::from_bytes(&key).is_ok_and(|key| key_store::keep(&key))
+}
+
+/// Where in a folder a consultant's desk keeps its own journal, which its key is found by.
+#[uniffi::export]
+pub fn desk_record(folder: &str) -> String {
+    drawwell_core::caseload::desk_record(Path::new(folder)).to_string_lossy().into_owned()
+}
+
+/// Whether the record at a path is sealed, so that it wants a key.
+#[uniffi::export]
+pub fn is_sealed(path: &str) -> bool {
+    recovery::is_sealed(Path::new(path))
+}
+
+/// Whether the key of the record at a path can be had by its recovery code.
+#[uniffi::export]
+pub fn has_recovery(path: &str) -> bool {
+    recovery::is_there(Path::new(path))
+}
+
+/// The key of the record at a path, by the words of its recovery code.
+#[uniffi::export]
+pub fn recovered_key(path: &str, words: &str, language: &str) -> Result<Vec<u8>, Trouble> {
+    let texts = drawwell_core::text::Texts::new(language);
+    recovery::open(Path::new(path), words).map(|key| key.bytes().to_vec()).map_err(|t| Trouble::told(&texts, &t))
+}
+
 /// A person's record, open.
 #[derive(Debug, uniffi::Object)]
 pub struct Drawwell {
@@ -58,17 +105,24 @@ impl Drawwell {
     }
 }
 
+fn read(key: Option<&[u8]>) -> Result<Option<Key>, core_trouble::Trouble> {
+    key.map(Key::from_bytes).transpose()
+}
+
 fn opened(path: &str) -> Result<std::fs::File, core_trouble::Trouble> {
     private_file::open(Path::new(path))
 }
 
 #[uniffi::export]
 impl Drawwell {
-    /// Opens the record at a path, making it where there is none.
-    #[uniffi::constructor]
-    pub fn open(path: String, opening: Opening, now: Clock) -> Result<Self, Trouble> {
+    /// Opens the record at a path, making it where there is none; with the 32 bytes it is sealed
+    /// with, where the host keeps a key. One that is not sealed yet is moved under the key.
+    #[uniffi::constructor(default(key = None))]
+    pub fn open(path: String, opening: Opening, now: Clock, key: Option<Vec<u8>>) -> Result<Self, Trouble> {
         let texts = drawwell_core::text::Texts::new(&opening.language);
-        let app = App::open(PathBuf::from(path), opening, &now).map_err(|t| Trouble::told(&texts, &t))?;
+        let app = read(key.as_deref())
+            .and_then(|key| App::open_with_key(PathBuf::from(path), key, opening, &now))
+            .map_err(|t| Trouble::told(&texts, &t))?;
         Ok(Self { app: Mutex::new(app.with_press(press::set)) })
     }
 
@@ -98,11 +152,19 @@ impl Drawwell {
         self.with(|app| private_file::whole_or_not(Path::new(&path), |file| app.export(&what, file, &now)))
     }
 
+    /// The key that the record is open with, for the host to keep.
+    pub fn key(&self) -> Option<Vec<u8>> {
+        self.app().key_in_use().map(|key| key.bytes().to_vec())
+    }
+
     /// Backs up and checks the record; slow, so off the thread that draws. Other
     /// calls are answered meanwhile.
     pub fn tend(&self, now: Clock) -> Result<Update, Trouble> {
-        let path = self.app().path().to_owned();
-        let outcome = drawwell_core::app::look_after(&path, &now);
+        let (path, key) = {
+            let app = self.app();
+            (app.path().to_owned(), app.key_in_use())
+        };
+        let outcome = drawwell_core::app::look_after(&path, key.as_ref(), &now);
         self.with(|app| app.looked_after(outcome, &now))
     }
 }
@@ -122,11 +184,14 @@ impl Desk {
 
 #[uniffi::export]
 impl Desk {
-    /// Opens the caseload in a folder, making it where there is none.
-    #[uniffi::constructor]
-    pub fn open(folder: String, opening: Opening, now: Clock) -> Result<Self, Trouble> {
+    /// Opens the caseload in a folder, making it where there is none; with the 32 bytes that all
+    /// in it is sealed with, where the host keeps a key.
+    #[uniffi::constructor(default(key = None))]
+    pub fn open(folder: String, opening: Opening, now: Clock, key: Option<Vec<u8>>) -> Result<Self, Trouble> {
         let texts = drawwell_core::text::Texts::new(&opening.language);
-        let caseload = Caseload::open(PathBuf::from(folder), opening, &now).map_err(|t| Trouble::told(&texts, &t))?;
+        let caseload = read(key.as_deref())
+            .and_then(|key| Caseload::open_with_key(PathBuf::from(folder), key, opening, &now))
+            .map_err(|t| Trouble::told(&texts, &t))?;
         Ok(Self { caseload: Mutex::new(caseload.with_press(press::set)) })
     }
 
@@ -138,6 +203,29 @@ impl Desk {
     /// Both panes as they stand.
     pub fn here(&self, now: Clock) -> Result<CaseloadScreen, Trouble> {
         self.with(|caseload| caseload.here(&now))
+    }
+
+    /// Backs up and checks the desk's own record and its families'; slow, so off the thread that
+    /// draws. Other calls are answered meanwhile.
+    pub fn tend(&self, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        let mut tending = None;
+        self.with(|caseload| {
+            tending = Some(caseload.to_tend()?);
+            Ok(())
+        })?;
+        match tending {
+            Some(tending) => {
+                let tended = tending.look(&now);
+                self.with(|caseload| caseload.tended(tended, &now))
+            }
+            None => self.with(|caseload| Ok(CaseloadUpdate { caseload: caseload.here(&now)?, effects: Vec::new() })),
+        }
+    }
+
+    /// The key that the desk is open with, for the host to keep.
+    pub fn key(&self) -> Option<Vec<u8>> {
+        let caseload = self.caseload.lock().unwrap_or_else(PoisonError::into_inner);
+        caseload.key_in_use().map(|key| key.bytes().to_vec())
     }
 
     /// Brings in what a family shared, and opens the family.

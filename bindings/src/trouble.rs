@@ -20,6 +20,8 @@ pub enum TroubleKind {
     Newer,
     /// The file was damaged; it was set aside and what could be read was kept.
     Damaged,
+    /// The record is sealed, and not with the key that was given. It lies where it lay.
+    Locked,
     /// The file is not there, or may not be read.
     Missing,
     /// A fault of the program itself.
@@ -54,6 +56,7 @@ impl Trouble {
             inside::Kind::Full => TroubleKind::Full,
             inside::Kind::Newer => TroubleKind::Newer,
             inside::Kind::Damaged => TroubleKind::Damaged,
+            inside::Kind::Locked => TroubleKind::Locked,
             inside::Kind::Missing => TroubleKind::Missing,
             inside::Kind::Fault => TroubleKind::Fault,
         };

@@ -7,7 +7,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::LanguageIdentifier;
 
-const ENGLISH: [&str; 18] = [
+const ENGLISH: [&str; 19] = [
     include_str!("../locales/en/caseload.ftl"),
     include_str!("../locales/en/cautions.ftl"),
     include_str!("../locales/en/choices.ftl"),
@@ -20,6 +20,7 @@ const ENGLISH: [&str; 18] = [
     include_str!("../locales/en/kit.ftl"),
     include_str!("../locales/en/now.ftl"),
     include_str!("../locales/en/plan.ftl"),
+    include_str!("../locales/en/sealed.ftl"),
     include_str!("../locales/en/sheet.ftl"),
     include_str!("../locales/en/supply.ftl"),
     include_str!("../locales/en/tonight.ftl"),

@@ -14,7 +14,7 @@ use std::path::Path;
 
 use criterion::{criterion_group, criterion_main, BatchSize, Criterion, Throughput};
 use drawwell_core::app::App;
-use drawwell_core::journal::{Change, Dot, Journal, Stamp};
+use drawwell_core::journal::{Change, Dot, Journal, Key, Stamp};
 use drawwell_core::limits;
 use drawwell_core::screen::shapes::{Clock, Deed, Event, Place};
 use drawwell_core::share::family_file;
@@ -237,5 +237,73 @@ fn largest_file(keys: &OwnKeys) -> Vec<u8> {
     signed::sign(&text, "a record", keys).unwrap().into_bytes()
 }
 
-criterion_group!(journal, tap, opening, screens, coming_in, at_the_limits);
+/// The same deeds over the same ten years, sealed and not, in one run.
+fn sealed(c: &mut Criterion) {
+    let key = Key::make().unwrap();
+    for (how, key) in [("plain", None), ("sealed", Some(&key))] {
+        let folder = tempfile::tempdir().unwrap();
+        let path = ten_years_old(&folder);
+        drop(ten_years::open_with_key(&path, key).unwrap());
+        let mut group = c.benchmark_group(format!("ten years, {how}"));
+        let mut journal = Journal::open_with_key(&path, "bench", key, ten_years::END).unwrap().journal;
+        let mut number = 0_u64;
+        group.bench_function("the journal's act", |b| {
+            b.iter(|| {
+                number += 1;
+                let mark = serde_json::json!({ "at": "2026-02-25T07:13:20.000+01:00", "does": "letdown", "zone": "Europe/Berlin" });
+                journal
+                    .act("letdown", "live", ten_years::END, |w| w.set("live", &format!("marks/{}", number % 20_000), &mark_of(&mark, number)))
+                    .unwrap();
+            });
+        });
+        drop(journal);
+        let mut app = ten_years::open_with_key(&path, key).unwrap();
+        let start = ten_years::END.plus(Span::minutes(5));
+        app.update(Event::Start, &clock(start)).unwrap();
+        let mut taps = 0_i64;
+        group.bench_function("a tap and its screen", |b| {
+            b.iter(|| {
+                taps += 1;
+                let now = clock(start.plus(Span::seconds(taps)));
+                if taps % 20 == 0 {
+                    app.update(Event::Finish, &now).unwrap();
+                    app.update(Event::Start, &now).unwrap();
+                }
+                black_box(app.update(Event::Mark { deed: Deed::Letdown }, &now).unwrap().effects.len())
+            });
+        });
+        for (name, place) in [
+            ("now", Place::Now),
+            ("day", Place::Day { days_back: 1 }),
+            ("kit", Place::Kit),
+            ("supply", Place::Supply { days: 28 }),
+        ] {
+            group.bench_function(name, |b| b.iter(|| black_box(app.show(&place, &clock(ten_years::END)).unwrap())));
+        }
+        drop(app);
+        group.bench_function("open and show the first screen", |b| {
+            b.iter(|| {
+                let mut app = ten_years::open_with_key(&path, key).unwrap();
+                black_box(app.here(&clock(ten_years::END)).unwrap())
+            });
+        });
+        group.finish();
+    }
+    let mut group = c.benchmark_group("ten years moved under a key");
+    group.sample_size(10);
+    let fresh = || {
+        let folder = tempfile::tempdir().unwrap();
+        (ten_years_old(&folder), folder)
+    };
+    group.bench_function("once", |b| {
+        b.iter_batched(
+            fresh,
+            |(path, folder)| (ten_years::open_with_key(&path, Some(&key)).unwrap(), folder),
+            BatchSize::PerIteration,
+        );
+    });
+    group.finish();
+}
+
+criterion_group!(journal, tap, opening, screens, sealed, coming_in, at_the_limits);
 criterion_main!(journal);

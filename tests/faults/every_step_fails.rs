@@ -4,7 +4,7 @@
 //! SQLite's progress handler interrupts after the N-th instruction, for every
 //! N until the act goes through; the commit hook fails the last step.
 
-use drawwell_core::journal::Journal;
+use drawwell_core::journal::{Journal, Key};
 use drawwell_core::time::{Instant, Span};
 use drawwell_core::trouble::Trouble;
 use serde_json::json;
@@ -12,10 +12,15 @@ use serde_json::json;
 const NOW: Instant = Instant::from_unix_milliseconds(1_772_000_000_000);
 const YEAR: Span = Span::hours(24 * 365);
 
-fn journal(folder: &tempfile::TempDir) -> Journal {
-    let mut journal = Journal::open(&folder.path().join("j"), "one", NOW).unwrap().journal;
+fn journal(folder: &tempfile::TempDir, key: Option<&Key>) -> Journal {
+    let mut journal = Journal::open_with_key(&folder.path().join("j"), "one", key, NOW).unwrap().journal;
     act(&mut journal, 60).unwrap();
     journal
+}
+
+/// The same of a store that is sealed.
+fn plain_and_sealed() -> [Option<Key>; 2] {
+    [None, Some(Key::make().unwrap())]
 }
 
 /// An act that touches everything: a record, its row, a day.
@@ -45,10 +50,16 @@ fn fail_each(journal: &mut Journal, mut deed: impl FnMut(&mut Journal) -> Result
     let after = {
         let folder = tempfile::tempdir().unwrap();
         let twin = folder.path().join("twin");
-        journal.connection().execute("VACUUM INTO ?1", [twin.to_str().unwrap()]).unwrap();
+        journal.connection().query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).unwrap();
+        std::fs::copy(journal.path(), &twin).unwrap();
         // A copy would be noticed, and go on under another name.
-        rusqlite::Connection::open(&twin).unwrap().execute("DELETE FROM place", []).unwrap();
-        let mut twin = Journal::open(&twin, "one", NOW).unwrap().journal;
+        let store = rusqlite::Connection::open(&twin).unwrap();
+        if let Some(key) = journal.key() {
+            store.pragma_update(None, "key", format!("x'{}'", key.figures())).unwrap();
+        }
+        store.execute("DELETE FROM place", []).unwrap();
+        drop(store);
+        let mut twin = Journal::open_with_key(&twin, "one", journal.key(), NOW).unwrap().journal;
         deed(&mut twin).unwrap();
         whole_state(&twin)
     };
@@ -75,50 +86,58 @@ fn fail_each(journal: &mut Journal, mut deed: impl FnMut(&mut Journal) -> Result
 
 #[test]
 fn an_act_is_done_whole_or_not_at_all() {
-    let folder = tempfile::tempdir().unwrap();
-    let mut journal = journal(&folder);
-    let steps = fail_each(&mut journal, |j| act(j, 75));
-    assert!(steps > 100, "{steps} steps were failed");
-    let after = journal.projection_text().unwrap();
-    assert!(after.contains("75"));
-    journal.rebuild().unwrap();
-    assert_eq!(journal.projection_text().unwrap(), after);
+    for key in plain_and_sealed() {
+        let folder = tempfile::tempdir().unwrap();
+        let mut journal = journal(&folder, key.as_ref());
+        let steps = fail_each(&mut journal, |j| act(j, 75));
+        assert!(steps > 100, "{steps} steps were failed");
+        let after = journal.projection_text().unwrap();
+        assert!(after.contains("75"));
+        journal.rebuild().unwrap();
+        assert_eq!(journal.projection_text().unwrap(), after);
+    }
 }
 
 #[test]
 fn undo_is_done_whole_or_not_at_all() {
-    let folder = tempfile::tempdir().unwrap();
-    let mut journal = journal(&folder);
-    act(&mut journal, 75).unwrap();
-    let steps = fail_each(&mut journal, |j| j.undo(NOW).map(drop));
-    assert!(steps > 100, "{steps} steps were failed");
-    assert!(journal.projection_text().unwrap().contains("60"));
+    for key in plain_and_sealed() {
+        let folder = tempfile::tempdir().unwrap();
+        let mut journal = journal(&folder, key.as_ref());
+        act(&mut journal, 75).unwrap();
+        let steps = fail_each(&mut journal, |j| j.undo(NOW).map(drop));
+        assert!(steps > 100, "{steps} steps were failed");
+        assert!(journal.projection_text().unwrap().contains("60"));
+    }
 }
 
 #[test]
 fn a_merge_is_done_whole_or_not_at_all() {
-    let other = tempfile::tempdir().unwrap();
-    let folder = tempfile::tempdir().unwrap();
-    let changes = {
-        let mut journal = Journal::open(&other.path().join("j"), "two", NOW).unwrap().journal;
-        act(&mut journal, 90).unwrap();
-        journal.changes().unwrap()
-    };
-    let mut journal = journal(&folder);
-    let steps = fail_each(&mut journal, |j| j.merge(&changes, NOW).map(drop));
-    assert!(steps > 100, "{steps} steps were failed");
+    for key in plain_and_sealed() {
+        let other = tempfile::tempdir().unwrap();
+        let folder = tempfile::tempdir().unwrap();
+        let changes = {
+            let mut journal = Journal::open(&other.path().join("j"), "two", NOW).unwrap().journal;
+            act(&mut journal, 90).unwrap();
+            journal.changes().unwrap()
+        };
+        let mut journal = journal(&folder, key.as_ref());
+        let steps = fail_each(&mut journal, |j| j.merge(&changes, NOW).map(drop));
+        assert!(steps > 100, "{steps} steps were failed");
+    }
 }
 
 #[test]
 fn a_commit_that_fails_leaves_everything_as_it_was() {
-    let folder = tempfile::tempdir().unwrap();
-    let mut journal = journal(&folder);
-    let before = whole_state(&journal);
-    journal.connection_mut().commit_hook(Some(|| true)).unwrap();
-    assert!(act(&mut journal, 75).is_err());
-    journal.connection_mut().commit_hook(None::<fn() -> bool>).unwrap();
-    assert_eq!(whole_state(&journal), before);
-    act(&mut journal, 75).unwrap();
+    for key in plain_and_sealed() {
+        let folder = tempfile::tempdir().unwrap();
+        let mut journal = journal(&folder, key.as_ref());
+        let before = whole_state(&journal);
+        journal.connection_mut().commit_hook(Some(|| true)).unwrap();
+        assert!(act(&mut journal, 75).is_err());
+        journal.connection_mut().commit_hook(None::<fn() -> bool>).unwrap();
+        assert_eq!(whole_state(&journal), before);
+        act(&mut journal, 75).unwrap();
+    }
 }
 
 #[test]
@@ -208,6 +227,25 @@ fn a_migration_from_the_fourth_schema_stopped_half_way_can_be_begun_again() {
     in_the_way("DROP TABLE secret");
     assert_eq!(Journal::open(&path, "one", NOW).unwrap().journal.secret("opens").unwrap(), None);
     assert!(version() > 4);
+}
+
+#[test]
+fn a_migration_from_the_seventh_schema_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-7.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    in_the_way("ALTER TABLE record ADD COLUMN pain TEXT");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    let version = || -> i64 {
+        rusqlite::Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |r| r.get(0)).unwrap()
+    };
+    assert_eq!(version(), 7, "it still is what it was");
+    in_the_way("ALTER TABLE record DROP COLUMN pain");
+    let journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert_eq!(journal.sessions_with_pain(Instant::from_unix_milliseconds(0), NOW, 50).unwrap().len(), 2);
+    assert!(version() > 7);
 }
 
 #[test]

@@ -178,6 +178,48 @@ fn a_file_of_the_fourth_schema_gets_a_place_for_keys_that_stay_here() {
     assert!(!journal.changes().unwrap().iter().any(|c| c.value.contains("first")), "it is no change");
 }
 
+#[test]
+fn a_file_of_the_seventh_schema_gets_which_sessions_hurt_and_says_the_same() {
+    let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-7.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    let hurt = |journal: &Journal| -> Vec<String> {
+        let rows = journal.sessions_with_pain(Instant::from_unix_milliseconds(0), NOW.plus(Span::hours(24)), 50);
+        rows.unwrap().into_iter().map(|row| row.subject).collect()
+    };
+    // One said in a mark, one in a field of its own, one of which nothing was said.
+    assert_eq!(hurt(&journal), ["s-1", "s-3"]);
+    let set = |journal: &mut Journal, field: &str, value: serde_json::Value| {
+        journal.act("enter", "s-3", NOW, |w| w.set("s-3", field, &value)).unwrap();
+    };
+    set(&mut journal, "pain_left_letdown", serde_json::Value::Null);
+    assert_eq!(hurt(&journal), ["s-1"]);
+    set(&mut journal, "marks/b", json!({ "at": "2026-02-25T06:05:00+01:00", "zone": "Europe/Berlin", "does": "pain" }));
+    assert_eq!(hurt(&journal), ["s-1", "s-3"]);
+    let kept = journal.projection_text().unwrap();
+    journal.rebuild().unwrap();
+    assert_eq!(journal.projection_text().unwrap(), kept);
+    journal.undo(NOW).unwrap();
+    assert_eq!(hurt(&journal), ["s-1"]);
+    // While it runs it is none of them; once it has ended it is.
+    let at = |time: &str| json!({ "at": format!("2026-02-25T{time}:00+01:00"), "zone": "Europe/Berlin" });
+    journal
+        .act("start", "s-4", NOW, |w| {
+            w.set("s-4", "kind", &json!("session"))?;
+            w.set("s-4", "started", &at("07:00"))?;
+            w.set("s-4", "marks/a", &json!({ "at": at("07:01")["at"], "zone": "Europe/Berlin", "does": "pain" }))
+        })
+        .unwrap();
+    assert_eq!(hurt(&journal), ["s-1"]);
+    journal.act("finish", "s-4", NOW, |w| w.set("s-4", "ended", &at("07:20"))).unwrap();
+    assert_eq!(hurt(&journal), ["s-1", "s-4"]);
+    let kept = journal.projection_text().unwrap();
+    journal.rebuild().unwrap();
+    assert_eq!(journal.projection_text().unwrap(), kept);
+}
+
 /// A key that is lost opens nothing any more: it is salvaged with the rest.
 #[test]
 fn keys_are_salvaged_from_a_damaged_file_or_its_backup() {

@@ -10,6 +10,8 @@
 
 mod bad_input;
 mod damaged_file;
+mod desk_keeps;
+mod epochs;
 mod every_step_fails;
 mod exchange_file;
 mod hostile;
@@ -17,4 +19,5 @@ mod incoming_file;
 mod kept_inputs;
 mod killed;
 mod locked_full_newer;
+mod sealed;
 mod trace_file;

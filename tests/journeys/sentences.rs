@@ -134,6 +134,8 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "caseload-",
         "desk-",
         "erasing-",
+        "recovery-",
+        "sealed-detail-",
         "removing-",
         "table-",
         "caution-",

@@ -261,7 +261,7 @@ pub fn signed_family(bytes: &[u8]) {
                 assert_eq!(read.header.signing_key.as_deref(), Some(key), "only under its own key");
                 JOURNAL.with_borrow_mut(|(_, journal)| {
                     let (merged, _) = journal.would_merge(&read.changes, NOW).expect("no fault");
-                    let counted = merged.taken + merged.known + merged.other + merged.ahead;
+                    let counted = merged.taken + merged.known + merged.other + merged.erased + merged.ahead;
                     assert_eq!(counted, read.changes.len() as u64);
                 });
             }

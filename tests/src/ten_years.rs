@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use drawwell_core::app::App;
-use drawwell_core::journal::{Change, Dot, Stamp};
+use drawwell_core::journal::{Change, Dot, Key, Stamp};
 use drawwell_core::screen::shapes::{Clock, Opening};
 use drawwell_core::time::{Instant, Moment, Span, Zone};
 use drawwell_core::trouble::Trouble;
@@ -18,6 +18,12 @@ pub fn clock(at: Instant) -> Clock {
 pub fn open(path: &Path) -> Result<App, Trouble> {
     let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
     App::open(path.to_owned(), opening, &clock(END))
+}
+
+/// The same over a record that is sealed, or moved under its key now.
+pub fn open_with_key(path: &Path, key: Option<&Key>) -> Result<App, Trouble> {
+    let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
+    App::open_with_key(path.to_owned(), key.cloned(), opening, &clock(END))
 }
 
 /// When the ten years end.

@@ -19,7 +19,7 @@ use crate::{
 };
 
 /// Drawing needs all of these; opening a window another Java may be missing for.
-pub(crate) const DRAWS: &[Tool] = &[Tool::Java, Tool::Maven, Tool::Drawing, Tool::Fonts];
+pub(crate) const DRAWS: &[Tool] = &[Tool::Make, Tool::Java, Tool::Maven, Tool::Drawing, Tool::Fonts];
 
 /// Everything the window needs, from the core on, in the profile that the tests are built
 /// in too: what one of them built, the other has.

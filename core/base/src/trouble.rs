@@ -20,6 +20,8 @@ pub enum Kind {
     Newer,
     /// The file is damaged.
     Damaged,
+    /// The record is sealed, and not with the key that was given.
+    Locked,
     /// The file is not there, or may not be read.
     Missing,
     /// A fault of the program itself.

@@ -12,8 +12,10 @@ const HALF_MADE: &str = ".half-";
 const LETTERS: usize = 32;
 /// So end files that nobody takes for whole.
 const UNFINISHED: &str = ".part";
-/// How an SQLite file begins, and with it a record.
-const STORE: &[u8] = b"SQLite format 3\0";
+/// How a record begins that is not sealed: as every SQLite file.
+pub const PLAIN_STORE: &[u8; 16] = b"SQLite format 3\0";
+/// How a record begins that is sealed.
+pub const SEALED_STORE: &[u8; 4] = b"DrWl";
 
 /// Makes a file that is not there yet, for the person alone.
 ///
@@ -130,5 +132,25 @@ pub fn whole_or_not<T>(
 fn is_record(path: &Path) -> bool {
     let mut beginning = [0_u8; 16];
     let plain = std::fs::metadata(path).is_ok_and(|meta| meta.is_file());
-    plain && File::open(path).and_then(|mut file| file.read_exact(&mut beginning)).is_ok() && beginning == STORE
+    plain
+        && File::open(path).and_then(|mut file| file.read_exact(&mut beginning)).is_ok()
+        && (beginning == *PLAIN_STORE || beginning.starts_with(SEALED_STORE))
+}
+
+/// Overwrites a file with zeros down to the disk, and removes it.
+///
+/// # Errors
+/// Where it can't be written or removed.
+pub fn wipe(path: &Path) -> std::io::Result<()> {
+    let mut file = OpenOptions::new().write(true).open(path)?;
+    let mut left = file.metadata()?.len();
+    let zeros = [0_u8; 1 << 16];
+    while left > 0 {
+        let part = zeros.get(..usize::try_from(left).unwrap_or(zeros.len()).min(zeros.len())).unwrap_or(&zeros);
+        file.write_all(part)?;
+        left -= part.len() as u64;
+    }
+    file.sync_all()?;
+    drop(file);
+    std::fs::remove_file(path)
 }

@@ -39,6 +39,7 @@ removing-written = What you wrote of it: notes, the next visit, plans
 removing-files = Files that came or went, wherever you saved them
 removing-family = The family’s own record on its phone
 removing-do = Remove it
+reason-salvaged = The record here was damaged; what could be read was kept. Ask the family to share again
 reason-cannot-be-read = The record here can’t be read; open its file again
 reason-now = Emergency
 reason-today = Today

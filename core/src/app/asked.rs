@@ -64,7 +64,7 @@ impl App {
             What::Card(card) => match card.whose {
                 Whose::Consultant => self.keep_card(&card, present),
                 Whose::Phone => {
-                    self.know_phone(&card.signing_key)?;
+                    self.know_phone(&card.signing_key, &card.sealing_key)?;
                     self.tell("phone-known", crate::screen::shapes::Tone::Quiet);
                     Ok(vec![buzz("card-in")])
                 }

@@ -52,7 +52,9 @@ impl Changes {
             | Event::Undo
             | Event::Redo => Self::Night,
             // What is asked for here changes it when it comes.
-            Event::PickRecord
+            Event::MakeRecovery
+            | Event::SealWithCode
+            | Event::PickRecord
             | Event::PickTrace { .. }
             | Event::LookAround
             | Event::LeaveLookAround

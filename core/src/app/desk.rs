@@ -9,7 +9,7 @@ use serde_json::json;
 use super::state::{buzz, App, Present};
 use crate::gather::Shared;
 use crate::guidance::{CaseloadRules, Rules};
-use crate::journal::Writing;
+use crate::journal::{Key, Writing};
 use crate::record::{text, Fields, Kind, RULES, SETTINGS};
 use crate::screen::shapes::{Clock, Effect, Event, Opening, Place};
 use crate::screen::View;
@@ -19,8 +19,8 @@ use crate::trouble::{Kind as TroubleKind, Trouble};
 
 impl App {
     /// Opens the record of a consultant's desk.
-    pub(crate) fn open_desk(path: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
-        let mut app = Self::open(path, opening, clock)?;
+    pub(crate) fn open_desk(path: PathBuf, key: Option<Key>, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
+        let mut app = Self::open_with_key(path, key, opening, clock)?;
         app.purpose = For::Desk;
         app.places = vec![Place::Desk];
         Ok(app)
@@ -29,11 +29,12 @@ impl App {
     /// Opens a family's record to be read: nothing in it can be changed here.
     pub(crate) fn open_to_read(
         path: PathBuf,
+        key: Option<Key>,
         opening: Opening,
         shared: Shared,
         clock: &Clock,
     ) -> Result<Self, Trouble> {
-        let mut app = Self::open(path, opening, clock)?;
+        let mut app = Self::open_with_key(path, key, opening, clock)?;
         app.purpose = For::Reading(shared);
         app.places = vec![Place::Supply { days: crate::screen::SUPPLY_SPAN }];
         Ok(app)
@@ -153,40 +154,5 @@ impl App {
         })?;
         self.go(Place::Plan { id });
         Ok(vec![buzz("add")])
-    }
-}
-
-/// The desk has no places at its foot: the families stand beside it.
-pub(super) fn without_places(mut screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {
-    let frame = screen.frame_mut();
-    frame.places.clear();
-    frame.notices.retain(|notice| notice.key != "caution");
-    screen
-}
-
-/// Closes every action of a screen that would change a record that is only read.
-pub(super) fn closed(screen: crate::screen::shapes::Screen) -> crate::screen::shapes::Screen {
-    let Ok(mut value) = serde_json::to_value(&screen) else { return screen };
-    close(&mut value);
-    serde_json::from_value(value).unwrap_or(screen)
-}
-
-fn close(value: &mut serde_json::Value) {
-    match value {
-        serde_json::Value::Array(all) => all.iter_mut().for_each(close),
-        serde_json::Value::Object(all) => {
-            // An action is what has an event and may be open.
-            let changes = match (all.get("event"), all.get("open")) {
-                (Some(event), Some(serde_json::Value::Bool(_))) => {
-                    serde_json::from_value::<Event>(event.clone()).is_ok_and(|event| !Changes::of(&event).only_reads())
-                }
-                _ => false,
-            };
-            if changes {
-                all.insert("open".to_owned(), serde_json::Value::Bool(false));
-            }
-            all.values_mut().for_each(close);
-        }
-        _ => {}
     }
 }

@@ -1,7 +1,7 @@
 //! Erasing the person's own record from this device.
 
 use super::state::{App, Present};
-use crate::journal::{erase_files, Journal};
+use crate::journal::{files, Journal};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::trouble::Trouble;
 
@@ -10,12 +10,20 @@ impl App {
     /// empty one. What was handed out before is beyond reach, and the page said so.
     pub(super) fn erase(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
         drop(self.journal.take());
-        let erased = erase_files(&self.path);
+        let erased = files::erase(&self.path);
+        let device = if self.named_by_key { "" } else { self.opening.device.as_str() };
         // Whatever could not be removed, there is a record to go on with.
-        let mut journal = Journal::open(&self.path, &self.opening.device, present.now)?.journal;
+        let mut journal = Journal::open_with_key(&self.path, device, self.key.as_ref(), present.now)?.journal;
         // What was erased had its numbers: others may know them.
-        journal.write_under_a_new_name(&self.opening.device, present.now)?;
+        if !self.named_by_key {
+            journal.write_under_a_new_name(&self.opening.device, present.now)?;
+        }
         self.journal = Some(journal);
+        if self.named_by_key {
+            // Its keys went with it, and its name with them.
+            self.opening.device.clear();
+            self.name_by_key(false, present.now)?;
+        }
         erased?;
         self.places = vec![Place::Now];
         (self.report, self.awaits, self.passphrase, self.waits) = (None, None, None, None);

@@ -60,6 +60,7 @@ impl App {
     /// there is none of, `trouble-no-press` for a sheet where no press was handed in, and what
     /// sealing refuses.
     pub fn export(&mut self, what: &Export, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
+        self.not_locked()?;
         let (present, _) = Present::read(clock);
         self.mended(present, |app| app.write(what, file, present))?;
         self.tell(

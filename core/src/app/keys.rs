@@ -13,6 +13,9 @@ const SIGNS: &str = "signs";
 /// And those of the family's other phones, which are public.
 const PHONES: &str = "phones";
 
+/// And what they open with.
+const PHONES_OPEN: &str = "phones-open";
+
 impl App {
     /// Own keys, made where they are first asked for.
     pub(crate) fn own_keys(&mut self) -> Result<OwnKeys, Trouble> {
@@ -31,8 +34,19 @@ impl App {
         Ok(kept.split_whitespace().map(str::to_owned).collect())
     }
 
-    /// From here on files that a phone signed are the family's own.
-    pub(super) fn know_phone(&mut self, signing_key: &str) -> Result<(), Trouble> {
+    /// What the family's other phones open with, so that a plan opens on each of them.
+    pub(super) fn phones_open(&self) -> Result<Vec<String>, Trouble> {
+        let kept = self.journal()?.secret(PHONES_OPEN)?.unwrap_or_default();
+        Ok(kept.split_whitespace().map(str::to_owned).collect())
+    }
+
+    /// From here on files that a phone signed are the family's own, and plans are sealed for it.
+    pub(super) fn know_phone(&mut self, signing_key: &str, sealing_key: &str) -> Result<(), Trouble> {
+        let mut open = self.phones_open()?;
+        if !open.iter().any(|known| known == sealing_key) && open.len() < limits::PHONES {
+            open.push(sealing_key.to_owned());
+            self.journal_mut()?.set_secret(PHONES_OPEN, &open.join(" "))?;
+        }
         let mut phones = self.phones()?;
         if !phones.iter().any(|known| known == signing_key) {
             phones.push(signing_key.to_owned());

@@ -229,21 +229,25 @@ impl App {
     pub(super) fn plan_file(&mut self, plan: &str, present: Present) -> Result<Vec<u8>, Trouble> {
         let (kind, fields) = self.journal()?.record(plan)?.ok_or_else(missing)?;
         let family = text(&fields, "plan_for").filter(|_| kind == Kind::Plan).ok_or_else(missing)?.to_owned();
-        let mut sealing_key = None;
+        let mut sealing_keys: Vec<String> = Vec::new();
         for row in self.journal()?.of_kind(Kind::CaseFamily)? {
             let case = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields).unwrap_or_default();
             if text(&case, "family") == Some(family.as_str()) {
-                sealing_key = text(&case, "sealing_key").map(str::to_owned);
+                // Every phone of the family; one of before said only its own.
+                let keys = text(&case, "sealing_keys").or(text(&case, "sealing_key")).unwrap_or_default();
+                sealing_keys = keys.split_whitespace().map(str::to_owned).collect();
             }
         }
-        let sealing_key = sealing_key.ok_or_else(|| Trouble::bad("sealing_key", "plan-no-key"))?;
+        if sealing_keys.is_empty() {
+            return Err(Trouble::bad("sealing_key", "plan-no-key"));
+        }
         let from = self.own_card()?.name;
         let parts: Vec<Fields> =
             crate::gather::plan::parts_of_plan(self.journal()?, plan)?.into_iter().map(|(_, fields)| fields).collect();
         let made = self.read(present)?.present();
         let keys = self.own_keys()?;
         let revision = self.next_revision(plan)?;
-        plan::write(plan, &fields, &parts, &Addressee { family, sealing_key, from, revision }, &keys, &made)
+        plan::write(plan, &fields, &parts, &Addressee { family, sealing_keys, from, revision }, &keys, &made)
     }
 
     /// Adds a part to a plan on the desk, and opens it.

@@ -16,6 +16,10 @@ impl App {
     /// # Errors
     /// Where the event can't be done: the record is as it was.
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<Update, Trouble> {
+        if self.locked {
+            let effects = self.react_locked(&event, clock)?;
+            return Ok(Update { screen: self.here(clock)?, effects });
+        }
         self.may(&event)?;
         let (present, known_zone) = Present::read(clock);
         self.let_go_of_what_was_said();
@@ -55,6 +59,10 @@ impl App {
                 Ok(Vec::new())
             }
             Event::Back => {
+                if self.places.last() == Some(&Place::Recovery) {
+                    // The code was shown, and is nowhere any more.
+                    self.offered = None;
+                }
                 if self.places.len() > 1 {
                     self.places.pop();
                 }
@@ -134,6 +142,8 @@ impl App {
             }
             Event::ChooseRule { part, rule } => self.choose_rule(&part, &rule, present),
             Event::EraseRecord => self.erase(present),
+            Event::MakeRecovery => self.make_recovery(),
+            Event::SealWithCode => self.seal_with_code(present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
             Event::AlarmsAre { exact, shown } => {
                 self.alarms = AlarmsAre { exact, shown };

@@ -45,6 +45,7 @@ impl App {
             signing_key: Some(keys.signing_key()?),
             next_signing_key: None,
             phones: self.phones()?,
+            phones_open: self.phones_open()?,
             left_out: SharePart::ALL.iter().filter(|p| left_out.has(**p)).map(|p| p.name().to_owned()).collect(),
             says: self.texts.say("not-a-diagnosis-share"),
         };
@@ -127,7 +128,7 @@ impl App {
         if self.journal()?.is_empty()? {
             let merged = self.journal_mut()?.begin_with(&changes, present.now)?;
             if let Some(key) = &header.signing_key {
-                self.know_phone(key)?;
+                self.know_phone(key, &header.sealing_key)?;
             }
             return self.report_merged(merged, present);
         }
@@ -135,8 +136,12 @@ impl App {
             return Err(Trouble::bad("", "family-file-of-another"));
         }
         let key = header.signing_key.ok_or_else(|| Trouble::bad("", "family-file-unsigned"))?;
-        if self.own_keys()?.signing_key()? != key && !self.phones()?.contains(&key) {
-            return Err(Trouble::bad("", "family-file-stranger"));
+        if self.own_keys()?.signing_key()? != key {
+            if !self.phones()?.contains(&key) {
+                return Err(Trouble::bad("", "family-file-stranger"));
+            }
+            // A phone that was known before phones said what they open with.
+            self.know_phone(&key, &header.sealing_key)?;
         }
         let (merged, differences) = self.journal_mut()?.would_merge(&changes, present.now)?;
         if differences.is_empty() {

@@ -1,6 +1,6 @@
 //! Where the person is, shown.
 
-use super::desk;
+use super::closing;
 use super::state::{App, For, Present};
 use crate::gather::caution as cautions;
 use crate::screen::shapes::{Clock, Place, Screen};
@@ -23,6 +23,9 @@ impl App {
         place: &Place,
         clock: &Clock,
     ) -> Result<Screen, Trouble> {
+        if self.locked {
+            return self.show_locked(clock);
+        }
         let (present, _) = Present::read(clock);
         let card = match (&self.purpose, place) {
             (For::Desk | For::Own, Place::OwnCard) => Some(self.own_card()?),
@@ -41,8 +44,8 @@ impl App {
         })?;
         self.worked_out = worked_out;
         Ok(match self.purpose {
-            For::Reading(_) => desk::closed(screen),
-            For::Desk => desk::without_places(screen),
+            For::Reading(_) => closing::closed(screen),
+            For::Desk => closing::without_places(screen),
             For::Own => screen,
         })
     }
@@ -82,5 +85,15 @@ impl App {
                 shown => return shown,
             }
         }
+    }
+
+    /// The page, whatever place is asked for.
+    fn show_locked(&mut self, clock: &Clock) -> Result<Screen, Trouble> {
+        let (present, _) = Present::read(clock);
+        let mut view = self.view(present)?;
+        view.locked = true;
+        let mut screen = closing::without_places(crate::screen::show(&view, &Place::Recovery)?);
+        screen.frame_mut().back = None;
+        Ok(screen)
     }
 }

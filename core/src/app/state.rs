@@ -4,7 +4,7 @@ use super::press::Press;
 use crate::gather::Record;
 use crate::gather::Shared;
 use crate::journal::Change;
-use crate::journal::{Journal, KeptDay, Salvaged};
+use crate::journal::{Journal, KeptDay, Key, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Opening, Place, Tone};
 use crate::screen::Asked;
 use crate::screen::Opens;
@@ -23,7 +23,13 @@ pub struct App {
     /// None only after a damaged file could not be set aside.
     pub(super) journal: Option<Journal>,
     pub(super) path: PathBuf,
+    /// What the record is sealed with, as the host keeps it.
+    pub(super) key: Option<Key>,
     pub(super) opening: Opening,
+    /// It waits for its recovery code.
+    pub(super) locked: bool,
+    /// The host named no device: it is named after its key.
+    pub(super) named_by_key: bool,
     pub(super) texts: Texts,
     /// Where the person is; the last is shown, the ones before lead back.
     pub(super) places: Vec<Place>,
@@ -70,6 +76,8 @@ impl Present {
 
 /// Key of the notice about a salvaged file.
 pub(super) const SALVAGED: &str = "salvaged";
+/// Key of the notice that the record was moved under its key.
+pub(super) const SEALED_NOW: &str = "sealed-now";
 
 pub(super) fn buzz(key: &str) -> Effect {
     Effect::Buzz { key: key.to_owned() }
@@ -154,7 +162,7 @@ impl App {
         deed: impl FnOnce(&mut Self) -> Result<T, Trouble>,
     ) -> Result<T, Trouble> {
         match deed(self) {
-            Err(trouble) if trouble.kind == Kind::Damaged => {
+            Err(trouble) if trouble.kind == Kind::Damaged && !self.locked => {
                 let salvaged = self.mend(present.now)?;
                 self.tell_salvaged(&salvaged);
                 Err(Trouble::new(Kind::Damaged, "trouble-damaged-mended"))
@@ -165,7 +173,7 @@ impl App {
 
     pub(super) fn mend(&mut self, now: Instant) -> Result<Salvaged, Trouble> {
         drop(self.journal.take());
-        let opened = Journal::mend(&self.path, &self.opening.device, now)?;
+        let opened = Journal::mend_with_key(&self.path, &self.opening.device, self.key.as_ref(), now)?;
         self.journal = Some(opened.journal);
         opened.salvaged.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-fault"))
     }
@@ -173,7 +181,7 @@ impl App {
     /// What was said after the last event; what was found in the opening stays until it is
     /// put away.
     pub(crate) fn let_go_of_what_was_said(&mut self) {
-        self.said.retain(|said| said.key == SALVAGED);
+        self.said.retain(|said| [SALVAGED, SEALED_NOW].contains(&said.key));
     }
 
     pub(super) fn tell(&mut self, key: &'static str, tone: Tone) {
@@ -215,5 +223,23 @@ impl App {
             For::Desk => Place::Desk,
             For::Reading(_) => Place::Supply { days: crate::screen::SUPPLY_SPAN },
         }
+    }
+
+    /// Whether it waits for its recovery code.
+    pub fn is_locked(&self) -> bool {
+        self.locked
+    }
+
+    /// Refuses what a record does that is not open.
+    pub(crate) fn not_locked(&self) -> Result<(), Trouble> {
+        match self.locked {
+            true => Err(Trouble::new(Kind::Locked, "trouble-no-key")),
+            false => Ok(()),
+        }
+    }
+
+    /// What the record is sealed with as it is open now.
+    pub fn key_in_use(&self) -> Option<Key> {
+        self.journal.as_ref().and_then(|journal| journal.key().cloned())
     }
 }

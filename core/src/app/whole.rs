@@ -4,7 +4,7 @@ use std::io::BufRead;
 use std::path::Path;
 
 use super::state::{buzz, App, Present};
-use crate::journal::{self, Health};
+use crate::journal::{self, Health, Key};
 use crate::limits;
 use crate::screen::shapes::{Clock, Effect, Tone, Update};
 use crate::share::sealed::{self, card::Card};
@@ -38,6 +38,7 @@ impl App {
     /// # Errors
     /// Where it is no file of ours, or nothing of it can be taken.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
+        self.not_locked()?;
         self.let_go_of_what_was_said();
         if self.opening.look_around {
             return self.begin_to_look_around(file, clock);
@@ -122,7 +123,10 @@ impl App {
     /// # Errors
     /// As [`look_after`].
     pub fn tend(&mut self, clock: &Clock) -> Result<Update, Trouble> {
-        let outcome = look_after(&self.path, clock);
+        if self.is_locked() {
+            return Ok(Update { screen: self.here(clock)?, effects: Vec::new() });
+        }
+        let outcome = look_after(&self.path, self.key_in_use().as_ref(), clock);
         self.looked_after(outcome, clock)
     }
 
@@ -137,6 +141,9 @@ impl App {
     /// What was found, where it is damage: it is mended then, and told.
     pub fn looked_after(&mut self, outcome: Result<Health, Trouble>, clock: &Clock) -> Result<Update, Trouble> {
         let (present, _) = Present::read(clock);
+        if self.is_locked() {
+            return Ok(Update { screen: self.here(clock)?, effects: Vec::new() });
+        }
         match self.mended(present, |_| outcome)? {
             Health::ProjectionWrong => self.journal_mut()?.rebuild()?,
             Health::Sound | Health::Damaged => {}
@@ -150,12 +157,12 @@ impl App {
 ///
 /// # Errors
 /// Where the copy can't be made, or the record is damaged.
-pub fn look_after(path: &Path, clock: &Clock) -> Result<Health, Trouble> {
+pub fn look_after(path: &Path, key: Option<&Key>, clock: &Clock) -> Result<Health, Trouble> {
     let (present, _) = Present::read(clock);
-    if journal::backup::back_up(path, present.now)?.is_none() {
+    if journal::backup::back_up(path, key, present.now)?.is_none() {
         return Ok(Health::Sound);
     }
-    match journal::verify(path)? {
+    match journal::verify(path, key)? {
         Health::Damaged => Err(Trouble::new(crate::trouble::Kind::Damaged, "trouble-damaged")),
         other => Ok(other),
     }

@@ -1,12 +1,12 @@
 //! The families' journals: a file each, opened to be read, merged into, and erased.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use super::state::{as_of, present, Beside, Caseload, Found, Opened, FOLDER};
 use crate::app::App;
 use crate::gather::reasons::Reason;
 use crate::gather::{Record, Shared};
-use crate::journal::{erase_files, Journal};
+use crate::journal::{self, files, Journal};
 use crate::record::{moment, text, Kind};
 use crate::screen::shapes::{Clock, Place};
 use crate::screen::View;
@@ -21,6 +21,11 @@ impl Caseload {
     /// The journal of a family, by what it goes by among all.
     pub(super) fn path_of(&self, family: &str) -> PathBuf {
         self.folder.join(FOLDER).join(format!("{START}{family}{ENDING}"))
+    }
+
+    /// Opens a family's journal with the desk's key.
+    pub(super) fn open_journal(&self, path: &Path, now: Instant) -> Result<journal::Opened, Trouble> {
+        Journal::open_with_key(path, &self.opening.device, self.key.as_ref(), now)
     }
 
     /// What a record on the desk says of a family: what it goes by, and when it shared last.
@@ -44,7 +49,7 @@ impl Caseload {
         if self.opened.as_ref().is_none_or(|opened| opened.id != id) {
             let at = as_of(clock, shared.as_ref());
             let shared = self.shared()?;
-            let app = App::open_to_read(self.path_of(&family), self.opening.clone(), shared, &at)?;
+            let app = App::open_to_read(self.path_of(&family), self.key.clone(), self.opening.clone(), shared, &at)?;
             let app = match self.press {
                 Some(press) => app.with_press(press),
                 None => app,
@@ -111,14 +116,19 @@ impl Caseload {
     fn reasons_of(&self, family: &str, kit: &Shared, at: &Clock) -> Result<Vec<Reason>, Trouble> {
         let now = Instant::from_unix_milliseconds(at.unix_milliseconds);
         // A damaged journal is a reason for a look, and no reason for the others to wait.
-        let journal = match Journal::open(&self.path_of(family), &self.opening.device, now) {
+        let journal = match self.open_journal(&self.path_of(family), now) {
             Ok(opened) => opened.journal,
             Err(trouble) => return Ok(vec![Reason::CannotBeRead(trouble.key)]),
         };
         let (_, zone) = present(at);
         let mut record = Record::new(&journal, now, zone)?;
         record.shared = Some(kit);
-        super::reasons::of(&View::new(record, self.texts()), &kit.rules)
+        let mut reasons = super::reasons::of(&View::new(record, self.texts()), &kit.rules)?;
+        // What the family shares after that brings all of it again.
+        if files::set_aside_last(&self.path_of(family)).is_some_and(|damaged| damaged >= now) {
+            reasons.insert(0, Reason::Salvaged);
+        }
+        Ok(reasons)
     }
 
     /// Removes a family from this machine for good: its journal with all copies, and what
@@ -128,7 +138,7 @@ impl Caseload {
         if self.opened.as_ref().is_some_and(|opened| opened.id == id) {
             self.opened = None;
         }
-        erase_files(&self.path_of(&family))?;
+        files::erase(&self.path_of(&family))?;
         self.desk.erase_case(id, clock)?;
         self.found.remove(id);
         self.beside = Beside::Desk;

@@ -12,37 +12,58 @@ mod reasons;
 mod showing;
 mod state;
 mod take_in;
+mod tend;
 
 use std::collections::{BTreeMap, VecDeque};
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use crate::app::App;
 use crate::app::Press;
 use crate::gather::Shared;
+use crate::journal::Key;
 use crate::private_file;
 use crate::screen::shapes::{CaseloadUpdate, Clock, Effect, Event, Export, Opening};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub use crate::gather::reasons::{Rank, Reason};
-pub use crate::journal::erase_files;
 pub use state::Caseload;
 use state::{Beside, DESK, FOLDER};
+pub use tend::{Tended, Tending};
+
+/// Where in a folder a desk keeps its own journal.
+pub fn desk_record(folder: &Path) -> PathBuf {
+    folder.join(DESK)
+}
 
 impl Caseload {
+    /// What the desk's own journal is sealed with as it is open now.
+    pub fn key_in_use(&self) -> Option<Key> {
+        self.desk.key_in_use()
+    }
+
     /// Opens the caseload in a folder, making it where there is none.
     ///
     /// # Errors
     /// Where the folder can't be written or the desk's journal can't be opened.
     pub fn open(folder: PathBuf, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
+        Self::open_with_key(folder, None, opening, clock)
+    }
+
+    /// The same, with the key that everything in the folder is sealed with.
+    ///
+    /// # Errors
+    /// As there.
+    pub fn open_with_key(folder: PathBuf, key: Option<Key>, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
         let closed = private_file::create_folder(&folder);
         closed
             .and_then(|()| private_file::create_folder(&folder.join(FOLDER)))
             .map_err(|_| Trouble::new(TroubleKind::ReadOnly, "trouble-read-only"))?;
-        let desk = App::open_desk(folder.join(DESK), opening.clone(), clock)?;
+        let desk = App::open_desk(folder.join(DESK), key.clone(), opening.clone(), clock)?;
         let opening = Opening { device: desk.device().to_owned(), ..opening };
         Ok(Self {
             folder,
+            key,
             opening,
             desk,
             beside: Beside::Desk,
@@ -67,6 +88,8 @@ impl Caseload {
     /// Where the event can't be done: nothing is changed by it.
     pub fn update(&mut self, event: Event, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         let effects = match event {
+            // Nothing is open but the page that asks for its recovery code.
+            event if self.desk.is_locked() => self.desk.update(event, clock)?.effects,
             Event::OpenFamily { family } => {
                 self.open_family(&family, clock)?;
                 Vec::new()
@@ -103,7 +126,19 @@ impl Caseload {
             }
             event => self.beside_app().update(event, clock)?.effects,
         };
+        self.follow_the_key();
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects })
+    }
+
+    /// Once the desk's own journal is open, or sealed, the families' are with the same key.
+    fn follow_the_key(&mut self) {
+        let key = self.desk.key_in_use();
+        if key != self.key && !self.desk.is_locked() {
+            self.key = key;
+            self.opened = None;
+            self.found.clear();
+            self.opening.device = self.desk.device().to_owned();
+        }
     }
 
     /// Writes what an [`Effect::HandOver`] asked a place for.

@@ -4,6 +4,7 @@ use crate::app::Press;
 use crate::app::{App, Present};
 use crate::gather::reasons::Reason;
 use crate::gather::Shared;
+use crate::journal::Key;
 use crate::screen::shapes::{Clock, Opening};
 use crate::text::Texts;
 use crate::time::{Instant, Moment, Zone};
@@ -33,6 +34,8 @@ pub(super) struct Opened {
 #[derive(Debug)]
 pub struct Caseload {
     pub(super) folder: PathBuf,
+    /// What the desk's journal and the families' are sealed with.
+    pub(super) key: Option<Key>,
     pub(super) opening: Opening,
     pub(super) desk: App,
     pub(super) beside: Beside,

@@ -6,8 +6,7 @@ use serde_json::json;
 
 use super::state::{as_of, present, Beside, Caseload};
 use crate::gather::{self, Record};
-use crate::journal::erase_files;
-use crate::journal::Journal;
+use crate::journal::{files, Journal};
 use crate::limits;
 use crate::record::{text, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadUpdate, Clock, Event, Place};
@@ -24,6 +23,8 @@ const NOT_ONE: &str = "family-file-not-one";
 /// The keys of a family, as they are pinned.
 struct Pinned {
     sealing: String,
+    /// Those of all its phones.
+    sealing_all: String,
     signing: String,
 }
 
@@ -43,6 +44,7 @@ impl Caseload {
     /// Those of [`sealed::open`] and [`family_file::read`], or that nothing of it could be
     /// taken; nothing was changed then.
     pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.desk.not_locked()?;
         self.let_go_of_what_was_said();
         let whole = sealed::read_whole(file)?;
         match self.take(whole, clock)? {
@@ -64,6 +66,7 @@ impl Caseload {
     /// # Errors
     /// Those of [`Self::bring_in`] but for that one.
     pub fn take_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.desk.not_locked()?;
         let whole = sealed::read_whole(file)?;
         if !sealed::is_sealed(&whole) {
             // Anybody may have put it there. One that is no family's is passed over.
@@ -160,9 +163,9 @@ impl Caseload {
         self.let_go_of(&header.family)?;
         // What came before was signed by nobody: it gives way.
         if pinned.is_some() && self.is_by_nobody(&header.family)? {
-            erase_files(&path)?;
+            files::erase(&path)?;
         }
-        let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        let mut journal = self.open_journal(&path, now)?.journal;
         let merged = journal.merge(&changes, now)?;
         keep_days(&journal, &as_of(clock, Some(&header.made)))?;
         drop(journal);
@@ -203,7 +206,19 @@ impl Caseload {
         let next = header.next_signing_key.as_ref().unwrap_or(key);
         let mut signing: Vec<&str> = vec![next];
         signing.extend(header.phones.iter().map(String::as_str).filter(|phone| phone != next));
-        Ok(Some(Pinned { sealing: header.sealing_key.clone(), signing: signing.join(" ") }))
+        // What one phone does not know of the others another has said before.
+        let before = known.as_ref().and_then(|case| text(case, "sealing_keys")).unwrap_or_default();
+        let mut sealing: Vec<&str> = vec![&header.sealing_key];
+        for key in header.phones_open.iter().map(String::as_str).chain(before.split_whitespace()) {
+            if !sealing.contains(&key) && sealing.len() <= limits::PHONES {
+                sealing.push(key);
+            }
+        }
+        Ok(Some(Pinned {
+            sealing: header.sealing_key.clone(),
+            sealing_all: sealing.join(" "),
+            signing: signing.join(" "),
+        }))
     }
 
     fn is_by_nobody(&self, family: &str) -> Result<bool, Trouble> {
@@ -231,7 +246,7 @@ impl Caseload {
         }
         let family = name(number);
         let path = self.path_of(&family);
-        let mut journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        let mut journal = self.open_journal(&path, now)?.journal;
         let report = exchange::begin_with(&mut journal, &mut &*plain, now);
         match report {
             Ok(report) if report.taken > 0 => {
@@ -244,7 +259,7 @@ impl Caseload {
             }
             other => {
                 drop(journal);
-                erase_files(&path)?;
+                files::erase(&path)?;
                 Err(other.err().unwrap_or(why))
             }
         }
@@ -295,6 +310,7 @@ impl Caseload {
                 w.set(&id, "shared", &made.to_json())?;
                 if let Some(pinned) = pinned {
                     w.set(&id, "sealing_key", &json!(pinned.sealing))?;
+                    w.set(&id, "sealing_keys", &json!(pinned.sealing_all))?;
                     w.set(&id, "signing_keys", &json!(pinned.signing))?;
                 }
             }
@@ -309,7 +325,7 @@ impl Caseload {
         if !path.exists() {
             return Err(Trouble::new(TroubleKind::Missing, "trouble-no-such-record"));
         }
-        let journal = Journal::open(&path, &self.opening.device, now)?.journal;
+        let journal = self.open_journal(&path, now)?.journal;
         let settings = journal.record(crate::record::SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         let name = text(&settings, "sheet_name").map(|name| names::shown(name).chars().take(80).collect());
         Ok(name)

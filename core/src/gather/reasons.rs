@@ -12,6 +12,8 @@ use crate::trouble::Trouble;
 pub enum Reason {
     /// The record on this machine can't be read.
     CannotBeRead(&'static str),
+    /// The record on this machine was damaged since it was shared; what could be read was kept.
+    Salvaged,
     /// A caution stands.
     Caution {
         /// The caution.
@@ -61,7 +63,7 @@ impl Reason {
                 Urgency::Soon => 2,
                 Urgency::Consultant => 4,
             },
-            Self::CannotBeRead(_) => 3,
+            Self::CannotBeRead(_) | Self::Salvaged => 3,
             Self::PumpBelow { .. } => 5,
             Self::Was { .. } => 6,
             Self::Gap { .. } => 7,

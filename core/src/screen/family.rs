@@ -55,7 +55,11 @@ fn record(view: &View<'_>) -> ListGroup {
     ListGroup {
         key: "record".to_owned(),
         title: words.say("group-record"),
-        rows: vec![fact("record-here", words.say("record-here-detail")), fact("backup", backup)],
+        rows: vec![
+            fact("record-here", words.say("record-here-detail")),
+            super::recovery::row(view),
+            fact("backup", backup),
+        ],
         empty: String::new(),
         add: vec![
             Action::new("hand-over-record", words.say("hand-over-record"), Event::Export { what: Export::Record })

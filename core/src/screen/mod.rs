@@ -21,6 +21,7 @@ mod labels;
 mod plan;
 mod readings;
 mod ready;
+mod recovery;
 mod report;
 mod running;
 mod said;
@@ -41,6 +42,7 @@ mod welcome;
 mod words;
 
 pub(crate) use caution::{over_said as caution_became, title as caution_title};
+pub(crate) use recovery::RECOVERY_CODE;
 pub use said::Said;
 pub(crate) use scale::amount_of;
 pub(crate) use tab::{Opens, SUPPLY_SPAN};
@@ -80,6 +82,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Plan { id } => plan::show(view, id),
         Place::PlanRules { part } => plan::show_rules(view, part),
         Place::Erasing => erasing::show(view),
+        Place::Recovery => recovery::show(view),
         Place::Compare { days } => supply::show_compared(view, *days),
         Place::Tables => visit::show_tables(view),
         Place::Desk => caseload::show_desk(view),

@@ -30,6 +30,7 @@ impl Tab {
             | Place::Plan { .. }
             | Place::PlanRules { .. }
             | Place::Erasing
+            | Place::Recovery
             | Place::Tables
             | Place::Consultant { .. }
             | Place::Sharing
@@ -101,6 +102,7 @@ impl Opens {
             | Place::Plan { .. }
             | Place::PlanRules { .. }
             | Place::Erasing
+            | Place::Recovery
             | Place::Tables
             | Place::Sharing
             | Place::OwnCard

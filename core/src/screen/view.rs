@@ -34,6 +34,8 @@ pub struct View<'a> {
     pub offered: Option<&'a str>,
     /// The consultant's own card, where it is asked for.
     pub own_card: Option<Card>,
+    /// Whether the record is sealed, and its key is not there.
+    pub locked: bool,
     /// Whether this is the record of a consultant's desk.
     pub desk: bool,
     /// On the desk, the record that a plan is written for, as it was shared last.
@@ -78,6 +80,7 @@ impl<'a> View<'a> {
             asked: None,
             offered: None,
             own_card: None,
+            locked: false,
             desk: false,
             family: None,
         }

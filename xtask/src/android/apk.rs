@@ -18,7 +18,7 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
     if !words.is_empty() {
         return Err(Stop::new("cargo xtask apk"));
     }
-    machine::need(places, &[Tool::Java, Tool::Maven, Tool::Resources, Tool::Alignment, Tool::Signature])?;
+    machine::need(places, &[Tool::Make, Tool::Java, Tool::Maven, Tool::Resources, Tool::Alignment, Tool::Signature])?;
     if let Some(lacking) = native::lacking(places) {
         return Err(Stop::new(format!("no package is made: {lacking}")));
     }

@@ -46,6 +46,13 @@ pub(super) fn of(tool: Tool) -> From {
         Tool::Deny => return From::Crate { name: "cargo-deny", version: "0.20.2", features: "default" },
         Tool::Notices => return From::Crate { name: "cargo-about", version: "0.9.3", features: "cli" },
         Tool::Bom => return From::Crate { name: "cargo-cyclonedx", version: "0.5.9", features: "default" },
+        Tool::Make => Names {
+            apt: &["make", "perl"],
+            dnf: &["make", "perl-core"],
+            pacman: &["make", "perl"],
+            brew: &["make", "perl"],
+            winget: &["StrawberryPerl.StrawberryPerl"],
+        },
         Tool::Python => Names {
             apt: &["python3", "python3-venv"],
             dnf: &["python3"],

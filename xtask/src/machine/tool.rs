@@ -30,6 +30,7 @@ tools! {
     Deny "cargo-deny",
     Notices "cargo-about",
     Bom "cargo-cyclonedx",
+    Make "make and Perl, which OpenSSL is built with",
     Python "Python 3 with venv",
     Node "Node.js with npm",
     Poppler "poppler (pdftotext, pdftoppm)",
@@ -55,6 +56,12 @@ impl Tool {
             Self::Deny => answers(process::cargo(places).args(["deny", "--version"])),
             Self::Notices => answers(process::cargo(places).args(["about", "--version"])),
             Self::Bom => answers(process::cargo(places).args(["cyclonedx", "--version"])),
+            Self::Make => {
+                // OpenSSL's own set-up asks for modules that a bare Perl has not.
+                let perl =
+                    answers(Command::new("perl").args(["-MIPC::Cmd", "-MFindBin", "-MFile::Compare", "-e", "1"]));
+                perl && (cfg!(windows) || answers(Command::new("make").arg("--version")))
+            }
             Self::Python => answers(Command::new(python::SYSTEM).args(["-c", "import venv, ensurepip"])),
             Self::Node => answers(Command::new("npm").arg("--version")),
             Self::Poppler => answers(Command::new("pdftotext").arg("-v")),

@@ -39,7 +39,7 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
     if !words.is_empty() {
         return Err(Stop::new("cargo xtask package"));
     }
-    machine::need(places, &[Tool::Notices, Tool::Bom])?;
+    machine::need(places, &[Tool::Make, Tool::Notices, Tool::Bom])?;
     for made in make(places, Core::Release)? {
         println!("{}", made.display());
     }

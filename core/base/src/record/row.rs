@@ -22,4 +22,6 @@ pub struct Row {
     pub lacks: bool,
     /// Taken out by the person.
     pub taken_out: bool,
+    /// A session that has ended and of which pain was said, in fields of its own or in a mark.
+    pub pain: bool,
 }

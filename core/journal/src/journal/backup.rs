@@ -4,10 +4,10 @@ use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use rusqlite::backup::Backup;
-use rusqlite::{Connection, OpenFlags};
+use rusqlite::Connection;
 
-use super::beside::beside;
-use super::Journal;
+use super::files::{beside, copies, made_at, BACKUP};
+use super::{store, Journal, Key};
 use crate::private_file;
 use crate::time::{Instant, Span};
 use crate::trouble::{Kind, Trouble};
@@ -17,57 +17,23 @@ pub const KEPT_BACKUPS: usize = 5;
 /// No copy is made sooner than this after the last.
 pub const APART: Span = Span::hours(6);
 
-/// Ahead of now by more, a copy's name is wrong.
-const CLOCKS_DIFFER: Span = Span::minutes(10);
-
-const ENDING: &str = ".backup-";
-
-/// The copies beside a journal, newest first. Those that are named ahead of now were made by a
-/// clock that was wrong, and count as the oldest.
-pub(super) fn copies(path: &Path, now: Option<Instant>) -> Vec<PathBuf> {
-    let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) else {
-        return Vec::new();
-    };
-    let prefix = format!("{name}{ENDING}");
-    let mut found: Vec<(i64, PathBuf)> = std::fs::read_dir(folder)
-        .into_iter()
-        .flatten()
-        .flatten()
-        .filter_map(|entry| {
-            let name = entry.file_name();
-            let made: i64 = name.to_str()?.strip_prefix(&prefix)?.parse().ok()?;
-            Some((made, entry.path()))
-        })
-        .collect();
-    let latest = now.map_or(i64::MAX, |now| now.plus(CLOCKS_DIFFER).unix_milliseconds());
-    found.sort_by_key(|(made, _)| (*made > latest, std::cmp::Reverse(*made)));
-    found.into_iter().map(|(_, path)| path).collect()
-}
-
-fn made_at(path: &Path) -> Option<Instant> {
-    let name = path.file_name()?.to_str()?;
-    let (_, made) = name.rsplit_once(ENDING)?;
-    Some(Instant::from_unix_milliseconds(made.parse().ok()?))
-}
-
 /// Copies the journal at a path if the last copy is old enough. Reads through
 /// a connection of its own, so that taps go on meanwhile.
 ///
 /// # Errors
 /// Where the copy can't be made.
-pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
+pub fn back_up(path: &Path, key: Option<&Key>, now: Instant) -> Result<Option<PathBuf>, Trouble> {
     if let Some(last) = copies(path, Some(now)).first().and_then(|p| made_at(p)) {
         let since = now.since(last);
         if since >= Span::milliseconds(0) && since < APART {
             return Ok(None);
         }
     }
-    let source = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
-    source.busy_timeout(Duration::from_secs(2))?;
+    let source = store::once_more(path, key)?;
     let failed = |_| Trouble::new(Kind::Full, "trouble-disk");
     let (_, half_made) = private_file::half_made_beside(path).map_err(failed)?;
-    let target = beside(path, &format!("{ENDING}{}", now.unix_milliseconds()));
-    let result = copy(&source, &half_made);
+    let target = beside(path, &format!("{BACKUP}{}", now.unix_milliseconds()));
+    let result = copy(&source, &half_made, key);
     if let Err(trouble) = result {
         std::fs::remove_file(&half_made).ok();
         return Err(trouble);
@@ -81,8 +47,8 @@ pub fn back_up(path: &Path, now: Instant) -> Result<Option<PathBuf>, Trouble> {
     Ok(Some(target))
 }
 
-fn copy(source: &Connection, target: &Path) -> Result<(), Trouble> {
-    let mut copy = Connection::open(target)?;
+fn copy(source: &Connection, target: &Path, key: Option<&Key>) -> Result<(), Trouble> {
+    let mut copy = store::to_fill(target, key)?;
     Backup::new(source, &mut copy)?.run_to_completion(2000, Duration::ZERO, None)?;
     let sound: String = copy.query_row("PRAGMA quick_check(1)", [], |r| r.get(0))?;
     if sound != "ok" {
@@ -98,7 +64,7 @@ impl Journal {
     /// # Errors
     /// Where the copy can't be made.
     pub fn back_up(&self, now: Instant) -> Result<Option<PathBuf>, Trouble> {
-        back_up(&self.path, now)
+        back_up(&self.path, self.key.as_ref(), now)
     }
 
     /// The copies of this journal, newest first.

@@ -1,15 +1,60 @@
 //! Erasing for good. Changes are never changed, but a person may ask that nothing of them
 //! stays: then all that was ever said of a record goes, and its room in the file with it.
 
-use rusqlite::params;
-use std::path::Path;
+use std::collections::BTreeSet;
 
-use super::Journal;
+use rusqlite::{params, Connection};
+use serde_json::Value;
+
+use super::{Difference, Journal};
 use crate::time::Instant;
-use crate::trouble::{Kind, Trouble};
+use crate::trouble::Trouble;
 
 /// The field that says that a subject was erased: so its numbers are not used again.
-const ERASED: &str = "erased";
+pub(super) const ERASED: &str = "erased";
+
+/// The subjects that were erased here or on another device.
+pub(super) fn erased(store: &Connection) -> Result<BTreeSet<String>, Trouble> {
+    let mut statement = store.prepare_cached("SELECT subject FROM field WHERE field = ?1 AND value = 'true'")?;
+    let found = statement.query_map(params![ERASED], |row| row.get(0))?.collect::<Result<_, _>>()?;
+    Ok(found)
+}
+
+/// Whether a subject was erased.
+pub(super) fn is_erased(store: &Connection, subject: &str) -> Result<bool, Trouble> {
+    let sql = "SELECT EXISTS(SELECT 1 FROM field WHERE subject = ?1 AND field = ?2 AND value = 'true')";
+    Ok(store.prepare_cached(sql)?.query_row(params![subject, ERASED], |row| row.get(0))?)
+}
+
+/// Takes away what is here of subjects that another device has erased; what went, where it is to
+/// be told.
+pub(super) fn follow(store: &Connection, subjects: &[&str], tells: bool) -> Result<Vec<Difference>, Trouble> {
+    let mut went = Vec::new();
+    for subject in subjects {
+        if tells {
+            let mut statement = store.prepare_cached(
+                "SELECT field, value FROM field WHERE subject = ?1 AND NOT (field = ?2) AND NOT (value = 'null')",
+            )?;
+            let mut rows = statement.query(params![subject, ERASED])?;
+            while let Some(row) = rows.next()? {
+                let value = row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?;
+                went.push(Difference {
+                    subject: (*subject).to_owned(),
+                    field: row.get(0)?,
+                    before: serde_json::from_str(value).unwrap_or(Value::Null),
+                    after: Value::Null,
+                });
+            }
+        }
+        store.execute("DELETE FROM change WHERE subject = ?1 AND NOT (field = ?2)", params![subject, ERASED])?;
+        store.execute("DELETE FROM taken WHERE subject = ?1", params![subject])?;
+        store.execute("DELETE FROM act WHERE subject = ?1", params![subject])?;
+    }
+    if !subjects.is_empty() {
+        super::projection::rebuild(store)?;
+    }
+    Ok(went)
+}
 
 impl Journal {
     /// Erases everything that was ever said of some subjects, with what undo still knew of
@@ -21,7 +66,7 @@ impl Journal {
         // Said after them, so that this device's numbers go on from here.
         self.quiet_act(now, |w| {
             for subject in subjects {
-                w.set(subject, ERASED, &serde_json::Value::Bool(true))?;
+                w.set(subject, ERASED, &Value::Bool(true))?;
             }
             Ok(())
         })?;
@@ -39,34 +84,5 @@ impl Journal {
             std::fs::remove_file(backup).ok();
         }
         Ok(())
-    }
-}
-
-/// Erases a journal's file and everything beside it that was made from it: its log, its
-/// backups, what was set aside.
-///
-/// # Errors
-/// Where a file can't be removed; it is tried with all of them first.
-pub fn erase_files(path: &Path) -> Result<(), Trouble> {
-    let failed = || Trouble::new(Kind::ReadOnly, "trouble-cannot-erase");
-    let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) else {
-        return Err(failed());
-    };
-    let mut all_gone = true;
-    for entry in std::fs::read_dir(folder).into_iter().flatten().flatten() {
-        let beside = entry.file_name();
-        let Some(beside) = beside.to_str() else { continue };
-        let made_from_it = beside == name
-            || ["-wal", "-shm", "-journal", ".backup-", ".damaged-", ".half-"]
-                .iter()
-                .any(|ending| beside.strip_prefix(name).is_some_and(|rest| rest.starts_with(ending)));
-        if made_from_it {
-            all_gone &= std::fs::remove_file(entry.path()).is_ok();
-        }
-    }
-    if all_gone {
-        Ok(())
-    } else {
-        Err(failed())
     }
 }

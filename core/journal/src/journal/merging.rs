@@ -9,6 +9,7 @@ use rusqlite::{params, Connection};
 use serde_json::Value;
 
 use super::act::ActKind;
+use super::erase::{self, ERASED};
 use super::{fold, row_number, Change, Difference, Journal, Stamp, Writing};
 use crate::limits;
 use crate::time::{Instant, Span};
@@ -24,6 +25,8 @@ pub struct Merged {
     /// Changes whose name is here with other content, or that say they are this device's and are
     /// not: they were left.
     pub other: u64,
+    /// Changes of what was erased: they were left, and what they say stays gone.
+    pub erased: u64,
     /// Changes that are dated more than a day ahead of now: they were left until then.
     pub ahead: u64,
 }
@@ -85,10 +88,12 @@ impl Journal {
         let store = self.begin()?;
         let mut writing = Writing::begin(&store, &device, now)?;
         let first = writing.sequence() + 1;
-        let (merged, differences) = take_all(&store, &mut writing, changes, From::Others, true)?;
+        let (merged, mut differences) = take_all(&store, &mut writing, changes, From::Others, true)?;
         writing.project()?;
         if !differences.is_empty() {
             super::act::keep(&store, ActKind::Undoable, name, "", writing.device(), (first, writing.sequence()))?;
+            let gone = erase::erased(&store)?;
+            differences.retain(|difference| !gone.contains(&difference.subject));
             super::act::keep_taken(&store, &differences)?;
         }
         store.commit()?;
@@ -122,6 +127,7 @@ fn take_all(
     let mut merged = Merged::default();
     let mut ahead = Span::milliseconds(0);
     let mut touched: BTreeMap<(&str, &str), Vec<&Change>> = BTreeMap::new();
+    let gone = erase::erased(store)?;
     for change in changes {
         let foreign = from == From::Others;
         if foreign && change.stamp >= latest {
@@ -132,6 +138,10 @@ fn take_all(
         let key = (change.subject.as_str(), change.field.as_str());
         if foreign && change.dot.device == writing.device() && fold::change(store, &change.dot)?.is_none() {
             merged.other += 1;
+            continue;
+        }
+        if change.field != ERASED && gone.contains(&change.subject) {
+            merged.erased += 1;
             continue;
         }
         if change.dot.sequence > limits::NUMBERS || change.dot.sequence < 1 {
@@ -155,11 +165,15 @@ fn take_all(
     }
     let awaiting = fold::any_awaited(store)?;
     let mut differences = Vec::new();
+    let mut gone_now = Vec::new();
     for ((subject, field), new) in touched {
         let value = || Ok::<_, Trouble>(fold::standing(store, subject, field)?.map(|standing| standing.value));
         let before = if tells { value()? } else { None };
         fold::fold(store, (subject, field), &new, awaiting)?;
         writing.touch(subject, field);
+        if field == ERASED && !gone.contains(subject) {
+            gone_now.push(subject);
+        }
         let after = if tells { value()? } else { None };
         if before != after {
             let read = |json: Option<String>| json.and_then(|json| serde_json::from_str(&json).ok());
@@ -171,6 +185,11 @@ fn take_all(
             });
         }
     }
+    gone_now.retain(|subject| erase::is_erased(store, subject).unwrap_or(false));
+    let went = erase::follow(store, &gone_now, tells)?;
+    // What went does not come back, and is not said to have come in.
+    differences.retain(|difference| !gone_now.contains(&difference.subject.as_str()));
+    differences.extend(went);
     store.execute(
         "UPDATE clock SET stamp = max(stamp, ?1), ahead_milliseconds = max(ahead_milliseconds, ?2)",
         params![writing.stamp().raw(), ahead.in_milliseconds()],

@@ -4,30 +4,39 @@
 //! changes, days, and the changes themselves. Changes are the truth; records
 //! and day rollups are a projection of them, written in the same transaction,
 //! and can be rebuilt at any time with the same result. Read [`change`] first,
-//! then [`fold`], [`writing`] and [`projection`].
+//! then [`fold`], [`writing`] and [`projection`]. On the disk: [`store`] opens every
+//! connection, [`files`] knows every file of a record, [`seal`] moves one that is not
+//! sealed under its [`key`], [`recover`] keeps what can be read of a damaged one.
 
 pub mod act;
 pub mod backup;
-mod beside;
 mod built;
 pub mod change;
 pub mod clock;
 mod erase;
+pub mod files;
 mod fold;
 mod follow;
+mod identify;
+mod image;
+mod key;
+mod memory;
 mod merging;
 mod open;
 mod opening;
 mod place;
 pub mod projection;
 mod reading;
+pub mod recover;
 mod removals;
 mod restamp;
 mod row_number;
 mod runs;
-pub mod salvage;
 mod schema;
+mod seal;
 mod secrets;
+mod since;
+mod store;
 mod undo;
 mod verify;
 mod writing;
@@ -37,14 +46,17 @@ pub use act::{Act, Difference};
 pub use backup::KEPT_BACKUPS;
 pub use change::{Change, Dot, GONE};
 pub use clock::Stamp;
-pub use erase::erase_files;
+pub use identify::is_sealed;
+pub use key::Key;
 pub use merging::Merged;
 pub use opening::Opened;
 pub use projection::DayRollup;
 pub use reading::{Head, LateEdit};
+pub use recover::Salvaged;
 pub use removals::KeptDay;
 pub use runs::Ran;
-pub use salvage::Salvaged;
+pub use since::Seen;
+pub use store::opens;
 pub use verify::{verify, Health};
 pub use writing::Writing;
 
@@ -59,6 +71,8 @@ use crate::trouble::Trouble;
 pub struct Journal {
     connection: rusqlite::Connection,
     path: PathBuf,
+    /// What it is sealed with; nothing of one that is not.
+    key: Option<Key>,
     device: String,
     /// Opened where nothing can be written.
     read_only: bool,
@@ -73,6 +87,11 @@ impl Journal {
     /// The name under which this device writes.
     pub fn device(&self) -> &str {
         &self.device
+    }
+
+    /// What it is sealed with; nothing of one that is not.
+    pub fn key(&self) -> Option<&Key> {
+        self.key.as_ref()
     }
 
     /// Whether it can only be read: on a disk that is full or may not be written.

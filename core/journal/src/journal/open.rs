@@ -1,14 +1,11 @@
 //! Opening a file that is sound: made where there is none, brought up to date where it is
 //! older, refused politely where it is newer.
 
-use super::beside::beside;
 use std::path::Path;
-use std::time::Duration;
 
-use rusqlite::config::DbConfig;
-use rusqlite::{params, Connection, OpenFlags, OptionalExtension};
+use rusqlite::{params, Connection, OptionalExtension};
 
-use super::{follow, place, row_number, schema, Journal, Stamp};
+use super::{files, follow, memory, place, row_number, schema, store, Journal, Key, Stamp};
 use crate::limits;
 use crate::private_file;
 use crate::time::Instant;
@@ -27,25 +24,23 @@ impl Journal {
         Ok(())
     }
 
+    /// An empty journal in memory, in place of one that can't be opened; nothing is written in it.
+    pub fn stand_in(path: &Path, now: Instant) -> Result<Self, Trouble> {
+        let mut connection = memory::in_memory()?;
+        schema::migrate(&mut connection, 0)?;
+        follow::follow_the_data(&mut connection)?;
+        own_name(&connection, "", path, now)?;
+        connection.pragma_update(None, "query_only", true)?;
+        Ok(Self { connection, path: path.to_owned(), key: None, device: UNNAMED.to_owned(), read_only: true })
+    }
+
     /// Opens a file that is sound; damage is an error.
-    pub(super) fn open_sound(path: &Path, device: &str, now: Instant) -> Result<Self, Trouble> {
-        refuse_truncated(path)?;
-        // Made here, it is the person's alone before anything is in it; its log follows it.
-        private_file::create_new(path).ok();
-        let mut connection = Connection::open(path)?;
-        connection.busy_timeout(Duration::from_secs(2))?;
-        let version = schema::version(&connection)?;
-        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
-        connection.set_prepared_statement_cache_capacity(64);
-        connection.pragma_update(None, "journal_mode", "WAL")?;
-        connection.pragma_update(None, "synchronous", "FULL")?;
-        connection.pragma_update(None, "foreign_keys", true)?;
-        connection.pragma_update(None, "trusted_schema", false)?;
-        connection.pragma_update(None, "cache_size", -8000)?;
+    pub(super) fn open_sound(path: &Path, device: &str, key: Option<&Key>, now: Instant) -> Result<Self, Trouble> {
+        let (mut connection, version) = store::to_write(path, key)?;
         schema::migrate(&mut connection, version)?;
         follow::follow_the_data(&mut connection)?;
         let device = own_name(&connection, device, path, now)?;
-        let journal = Self { connection, path: path.to_owned(), device, read_only: false };
+        let journal = Self { connection, path: path.to_owned(), key: key.cloned(), device, read_only: false };
         journal.touch_every_table()?;
         private_file::close_to_others(path, 0o600);
         private_file::sweep(path);
@@ -55,29 +50,18 @@ impl Journal {
     /// Opens a file that can't be written, on a disk that is full or may not be: what is in it
     /// can be read. What its log still holds can't be without writing, and then nothing is shown
     /// rather than less.
-    pub(super) fn open_to_read(path: &Path) -> Result<Self, Trouble> {
+    pub(super) fn open_to_read(path: &Path, key: Option<&Key>) -> Result<Self, Trouble> {
         let cannot = || Trouble::new(Kind::ReadOnly, "trouble-read-only");
-        let log = beside(path, "-wal");
-        if std::fs::metadata(log).is_ok_and(|log| log.is_file() && log.len() > 0) {
+        if files::has_a_log(path) {
             return Err(cannot());
         }
-        let mut address = String::from("file:");
-        for byte in path.to_str().ok_or_else(cannot)?.bytes() {
-            match byte {
-                byte if byte.is_ascii_alphanumeric() || b"/.-_".contains(&byte) => address.push(char::from(byte)),
-                byte => address.push_str(&format!("%{byte:02X}")),
-            }
-        }
-        address.push_str("?mode=ro&immutable=1");
-        let flags = OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_URI | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-        let connection = Connection::open_with_flags(address, flags)?;
+        let key = key.filter(|_| files::tell(path, None) != files::Is::Plain);
+        let connection = store::to_read(path, key)?;
         if schema::version(&connection)? != schema::VERSION {
             return Err(cannot());
         }
-        connection.set_prepared_statement_cache_capacity(64);
-        connection.pragma_update(None, "trusted_schema", false)?;
         let device = connection.query_row("SELECT device FROM clock", [], |row| row.get(0))?;
-        let journal = Self { connection, path: path.to_owned(), device, read_only: true };
+        let journal = Self { connection, path: path.to_owned(), key: key.cloned(), device, read_only: true };
         journal.touch_every_table()?;
         Ok(journal)
     }
@@ -171,9 +155,14 @@ impl Journal {
     }
 }
 
-/// A name of this device that was not used before.
+/// A name of this device that was not used before: two that begin anew at one moment, or under a
+/// clock that was set back, are not to give out the same numbers.
 pub(super) fn again(device: &str, now: Instant) -> String {
-    format!("{device}.{}", now.unix_milliseconds())
+    let mut bytes = [0_u8; 8];
+    match getrandom::fill(&mut bytes) {
+        Ok(()) => format!("{device}.{:016x}", u64::from_be_bytes(bytes)),
+        Err(_) => format!("{device}.{}", now.unix_milliseconds()),
+    }
 }
 
 /// So many numbers are left where a device goes on under another name.
@@ -205,35 +194,4 @@ pub(super) fn write_under(connection: &Connection, name: &str, now: Instant) -> 
 
 pub(super) fn not_a_record() -> Trouble {
     Trouble::new(Kind::BadInput, "trouble-not-a-record")
-}
-
-/// A file shorter than its own header says has lost its end. Only where no
-/// write-ahead log could still bring that end.
-fn refuse_truncated(path: &Path) -> Result<(), Trouble> {
-    use std::io::Read;
-    let Ok(mut file) = std::fs::File::open(path) else { return Ok(()) };
-    let length = file.metadata().map(|m| m.len()).unwrap_or(0);
-    if length == 0 || !path.is_file() {
-        return Ok(());
-    }
-    let mut header = [0_u8; 100];
-    let damaged = || Err(Trouble::new(Kind::Damaged, "trouble-damaged"));
-    if file.read_exact(&mut header).is_err() {
-        return damaged();
-    }
-    let log = beside(path, "-wal");
-    if std::fs::metadata(log).map(|m| m.len() > 0).unwrap_or(false) {
-        return Ok(());
-    }
-    let be = |range: std::ops::Range<usize>| {
-        header.get(range).unwrap_or_default().iter().fold(0_u64, |n, b| n << 8 | u64::from(*b))
-    };
-    let page = match be(16..18) {
-        1 => 65_536,
-        size => size,
-    };
-    if page * be(28..32) > length {
-        return damaged();
-    }
-    Ok(())
 }

@@ -44,3 +44,12 @@ pub(super) fn remember(store: &Connection, path: &Path) -> Result<(), Trouble> {
     }
     Ok(())
 }
+
+/// Says in a copy of the store, under the name it is attached by, that it lies in another file
+/// and is the same record still.
+pub(super) fn move_to(store: &Connection, copy: &str, path: &Path) -> Result<(), Trouble> {
+    if let Some(now) = mark(path) {
+        store.execute(&format!("UPDATE {copy}.place SET mark = ?1"), params![now])?;
+    }
+    Ok(())
+}

@@ -102,39 +102,52 @@ pub(super) fn day_start(store: &Connection) -> Result<DayStart, Trouble> {
 
 /// A subject's fields that say something; marks only where asked for.
 pub(super) fn fields(store: &Connection, subject: &str, with_marks: bool) -> Result<Fields, Trouble> {
+    fields_and_pain(store, subject, with_marks).map(|(fields, _)| fields)
+}
+
+/// The same, and whether pain was said in any of them: marks are looked at for that alone, since
+/// every screen asks for sessions with pain.
+fn fields_and_pain(store: &Connection, subject: &str, with_marks: bool) -> Result<(Fields, bool), Trouble> {
+    let mut pain = false;
     let mut statement = store.prepare_cached("SELECT field, value FROM field WHERE subject = ?1 ORDER BY field")?;
     let mut rows = statement.query(params![subject])?;
     let mut fields = Fields::new();
     while let Some(row) = rows.next()? {
         let key = row.get_ref(0)?.as_str().map_err(rusqlite::Error::from)?;
+        let json = row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?;
+        pain |= match key.starts_with(MARKS) {
+            true => json.contains("\"pain\""),
+            false => key.starts_with("pain_") && json != "null",
+        };
         if !with_marks && key.starts_with(MARKS) {
             continue;
         }
-        let json = row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?;
         if let Ok(value) = serde_json::from_str::<Value>(json) {
             if !value.is_null() {
                 fields.insert(key.to_owned(), value);
             }
         }
     }
-    Ok(fields)
+    Ok((fields, pain))
 }
 
-fn row_of(subject: &str, fields: &Fields, start: DayStart) -> Option<Row> {
+fn row_of(subject: &str, fields: &Fields, pain: bool, start: DayStart) -> Option<Row> {
     let kind = Kind::named(text(fields, "kind")?)?;
     let at = kind.time_field().and_then(|key| moment(fields, key));
     let taken_out = flag(fields, "taken_out");
     let session = (kind == Kind::Session).then(|| Session::read(subject, fields));
     let until = session.as_ref().and_then(|s| s.ended.as_ref()).map(|m| m.instant());
+    let running = !taken_out && session.as_ref().is_some_and(Session::is_running);
     Some(Row {
         subject: subject.to_owned(),
         kind,
         at: at.as_ref().map(|m| m.instant()),
         until,
         day: at.as_ref().map(|m| LocalDay::of(m, start)),
-        running: !taken_out && session.as_ref().is_some_and(Session::is_running),
+        running,
         lacks: !taken_out && session.as_ref().is_some_and(|s| !s.is_running() && s.lacks_amount()),
         taken_out,
+        pain: kind == Kind::Session && !running && pain,
     })
 }
 
@@ -144,8 +157,8 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
     let mut days = BTreeSet::new();
     for subject in subjects {
         let before = row(store, subject)?;
-        let fields = fields(store, subject, false)?;
-        let after = row_of(subject, &fields, start);
+        let (fields, pain) = fields_and_pain(store, subject, false)?;
+        let after = row_of(subject, &fields, pain, start);
         for seen in [&before, &after].into_iter().flatten() {
             if seen.kind == Kind::Session {
                 days.extend(seen.day);
@@ -172,10 +185,11 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
 fn write_row(store: &Connection, row: &Row) -> Result<(), Trouble> {
     store
         .prepare_cached(
-            "INSERT INTO record(subject, kind, at, until, day, running, lacks, taken_out)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
+            "INSERT INTO record(subject, kind, at, until, day, running, lacks, taken_out, pain)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)
              ON CONFLICT(subject) DO UPDATE SET kind = excluded.kind, at = excluded.at, until = excluded.until,
-             day = excluded.day, running = excluded.running, lacks = excluded.lacks, taken_out = excluded.taken_out",
+             day = excluded.day, running = excluded.running, lacks = excluded.lacks, taken_out = excluded.taken_out,
+             pain = excluded.pain",
         )?
         .execute(params![
             row.subject,
@@ -186,12 +200,13 @@ fn write_row(store: &Connection, row: &Row) -> Result<(), Trouble> {
             row.running,
             row.lacks,
             row.taken_out,
+            row.pain,
         ])?;
     Ok(())
 }
 
 /// The columns of a row, in the order of [`read_row`].
-pub(super) const ROW_COLUMNS: &str = "subject, kind, at, until, day, running, lacks, taken_out";
+pub(super) const ROW_COLUMNS: &str = "subject, kind, at, until, day, running, lacks, taken_out, pain";
 
 pub(super) fn read_row(row: &rusqlite::Row<'_>) -> rusqlite::Result<Option<Row>> {
     let time = |ms: i64| (ms != NO_TIME).then_some(Instant::from_unix_milliseconds(ms));
@@ -205,6 +220,7 @@ pub(super) fn read_row(row: &rusqlite::Row<'_>) -> rusqlite::Result<Option<Row>>
         running: row.get(5)?,
         lacks: row.get(6)?,
         taken_out: row.get(7)?,
+        pain: row.get(8)?,
     }))
 }
 

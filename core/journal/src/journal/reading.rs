@@ -5,7 +5,7 @@ use rusqlite::{params, OptionalExtension};
 use super::change::read_dots;
 use super::{fold, projection, row_number, Change, DayRollup, Journal, Row};
 use crate::quantity::{Quantity, Volume};
-use crate::record::{Fields, Kind, MARKS};
+use crate::record::{Fields, Kind};
 use crate::time::{DayStart, Instant, LocalDay, Span};
 use crate::trouble::Trouble;
 
@@ -166,17 +166,10 @@ impl Journal {
     /// # Errors
     /// Where the store can't be read.
     pub fn sessions_with_pain(&self, from: Instant, to: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
-        /// The first text behind all that begin as a mark does.
-        const MARKS_END: &str = "marks0";
-        let said = "SELECT 1 FROM field AS f WHERE f.subject = record.subject AND f.field";
         self.rows(
-            &format!(
-                "subject IN (SELECT subject FROM record WHERE kind = 'session' AND taken_out = 0 AND running = 0
-                             AND at BETWEEN ?1 AND ?2 ORDER BY at DESC LIMIT ?3)
-                 AND (EXISTS({said} BETWEEN 'pain_' AND 'pain_~' AND f.value <> 'null')
-                      OR EXISTS({said} >= '{MARKS}' AND f.field < '{MARKS_END}' AND instr(f.value, '\"pain\"') > 0))
-                 ORDER BY at, subject"
-            ),
+            "subject IN (SELECT subject FROM record WHERE kind = 'session' AND taken_out = 0 AND running = 0
+                         AND at BETWEEN ?1 AND ?2 ORDER BY at DESC LIMIT ?3)
+             AND pain = 1 ORDER BY at, subject",
             params![from.unix_milliseconds(), to.unix_milliseconds(), most],
         )
     }

@@ -14,7 +14,7 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection, supply, kit, secrets, super::built::table, trust];
+const STEPS: &[Step] = &[truth, projection, supply, kit, secrets, super::built::table, trust, pain];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;
@@ -169,6 +169,12 @@ fn trust(store: &Transaction<'_>) -> Result<(), Trouble> {
             mark TEXT NOT NULL
         ) STRICT;",
     )?;
+    Ok(())
+}
+
+/// Whether pain was said of a session: the caution line of every screen asks for it.
+fn pain(store: &Transaction<'_>) -> Result<(), Trouble> {
+    store.execute_batch("ALTER TABLE record ADD COLUMN pain INTEGER NOT NULL DEFAULT 0;")?;
     Ok(())
 }
 

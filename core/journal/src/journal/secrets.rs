@@ -1,9 +1,7 @@
 //! What stays on this device: secret keys. No change, and so never merged, never in a file
 //! that leaves; only the backups beside the record have it too.
 
-use std::path::Path;
-
-use rusqlite::{params, Connection, OpenFlags, OptionalExtension};
+use rusqlite::{params, OptionalExtension};
 
 use super::Journal;
 use crate::trouble::Trouble;
@@ -46,18 +44,5 @@ impl Journal {
         store.execute("INSERT OR REPLACE INTO secret(name, value) VALUES (?1, ?2)", params![name, value])?;
         store.commit()?;
         Ok(())
-    }
-
-    /// Takes what another file still has and this one has not; what can't be read is left.
-    pub(super) fn take_secrets_from(&mut self, file: &Path) {
-        let Ok(other) = Connection::open_with_flags(file, OpenFlags::SQLITE_OPEN_READ_WRITE) else { return };
-        other.pragma_update(None, "writable_schema", true).ok();
-        let Ok(mut statement) = other.prepare("SELECT name, value FROM secret") else { return };
-        let Ok(rows) = statement.query_map([], |row| Ok((row.get::<_, String>(0)?, row.get::<_, String>(1)?))) else {
-            return;
-        };
-        for (name, value) in rows.map_while(Result::ok) {
-            self.keep_secrets(&[(&name, &value)]).ok();
-        }
     }
 }

@@ -2,9 +2,7 @@
 
 use std::path::Path;
 
-use rusqlite::{Connection, OpenFlags};
-
-use super::{Change, Journal};
+use super::{store, Change, Journal, Key};
 use crate::trouble::Trouble;
 
 /// What a thorough look found.
@@ -25,9 +23,8 @@ pub enum Health {
 ///
 /// # Errors
 /// Where the file can't be looked at; damage is an answer, and no error.
-pub fn verify(path: &Path) -> Result<Health, Trouble> {
-    let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
-    connection.busy_timeout(std::time::Duration::from_secs(2))?;
+pub fn verify(path: &Path, key: Option<&Key>) -> Result<Health, Trouble> {
+    let connection = store::once_more(path, key)?;
     let sound: String = connection.query_row("PRAGMA quick_check(1)", [], |r| r.get(0))?;
     if sound != "ok" {
         return Ok(Health::Damaged);
@@ -56,6 +53,6 @@ impl Journal {
     /// # Errors
     /// Where the file can't be looked at; damage is an answer, and no error.
     pub fn verify(&self) -> Result<Health, Trouble> {
-        verify(&self.path)
+        verify(&self.path, self.key.as_ref())
     }
 }

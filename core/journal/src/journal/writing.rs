@@ -21,6 +21,8 @@ pub struct Writing<'a> {
     stamp: Stamp,
     sequence: i64,
     touched: BTreeSet<String>,
+    /// Of these only marks were touched.
+    marked: BTreeSet<String>,
     days_begin_anew: bool,
     /// What this device said last is stamped far ahead of now.
     was_ahead: bool,
@@ -51,6 +53,7 @@ impl<'a> Writing<'a> {
             stamp,
             sequence,
             touched: BTreeSet::new(),
+            marked: BTreeSet::new(),
             days_begin_anew: false,
             was_ahead: sane(last).is_none(),
         })
@@ -133,8 +136,9 @@ impl<'a> Writing<'a> {
     }
 
     pub(super) fn touch(&mut self, subject: &str, field: &str) {
-        if !field.starts_with(MARKS) && !self.touched.contains(subject) {
-            self.touched.insert(subject.to_owned());
+        let touched = if field.starts_with(MARKS) { &mut self.marked } else { &mut self.touched };
+        if !touched.contains(subject) {
+            touched.insert(subject.to_owned());
         }
         self.days_begin_anew |= subject == SETTINGS && field == "day_start";
     }
@@ -163,6 +167,12 @@ impl<'a> Writing<'a> {
         if std::mem::take(&mut self.days_begin_anew) {
             self.touched.extend(projection::all_subjects(self.store)?);
             removals::forget_days(self.store)?;
+        }
+        for subject in std::mem::take(&mut self.marked) {
+            // While it runs a mark changes nothing of its row: a tap stays short.
+            if projection::row(self.store, &subject)?.is_some_and(|row| !row.running) {
+                self.touched.insert(subject);
+            }
         }
         projection::project(self.store, &std::mem::take(&mut self.touched))
     }

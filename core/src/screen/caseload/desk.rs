@@ -13,6 +13,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let mut groups = vec![own(view), kit::group(view, Kind::Gauge)?, kit::group(view, Kind::Pump)?];
     let mut stock = opens(view, "desk-stock", "desk-settings", Place::Entry { id: SETTINGS.to_owned() });
     stock.rows.push(row(view, "desk-rules", Place::Entry { id: RULES.to_owned() }));
+    stock.rows.push(crate::screen::recovery::row(view));
     groups.push(stock);
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("desk-intro"), groups } })
 }

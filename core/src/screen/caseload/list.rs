@@ -104,7 +104,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
 /// A caution has its sign to itself: a visit that is due is none, and neither is a gap.
 fn sign_of(reason: &Reason) -> Sign {
     match reason {
-        Reason::CannotBeRead(_) | Reason::Caution { .. } | Reason::PumpBelow { .. } => Sign::Caution,
+        Reason::CannotBeRead(_) | Reason::Salvaged | Reason::Caution { .. } | Reason::PumpBelow { .. } => Sign::Caution,
         Reason::Gap { .. } | Reason::Was { .. } => Sign::Unknown,
         Reason::VisitDue(_) => Sign::Visit,
     }
@@ -115,6 +115,7 @@ pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
     let words = view.words();
     match reason {
         Reason::CannotBeRead(_) => words.say("reason-cannot-be-read"),
+        Reason::Salvaged => words.say("reason-salvaged"),
         Reason::Caution { caution, title } => {
             let urgency = words.say(&format!("reason-{}", caution.urgency().name()));
             words.with("reason-caution", &[("urgency", urgency.into()), ("what", title.clone().into())])

@@ -85,6 +85,8 @@ pub enum Effect {
     Dial { number: String },
     /// Let go of every copy of a file that came in or went out.
     ForgetFiles,
+    /// Keep the key that the record is open with, in the platform's own store.
+    KeepKey,
     /// Call `tend` soon, off the thread that draws.
     Tend,
 }

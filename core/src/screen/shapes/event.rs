@@ -76,6 +76,11 @@ pub enum Event {
     ChooseRule { part: String, rule: String },
     /// Erase the record from this device for good.
     EraseRecord,
+    /// Make a recovery code for the key of the record, and show it this once.
+    MakeRecovery,
+    /// Seal a record for which the host can keep no key: its recovery code is asked for at each
+    /// start.
+    SealWithCode,
     /// Open a family of the caseload beside the list.
     OpenFamily { family: String },
     /// Open a place of the consultant's own desk beside the list.

@@ -51,6 +51,8 @@ pub enum Place {
     Tables,
     /// Before the record is erased from this device: what goes, and what remains.
     Erasing,
+    /// Whether the record is sealed, and what opens it where its key is lost.
+    Recovery,
     /// What a consultant keeps once for all families.
     Desk,
     /// Her own card, to be handed on.

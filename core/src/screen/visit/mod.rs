@@ -8,6 +8,7 @@ mod sealing;
 mod tables;
 
 pub(super) use consultant::show as show_consultant;
+pub(super) use sealing::{form, typed_row};
 pub(super) use sealing::{show as show_sharing, show_sealed};
 pub(crate) use sealing::{CARD, OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 pub(super) use tables::show as show_tables;

@@ -34,7 +34,12 @@ pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
 }
 
 /// A field that is sent with a tap: it stands in no record, so leaving it says nothing.
-fn typed_row(view: &View<'_>, id: &str, kind: FieldKind, (sign, weight): (Sign, Weight)) -> FieldRow {
+pub(in crate::screen) fn typed_row(
+    view: &View<'_>,
+    id: &str,
+    kind: FieldKind,
+    (sign, weight): (Sign, Weight),
+) -> FieldRow {
     let words = view.words();
     let label = words.say(&format!("field-{id}"));
     let hint = words.say(&format!("hint-{id}"));
@@ -64,7 +69,7 @@ fn typed_row(view: &View<'_>, id: &str, kind: FieldKind, (sign, weight): (Sign, 
     }
 }
 
-fn form(
+pub(in crate::screen) fn form(
     view: &View<'_>,
     place: &Place,
     title: &str,

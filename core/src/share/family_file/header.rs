@@ -26,6 +26,8 @@ pub struct Header {
     pub next_signing_key: Option<String>,
     /// The signing keys of the family's other phones.
     pub phones: Vec<String>,
+    /// The public keys that the family's other phones open with, as far as this one knows them.
+    pub phones_open: Vec<String>,
     /// The parts that were left out, by name.
     pub left_out: Vec<String>,
     /// What stands in it for whoever reads it as text.
@@ -43,6 +45,7 @@ impl Header {
             "signing_key": self.signing_key,
             "next_signing_key": self.next_signing_key,
             "phones": self.phones,
+            "phones_open": self.phones_open,
             "left_out": self.left_out,
             "says": self.says,
         })
@@ -88,6 +91,7 @@ impl Header {
             signing_key: value.get("signing_key").and_then(Value::as_str).map(signer).transpose()?,
             next_signing_key: value.get("next_signing_key").and_then(Value::as_str).map(signer).transpose()?,
             phones: texts("phones").into_iter().map(|key| signer(&key)).collect::<Result<_, _>>()?,
+            phones_open: texts("phones_open").into_iter().map(recipient).collect::<Result<_, _>>()?,
             left_out: texts("left_out"),
             says: value.get("says").and_then(Value::as_str).unwrap_or_default().to_owned(),
         })

@@ -14,8 +14,8 @@ use crate::trouble::Trouble;
 pub struct Addressee {
     /// What the family goes by among all.
     pub family: String,
-    /// The public key it is sealed for: an age recipient.
-    pub sealing_key: String,
+    /// The public keys it is sealed for, those of all its phones: age recipients.
+    pub sealing_keys: Vec<String>,
     /// What the consultant goes by.
     pub from: String,
     /// How often the plan was sent, this time too.
@@ -77,5 +77,5 @@ pub fn write(
     super::read(&text)?;
     let comment = format!("drawwell plan for {}, made {}", to.family, made.to_rfc3339());
     let signed = signed::sign(&text, &comment, keys)?;
-    seal(signed.as_bytes(), &SealFor::Keys(vec![to.sealing_key.clone()]))
+    seal(signed.as_bytes(), &SealFor::Keys(to.sealing_keys.clone()))
 }

@@ -25,6 +25,7 @@ pub(super) const CASE_FAMILY: &[Spec] = &[
     spec("family", Takes::Text { most: 128 }, ""),
     spec("sealing_key", KEY, ""),
     spec("signing_keys", Takes::Text { most: 2000 }, ""),
+    spec("sealing_keys", Takes::Text { most: 2000 }, ""),
     spec("shared", Takes::Moment, ""),
 ];
 

@@ -54,6 +54,8 @@ internal class AndroidHost(private val context: Context, private val home: Home)
 
     override fun openOwnRecord(): OpenRecord = home.records.own()
 
+    override fun keepKey(key: ByteArray) = home.records.keepKey(key)
+
     override fun openLookAround(): OpenRecord = home.records.lookAround()
 
     override fun buzz() {

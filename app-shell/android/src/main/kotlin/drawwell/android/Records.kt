@@ -17,6 +17,7 @@ import java.util.Locale
 /** The records on this phone. All but `speaksAnother` is called on the record's thread. */
 internal class Records(private val context: Context, private val now: () -> Long) {
     private val device = Device(context.filesDir)
+    private val keys = WrappedKey(context.filesDir.resolve("record.key"))
 
     @Volatile
     private var language: String? = null
@@ -31,9 +32,14 @@ internal class Records(private val context: Context, private val now: () -> Long
         val file = context.filesDir.resolve("record.drawwell")
         // A library of another build is found out here, before anything is read as what it is not.
         uniffiEnsureInitialized()
-        val core = Drawwell.open(file.path, Opening(device.name(), spoken, lookAround = false), here())
+        val opening = Opening(device.name(), spoken, lookAround = false)
+        val core = Drawwell.open(file.path, opening, here(), keys.keyFor(file.path))
         language = spoken
         return OpenRecord(core, ::here).also { own = it }
+    }
+
+    fun keepKey(key: ByteArray) {
+        keys.keep(key)
     }
 
     fun speaksAnother(): Boolean = language.let { it != null && it != Locale.getDefault().language }
@@ -63,7 +69,11 @@ internal class Records(private val context: Context, private val now: () -> Long
     private fun OpenRecord.close() = (core as AutoCloseable).close()
 }
 
-/** The name that a version before gave this phone; none otherwise, and the core names it after its key. */
+/**
+ * The name that a version before gave this phone; none otherwise, and the core names it after its key. It is of the
+ * record that lies here: where that is gone, a new one would give out the numbers of the old again.
+ */
 internal class Device(private val folder: File) {
-    fun name(): String = folder.resolve("device").takeIf(File::exists)?.readText().orEmpty()
+    fun name(): String =
+        folder.resolve("device").takeIf { it.exists() && folder.resolve("record.drawwell").exists() }?.readText().orEmpty()
 }

@@ -222,6 +222,8 @@ class ActivityLifeTest {
     fun aPhoneThatAVersionBeforeNamedKeepsItsNameAndAnyOtherHasNoneHere() {
         assertEquals("", Device(phone.app.cacheDir).name())
         phone.app.cacheDir.resolve("device").writeText("named")
+        assertEquals("it is of a record that is gone", "", Device(phone.app.cacheDir).name())
+        phone.app.cacheDir.resolve("record.drawwell").writeText("")
         assertEquals("named", Device(phone.app.cacheDir).name())
     }
 

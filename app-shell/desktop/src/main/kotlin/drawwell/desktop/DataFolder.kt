@@ -15,8 +15,14 @@ class DataFolder(private val folder: File) {
     /** Where the folder that is watched is kept in mind. */
     val watched: File get() = folder.resolve("watched")
 
-    /** The name that a version before gave this device; none otherwise, and the core names it after its key. */
-    fun device(): String = folder.resolve("device").takeIf(File::exists)?.readText()?.trim().orEmpty()
+    /**
+     * The name that a version before gave this device; none otherwise, and the core names it after its key. It is of
+     * the file that lies here: where that is gone, a new one would give out the numbers of the old again.
+     */
+    fun device(): String =
+        folder.resolve("device").takeIf { it.exists() && holdsARecord() }?.readText()?.trim().orEmpty()
+
+    private fun holdsARecord() = folder.list().orEmpty().any { it.endsWith(".drawwell") }
 
     /** The look of the first frame, before the record can say. */
     fun look(): KeptLook = folder.resolve("look").let { file -> KeptLook(file::readText, file::writeText) }

@@ -3,6 +3,7 @@ package drawwell.desktop
 import drawwell.surface.Effect
 import drawwell.surface.Event
 import drawwell.surface.Look
+import drawwell.surface.keepPlatformKey
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
 import drawwell.ui.look.KeptLook
@@ -40,6 +41,11 @@ class DesktopHost(
         val opened = ahead ?: runCatching { records.open() }
         ahead = null
         return opened.getOrThrow().also { own = it }
+    }
+
+    /** Where the desk has no store for keys, the code is asked for again at the next start. */
+    override fun keepKey(key: ByteArray) {
+        keepPlatformKey(key)
     }
 
     override fun openLookAround(): OpenRecord = LookAroundRecord.open()

@@ -3,6 +3,7 @@ package drawwell.desktop
 import drawwell.surface.Drawwell
 import drawwell.surface.Opening
 import drawwell.surface.makeFolder
+import drawwell.surface.platformKey
 import drawwell.surface.uniffiEnsureInitialized
 import drawwell.ui.OpenRecord
 import java.io.File
@@ -15,6 +16,6 @@ class Records(private val record: File, private val device: () -> String, privat
         uniffiEnsureInitialized()
         makeFolder(record.absoluteFile.parent)
         val opening = Opening(device(), Locale.getDefault().language, lookAround = false)
-        return OpenRecord(Drawwell.open(record.path, opening, clock.now()), clock::now)
+        return OpenRecord(Drawwell.open(record.path, opening, clock.now(), platformKey(record.path)), clock::now)
     }
 }

@@ -31,6 +31,8 @@ class DataFolderTest {
         val folder = temporary.newFolder("one")
         assertEquals("", DataFolder(folder).device())
         folder.resolve("device").writeText("named\n")
+        assertEquals("it is of a record that is gone", "", DataFolder(folder).device())
+        folder.resolve("record.drawwell").writeText("")
         assertEquals("named", DataFolder(folder).device())
     }
 

@@ -176,6 +176,7 @@ class Conversation(private val host: Host) {
                 lookAgain()
             }
             is Effect.ForgetFiles -> host.forgetFiles()
+            is Effect.KeepKey -> withContext(host.recordThread) { own?.core?.key()?.let(host::keepKey) }
             is Effect.Tend -> asks.trySend(Ask({ core, now -> core.tend(now) }, byPerson = false))
         }
     }

@@ -28,6 +28,9 @@ interface Host {
     /** Opens the person's own record. Called on the record thread. */
     fun openOwnRecord(): OpenRecord
 
+    /** Keeps the key that a record was opened with by its recovery code. Called on the record thread. */
+    fun keepKey(key: ByteArray) = Unit
+
     /** Opens a fresh record with the invented family in it. Called on the record thread. */
     fun openLookAround(): OpenRecord
 

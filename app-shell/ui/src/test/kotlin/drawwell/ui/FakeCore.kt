@@ -36,6 +36,8 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
 
     override fun tend(now: Clock): Update = answer(emptyList()).also { paths += "tended" }
 
+    override fun key(): ByteArray? = null
+
     private fun answer(effects: List<Effect>) = Update(screen(), effects)
 
     private fun screen() = Screen.Welcome(

@@ -4,6 +4,8 @@ import drawwell.desktop.DataFolder
 import drawwell.desktop.WallClock
 import drawwell.surface.Desk
 import drawwell.surface.Opening
+import drawwell.surface.deskRecord
+import drawwell.surface.platformKey
 import drawwell.surface.uniffiEnsureInitialized
 import drawwell.ui.caseload.OpenCaseload
 import java.util.Locale
@@ -14,6 +16,7 @@ class Caseloads(private val folder: DataFolder, private val clock: WallClock) {
         // A library of another build is found out here, before anything is read as what it is not.
         uniffiEnsureInitialized()
         val opening = Opening(folder.device(), Locale.getDefault().language, lookAround = false)
-        return OpenCaseload(Desk.open(folder.path, opening, clock.now()), clock::now)
+        val key = platformKey(deskRecord(folder.path))
+        return OpenCaseload(Desk.open(folder.path, opening, clock.now(), key), clock::now)
     }
 }

@@ -4,6 +4,7 @@ import drawwell.desktop.FileDialogs
 import drawwell.desktop.Motion
 import drawwell.desktop.RecordThread
 import drawwell.surface.Look
+import drawwell.surface.keepPlatformKey
 import drawwell.ui.caseload.CaseloadHost
 import drawwell.ui.caseload.OpenCaseload
 import drawwell.ui.look.KeptLook
@@ -33,6 +34,10 @@ class DeskHost(
     override val recordThread: CoroutineDispatcher get() = thread.dispatcher
 
     override fun openCaseload(): OpenCaseload = caseloads.open().also { open = it }
+
+    override fun keepKey(key: ByteArray) {
+        keepPlatformKey(key)
+    }
 
     override suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit) {
         dialogs.whereTo(fileName)?.let { write(it.path) }

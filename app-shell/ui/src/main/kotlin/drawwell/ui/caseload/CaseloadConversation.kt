@@ -10,11 +10,13 @@ import drawwell.surface.Clock
 import drawwell.surface.DeskInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Trouble
 import drawwell.ui.Told
 import drawwell.ui.frame
 import kotlinx.coroutines.CancellationException
 import kotlinx.coroutines.CompletableDeferred
 import kotlinx.coroutines.CoroutineScope
+import kotlinx.coroutines.Dispatchers
 import kotlinx.coroutines.NonCancellable
 import kotlinx.coroutines.channels.Channel
 import kotlinx.coroutines.coroutineScope
@@ -67,7 +69,11 @@ class CaseloadConversation(private val host: CaseloadHost) {
     /** Talks until it is cancelled. What was begun is ended. */
     suspend fun run() = coroutineScope {
         val talk = this
-        lookAgain()
+        val first = ask(byPerson = false) { core, now -> CaseloadUpdate(core.here(now), emptyList()) }
+        launch {
+            first.answered.await()
+            tend()
+        }
         for (ask in asks) {
             withContext(NonCancellable) { talk.answer(ask) }
             ask.answered.complete(Unit)
@@ -90,6 +96,17 @@ class CaseloadConversation(private val host: CaseloadHost) {
         } catch (failure: Throwable) {
             trouble = Told.of(failure)
         }
+    }
+
+    /** Copies and looks through all the desk keeps. It takes long with many families, so taps go on meanwhile. */
+    private suspend fun tend() {
+        val desk = open ?: return
+        try {
+            withContext(Dispatchers.Default) { desk.core.tend(desk.now()) }
+        } catch (failure: Trouble) {
+            trouble = Told.of(failure)
+        }
+        lookAgain()
     }
 
     private fun opened(): OpenCaseload {
@@ -122,9 +139,11 @@ class CaseloadConversation(private val host: CaseloadHost) {
                 host.leaveFolder()
                 send(Event.FolderIs(host.folderName))
             }
+            is Effect.KeepKey -> launch { withContext(host.recordThread) { open?.core?.key()?.let(host::keepKey) } }
+            is Effect.Tend -> launch { tend() }
             // A desk has nothing to buzz with and no lamp to hold, and it calls nobody.
             is Effect.Buzz, is Effect.KeepScreenOn, is Effect.SetAlarm, is Effect.ClearAlarm,
-            is Effect.OpenLookAround, is Effect.CloseLookAround, is Effect.Tend, is Effect.Dial, is Effect.ForgetFiles,
+            is Effect.OpenLookAround, is Effect.CloseLookAround, is Effect.Dial, is Effect.ForgetFiles,
             -> Unit
         }
     }

@@ -26,6 +26,9 @@ interface CaseloadHost {
     /** Opens the caseload. Called on the record thread. */
     fun openCaseload(): OpenCaseload
 
+    /** Keeps the key that the caseload was opened with by its recovery code. Called on the record thread. */
+    fun keepKey(key: ByteArray) = Unit
+
     /** Lets the person say where a file goes; `write` fills the path it is given. */
     suspend fun handOver(fileName: String, contentType: String, write: suspend (path: String) -> Unit)
 
