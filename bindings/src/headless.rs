@@ -100,6 +100,7 @@ fn place(text: &str) -> Option<Place> {
         None if text == "kit" => Place::Kit,
         None if text == "cautions" => Place::Cautions,
         None if text == "erasing" => Place::Erasing,
+        None if text == "recovery" => Place::Recovery,
         None if text == "tables" => Place::Tables,
         None if text == "compare" => Place::Compare { days: 0 },
         None if text == "visit" => Place::Visit,

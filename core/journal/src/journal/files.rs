@@ -198,8 +198,8 @@ pub(super) fn name_aside(path: &Path, now: Instant) -> PathBuf {
 /// # Errors
 /// Where a file can't be removed; it is tried with all of them first.
 pub fn erase(path: &Path) -> Result<(), Trouble> {
-    let gone = all_of(path).iter().fold(true, |gone, file| std::fs::remove_file(file).is_ok() && gone);
-    if gone && path.file_name().is_some() {
+    let stayed = all_of(path).iter().filter(|file| std::fs::remove_file(file).is_err()).count();
+    if stayed == 0 && path.file_name().is_some() {
         Ok(())
     } else {
         Err(Trouble::new(Kind::ReadOnly, "trouble-cannot-erase"))

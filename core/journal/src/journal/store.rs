@@ -149,7 +149,7 @@ fn refuse_truncated(path: &Path, key: Option<&Key>) -> Result<(), Trouble> {
     }
     if key.is_some() {
         // What it says of its length is sealed, and read when it is open.
-        let whole = length % image::PAGE as u64 == 0 || files::has_a_log(path);
+        let whole = length.is_multiple_of(image::PAGE as u64) || files::has_a_log(path);
         return if whole { Ok(()) } else { damaged() };
     }
     let Ok(mut file) = std::fs::File::open(path) else { return Ok(()) };
