@@ -73,7 +73,7 @@ pub enum Takes {
         /// Most of each, in mm.
         most: f64,
     },
-    /// What was found in a file, as [`crate::answer::trace`] writes it.
+    /// What was found in a file, as the answers to a trace writes it.
     Findings,
     /// A length in mm.
     Length {

@@ -1,8 +1,9 @@
 //! Kit: pumps, parts, flanges, gauges, and what is found out about them.
 //!
-//! This file lists what there is. What a pump's checks say is gathered in
-//! [`crate::gather::kit`]; [`pump`] says it with [`wear`] and [`levels`]; [`check`] leads through a check with
-//! a gauge, [`fit`] through flanges, [`trace`] says what a trace shows; [`dial`] and [`plot`] draw.
+//! This file lists what there is. What a pump's checks say is gathered in [`crate::gather::kit`];
+//! [`pump`] shows it with [`pump_said`], [`pump_parts`], [`wear`] and [`levels`], in [`pump_words`]; [`check`]
+//! leads through a check with a gauge, [`fit`] through flanges; [`trace`] shows what a trace says
+//! ([`trace_said`]) and how it looks ([`trace_pictures`]); [`dial`] and [`plot`] draw.
 
 mod check;
 mod dial;

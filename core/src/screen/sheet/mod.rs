@@ -5,7 +5,7 @@
 //! section: [`cautions`], [`child`], [`observed`], [`supply`], [`rhythm`], [`nights`], [`pain`],
 //! [`settings`], [`pump`], [`kit`], [`body`], [`changes`], [`questions`], [`notes`],
 //! [`sources`]. What the program has no answer to is absent. [`preview`] is the screen;
-//! [`crate::share::sheet`] writes what is not left out for the page.
+//! [`page`] writes what is not left out for the page.
 
 mod answers;
 mod body;

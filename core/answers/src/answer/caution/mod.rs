@@ -2,7 +2,7 @@
 //!
 //! In: signs that were written down, pain of the sessions, what the watch and the pump
 //! checks say, and what was dealt with. Out: every [`Caution`] there was, each with what it
-//! was seen in and what became of it. [`sign`] reads an entry; [`body`], [`fever`] and
+//! was seen in and what became of it: [`finding`] and [`because`]. [`sign`] reads an entry; [`body`], [`fever`] and
 //! [`lasting`] read signs, [`comfort`] pain, [`pull`] a pump; [`life`] says how a caution
 //! begins and ends. Nothing here is a diagnosis. Limits and sources are data:
 //! [`crate::guidance::CautionRules`].

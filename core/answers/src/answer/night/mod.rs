@@ -1,7 +1,8 @@
 //! Tonight: when to express next, and how much sleep that leaves.
 //!
-//! [`gathered`] is what the record says; [`frame`] is what is kept to; [`standing`] lays nights and fixed points on instants;
-//! [`task`] is the grid and what stands on it, [`search`] finds the cheapest plan on it; [`plan`] makes it from what was really
+//! [`gathered`] is what the record says, [`facts`] what of it a plan is made from; [`frame`] is what
+//! is kept to; [`standing`] lays nights and fixed points on instants, [`laid`] all of it on the grid of
+//! [`task`], and [`search`] finds the cheapest plan there; [`plan`] makes it from what was really
 //! done and tells [`why`] and what [`gives_way`]. [`reminders`] call for the next session;
 //! [`looking_back`] tells what nights were, [`gaps`] how far sessions are apart.
 

@@ -1,4 +1,4 @@
-//! The wells of a record, from its last weeks alone: the cost is the same after ten years.
+//! The wells that the removals of some weeks tell of.
 
 use super::well::Told;
 use super::{Refill, Well, WellOf};

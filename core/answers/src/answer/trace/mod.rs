@@ -6,8 +6,9 @@
 //! none a number of mmHg. [`turns`] finds peaks and valleys, [`cycle`] measures one cycle
 //! and [`top`] its height, [`collapse`] finds where the pull is lost, [`phases`] parts the
 //! session into patterns, [`usual`] measures each cycle anew by the usual one, [`zero`] takes
-//! away what the gauge's zero moved, [`figures`] says what the cycles of each show together,
-//! [`doubts`] what may be wrong with the trace, and [`kept`] makes of it what a journal keeps.
+//! away what the gauge's zero moved, [`typical`] is what most of them go by, [`figures`] says
+//! what the cycles of each show together, [`doubts`] what may be wrong with the trace, and
+//! [`kept`] makes of it what a journal keeps.
 
 mod close;
 mod collapse;

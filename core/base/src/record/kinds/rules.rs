@@ -11,7 +11,7 @@ pub(super) const fn mercury(key: &'static str) -> Spec {
     spec(key, Takes::Number { least: 50.0, most: 600.0 }, "kit-rules")
 }
 
-/// A field a rule, named as in the tables of [`crate::guidance`].
+/// A field a rule, named as in the tables of the room `guidance`.
 pub(super) const RULES_FIELDS: &[Spec] = &[
     percent("complete_day", 30.0, 100.0),
     percent("bears_doubt", 5.0, 100.0),
