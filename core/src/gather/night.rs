@@ -2,10 +2,10 @@
 
 use super::Record;
 use crate::answer::night::gathered::{sessions_since, CHANGES_HOLD};
-use crate::answer::night::{Gathered, Kept};
+use crate::answer::night::{nights_that_were, Frame, Gathered, Kept, NightThatWas};
 use crate::guidance::NightRules;
 use crate::record::{date, FixedPoint, Kind, PlanChange, Rhythm, RHYTHM};
-use crate::time::LocalDay;
+use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
 /// Reads what a plan is made from.
@@ -39,4 +39,11 @@ pub fn gathered(record: &Record<'_>) -> Result<Gathered, Trouble> {
         changes,
         births: &births,
     }))
+}
+
+/// What so many nights back were.
+pub(crate) fn nights_back(record: &Record<'_>, frame: &Frame, back: u32) -> Result<Vec<NightThatWas>, Trouble> {
+    let since = record.now.minus(Span::hours(24 * i64::from(back)));
+    let rows = record.journal.of_kind_since(Kind::Session, since.minus(Span::hours(24)))?;
+    Ok(nights_that_were(&rows, frame, since, record.now, record.zone))
 }

@@ -3,12 +3,14 @@
 use super::{days, Record};
 use crate::answer::supply::began::Began;
 use crate::answer::supply::course::Course;
+use crate::answer::supply::intervals::doubles;
 use crate::answer::supply::level::Level;
 use crate::answer::supply::quiet_hours::{self, ended_by, QuietHours};
 use crate::answer::supply::said::{said, Said, Turned};
 use crate::answer::supply::since::Change;
 use crate::answer::supply::watch::{self, Drop};
 use crate::answer::supply::{Calendar, DayProduction, Of, Series};
+use crate::answer::supply::{Interval, Side, Spread, Standing};
 use crate::answer::Estimate;
 use crate::guidance::{NightRules, SupplyRules};
 use crate::quantity::Production;
@@ -237,4 +239,58 @@ fn first_days(record: &Record<'_>) -> Result<Option<FirstDays>, Trouble> {
     let births = children.iter().filter_map(|(_, fields)| date(fields, "birth")).map(LocalDay::on);
     let latest = births.filter(|birth| *birth <= record.today()).max();
     Ok(latest.filter(|birth| early(*birth)).map(|birth| FirstDays { birth }))
+}
+
+/// Asked about no longer than this after it was.
+const ASKS_WITHIN: Span = Span::hours(72);
+
+/// No more questions than this at once.
+const ASKS: usize = 2;
+
+/// What is ordinary is learnt from so long before.
+const LEARNS: Span = Span::hours(24 * 17);
+
+/// What was answered, here or of every night, is not asked about.
+fn is_asked(record: &Record<'_>, look: &Look, interval: &Interval) -> bool {
+    let known = || {
+        let in_quiet =
+            |quiet: &Quiet| quiet.hide_one && quiet.hours.lie_between(interval.from, interval.until, record.zone);
+        interval.is_answered_missing() || look.quiet.as_ref().is_some_and(in_quiet)
+    };
+    match interval.standing {
+        Standing::SessionMissing => !known(),
+        Standing::AmountInDoubt => true,
+        Standing::Counts | Standing::Unknown | Standing::TooLong | Standing::Unclear => false,
+    }
+}
+
+/// What is asked about, the latest first, and no more than so much at once.
+pub(crate) struct Asked {
+    /// Intervals that may hide a session, or end in an amount that may be mistyped.
+    pub(crate) intervals: Vec<Interval>,
+    /// Sessions that may be one written down twice.
+    pub(crate) doubles: Vec<(Removal, Removal)>,
+}
+
+impl Asked {
+    pub(crate) fn of(record: &Record<'_>, look: &Look) -> Result<Self, Trouble> {
+        let now = record.now.plus(Span::milliseconds(1));
+        let since = record.now.minus(ASKS_WITHIN);
+        let removals = record.journal.removals(record.now.minus(LEARNS), now)?;
+        let mut spread = Spread::new(&removals, look.calendar);
+        let mut intervals: Vec<Interval> = Vec::new();
+        for side in Side::BOTH {
+            let recent = spread.judged(side, since, now).iter();
+            for interval in recent.filter(|interval| is_asked(record, look, interval)) {
+                if !intervals.iter().any(|other| other.session == interval.session) {
+                    intervals.push(interval.clone());
+                }
+            }
+        }
+        intervals.sort_by_key(|i| std::cmp::Reverse(i.until));
+        intervals.truncate(ASKS);
+        let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
+        let doubles = recent.into_iter().rev().take(ASKS).map(|(first, second)| (first.clone(), second.clone()));
+        Ok(Self { intervals, doubles: doubles.collect() })
+    }
 }

@@ -5,6 +5,7 @@ use super::shapes::{
 };
 use super::{day, field_row, kit, plan, readings, sign, strip, View};
 use crate::answer::pump::levels::LevelPull;
+use crate::gather::levels::level_in_vacuum;
 use crate::quantity::Level;
 use crate::record::kinds::DESK_RULES;
 use crate::record::mark::Does;
@@ -185,7 +186,7 @@ fn say_levels(
 ) -> Result<(), Trouble> {
     let Some(level) = whole(fields, key).map(Level::new) else { return Ok(()) };
     let at = session.started.as_ref().map_or(view.now, |m| m.instant());
-    let pull = kit::level_in_vacuum(view, session, at)?(level);
+    let pull = level_in_vacuum(view, session, at)?(level);
     for row in rows {
         row.hint = pull.map(|pull| kit::level_said(view, &pull)).unwrap_or_default();
     }
@@ -227,7 +228,7 @@ fn fits(key: &str, group: &str, fields: &Fields, session: Option<&Session>) -> b
 fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
     let words = view.words();
     let from = session.started.as_ref().map(|m| m.instant());
-    let pulls = kit::level_in_vacuum(view, session, from.unwrap_or(view.now))?;
+    let pulls = level_in_vacuum(view, session, from.unwrap_or(view.now))?;
     let rows = session
         .marks
         .iter()

@@ -3,6 +3,7 @@
 use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
 use super::{kit, strip, View};
 use crate::gather::asks::ASKS_ABOUT_LONG;
+use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{Does, Phase};
 use crate::record::{moment, whole, Session};
@@ -125,7 +126,7 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
     let vacuum = setting.vacuum.as_ref().filter(|_| level.is_none());
     let cycles = setting.cycles.as_ref();
     let pull = match setting.level.filter(|_| !level_carried) {
-        Some(level) => kit::level_in_vacuum(view, session, started)?(level),
+        Some(level) => level_in_vacuum(view, session, started)?(level),
         None => None,
     };
     let mut dials = vec![

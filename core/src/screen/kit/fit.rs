@@ -4,12 +4,12 @@ use super::pump_words::{opens, section};
 use crate::answer::fit::{
     candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
 };
-use crate::guidance::FitRules;
-use crate::quantity::{say_decimal, Entered, Length, LengthUnit, Quantity};
-use crate::record::{text, Fields, Kind, Sizes, SETTINGS};
+use crate::gather::fit::FitLook;
+use crate::quantity::{say_decimal, Length, LengthUnit, Quantity};
+use crate::record::{Kind, SETTINGS};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::{field_row, View};
-use crate::time::{Instant, LocalDay};
+use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
 /// Measurements that are listed.
@@ -53,65 +53,7 @@ pub(super) fn due(view: &View<'_>) -> Result<String, Trouble> {
     Ok(if due { view.words().say("fit-due") } else { String::new() })
 }
 
-/// What was measured, the sizes in stock, the flanges in use.
-struct FitLook {
-    rules: FitRules,
-    /// Each measurement, the latest first.
-    measured: Vec<(String, Fields)>,
-    stock: Vec<Length>,
-    in_use: Vec<(String, Length)>,
-}
-
 impl FitLook {
-    fn over(view: &View<'_>) -> Result<Self, Trouble> {
-        let mut found = Vec::new();
-        for row in view.journal.of_kind(Kind::Fit)?.into_iter().rev() {
-            let (_, fields) = view.record(&row.subject)?;
-            found.push((row.subject, fields));
-        }
-        let settings = view.journal.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
-        let shared = view.shared.and_then(|shared| shared.flange_sizes.as_ref());
-        let stock = settings.get("flange_sizes").or(shared).and_then(Sizes::from_json);
-        let mut in_use: Vec<(String, String, Length)> = Vec::new();
-        for row in view.journal.of_kind(Kind::Flange)? {
-            let (_, fields) = view.record(&row.subject)?;
-            if let Some(size) = fields.get("size").and_then(Entered::<Length>::from_json) {
-                let since = text(&fields, "in_use_since").unwrap_or_default().to_owned();
-                let side = text(&fields, "side").unwrap_or("both").to_owned();
-                // The one that came into use last is the one in use.
-                if in_use.iter().any(|(of, from, _)| *of == side && *from > since) {
-                    continue;
-                }
-                in_use.retain(|(of, _, _)| *of != side);
-                in_use.push((side, since, size.quantity()));
-            }
-        }
-        let in_use = in_use.into_iter().map(|(side, _, size)| (side, size)).collect();
-        Ok(Self {
-            rules: FitRules::read(view.rules()?),
-            measured: found,
-            stock: stock.map(|sizes| sizes.lengths().to_vec()).unwrap_or_default(),
-            in_use,
-        })
-    }
-
-    /// The latest measurement of a side that holds a diameter.
-    fn latest(&self, side: &str) -> Option<Measured> {
-        self.measured
-            .iter()
-            .filter_map(|(_, fields)| measured(fields, side))
-            .find(|m| m.nipple.before.is_some() || m.nipple.after.is_some())
-    }
-
-    /// When a nipple was measured last.
-    fn measured_last(&self) -> Option<Instant> {
-        ["left", "right"].iter().filter_map(|side| self.latest(side)).map(|m| m.at.instant()).max()
-    }
-
-    fn candidates(&self, side: &str) -> Option<Candidates> {
-        candidates(&self.latest(side)?.nipple, &self.stock, &self.rules)
-    }
-
     fn head(&self, view: &View<'_>) -> (String, String, String) {
         let words = view.words();
         let (left, right) = (self.candidates("left"), self.candidates("right"));

@@ -1,55 +1,7 @@
 //! A level on the dial in mmHg, wherever a session shows one.
 
-use crate::answer::pump::levels::{LevelCurve, LevelPull};
-use crate::gather::kit::gauge_of;
-use crate::quantity::Level;
-use crate::record::gauge::{AtOnce, Connected, SetUp};
-use crate::record::{whole, GaugeCheck, Kind, Session, Sides};
+use crate::answer::pump::levels::LevelPull;
 use crate::screen::View;
-use crate::time::Instant;
-use crate::trouble::Trouble;
-
-/// Checks that a session looks back over for its curve.
-const LOOKED_AT: u32 = 12;
-
-/// How alike a check was to a session: at the breast before dead-headed, and as many
-/// sides at once.
-fn likeness(set_up: &SetUp, sides: Sides) -> u8 {
-    let wanted = if sides == Sides::Both { AtOnce::Both } else { AtOnce::One };
-    2 * u8::from(set_up.connected == Some(Connected::WithFlange)) + u8::from(set_up.at_once == Some(wanted))
-}
-
-/// The curve that held for a session at an instant; none where no check was made
-/// with that pump by then.
-fn curve_of(view: &View<'_>, session: &Session, at: Instant) -> Result<Option<LevelCurve>, Trouble> {
-    let Some(pump) = session.pump.as_deref() else { return Ok(None) };
-    let Some((_, fields)) = view.journal.record(pump)? else { return Ok(None) };
-    let last = whole(&fields, "levels").map(Level::new);
-    let mut checks = Vec::new();
-    for row in view.journal.naming(Kind::Check, "pump", pump, at, LOOKED_AT)? {
-        let (_, fields) = view.record(&row.subject)?;
-        checks.push(GaugeCheck::read(&row.subject, &fields));
-    }
-    // The likest first, and of such the latest; the first that makes a curve holds.
-    checks.sort_by_key(|check| std::cmp::Reverse(likeness(&check.set_up, session.sides)));
-    for check in checks {
-        let Some(gauge) = gauge_of(view, &check)? else { continue };
-        if let Some(curve) = LevelCurve::of(&check, &gauge, last, session.sides) {
-            return Ok(Some(curve));
-        }
-    }
-    Ok(None)
-}
-
-/// What a session's level pulled, by the curve of its time.
-pub(in crate::screen) fn level_in_vacuum(
-    view: &View<'_>,
-    session: &Session,
-    at: Instant,
-) -> Result<impl Fn(Level) -> Option<LevelPull>, Trouble> {
-    let curve = curve_of(view, session, at)?;
-    Ok(move |level| curve.as_ref().and_then(|curve| curve.at(level)))
-}
 
 /// A level's vacuum in words: about so much, with its range, and whether it lies
 /// between levels that were read.

@@ -23,7 +23,7 @@ mod wear;
 
 pub(super) use check::show as show_check;
 pub(super) use fit::show as show_fit;
-pub(super) use level_words::{level_in_vacuum, level_said};
+pub(super) use level_words::level_said;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
 

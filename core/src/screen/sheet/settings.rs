@@ -5,10 +5,11 @@ use std::collections::BTreeMap;
 
 use super::section::{row, section};
 use super::sessions::Told;
+use crate::gather::levels::level_in_vacuum;
 use crate::quantity::{say_decimal, Entered, Level, Quantity, Speed, SpeedUnit, Vacuum};
 use crate::record::mark::Phase;
 use crate::record::{whole, Does};
-use crate::screen::kit::{level_in_vacuum, level_said};
+use crate::screen::kit::level_said;
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::trouble::Trouble;

@@ -1,56 +1,23 @@
 //! Gentle questions, and the one thing the program says by itself.
 
-use crate::answer::supply::intervals::doubles;
 use crate::answer::supply::watch::Drop;
-use crate::answer::supply::{Interval, Side, Spread, Standing};
-use crate::gather::supply::{Look, Quiet};
+use crate::answer::supply::{Interval, Standing};
+use crate::gather::supply::{Asked, Look, Quiet};
 use crate::record::Removal;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Moment, Span};
 use crate::trouble::Trouble;
 
-/// Asked about no longer than this after it was.
-const ASKS_WITHIN: Span = Span::hours(72);
-/// No more questions than this at once.
-const ASKS: usize = 2;
-/// What is ordinary is learnt from so long before.
-const LEARNS: Span = Span::hours(24 * 17);
-
 pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Trouble> {
     let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop)).collect();
     if look.is_empty() {
         return Ok(notices);
     }
-    let now = view.now.plus(Span::milliseconds(1));
-    let removals = view.journal.removals(view.now.minus(LEARNS), now)?;
-    let mut spread = Spread::new(&removals, look.calendar);
-    let mut asked: Vec<Interval> = Vec::new();
-    for side in Side::BOTH {
-        let recent = spread.judged(side, view.now.minus(ASKS_WITHIN), now).iter();
-        let is_asked = |i: &&Interval| {
-            let known = || {
-                let in_quiet = |quiet: &Quiet| quiet.hide_one && quiet.hours.lie_between(i.from, i.until, view.zone);
-                i.is_answered_missing() || look.quiet.as_ref().is_some_and(in_quiet)
-            };
-            match i.standing {
-                Standing::SessionMissing => !known(),
-                Standing::AmountInDoubt => true,
-                Standing::Counts | Standing::Unknown | Standing::TooLong | Standing::Unclear => false,
-            }
-        };
-        for interval in recent.filter(is_asked) {
-            if !asked.iter().any(|other| other.session == interval.session) {
-                asked.push(interval.clone());
-            }
-        }
-    }
-    let since = view.now.minus(ASKS_WITHIN);
-    let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
-    notices.extend(recent.iter().rev().take(ASKS).map(|(first, second)| ask_double(view, first, second)));
+    let asked = Asked::of(view, look)?;
+    notices.extend(asked.doubles.iter().map(|(first, second)| ask_double(view, first, second)));
     notices.extend(look.quiet.iter().filter(|quiet| !quiet.hide_one).map(|quiet| ask_quiet(view, quiet)));
-    asked.sort_by_key(|i| std::cmp::Reverse(i.until));
-    notices.extend(asked.into_iter().take(ASKS).map(|interval| ask(view, &interval)));
+    notices.extend(asked.intervals.iter().map(|interval| ask(view, interval)));
     Ok(notices)
 }
 

@@ -1,8 +1,8 @@
 //! What the nights were.
 
-use crate::answer::night::{nights_that_were, Frame};
+use crate::answer::night::Frame;
+use crate::gather::night::nights_back;
 use crate::gather::tonight::Look;
-use crate::record::Kind;
 use crate::screen::shapes::{Action, Event, Place, PlotBand, PlotPicture, PlotPoint, Section, Sign, Tick, Weight};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment, Span};
@@ -35,9 +35,7 @@ pub(in crate::screen) fn over(
     back: u32,
 ) -> Result<Option<(Vec<String>, PlotPicture)>, Trouble> {
     let words = view.words();
-    let since = view.now.minus(Span::hours(24 * i64::from(back)));
-    let rows = view.journal.of_kind_since(Kind::Session, since.minus(Span::hours(24)))?;
-    let nights = nights_that_were(&rows, frame, since, view.now, view.zone);
+    let nights = nights_back(view, frame, back)?;
     let known: Vec<Span> = nights.iter().filter_map(|n| n.longest).collect();
     if known.is_empty() {
         return Ok(None);
