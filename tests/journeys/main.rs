@@ -24,6 +24,7 @@ mod kit_check;
 mod kit_fit;
 mod kit_trace;
 mod left_running;
+mod only_shown;
 mod pictures_in_words;
 mod plan;
 mod ranges_and_bounds;
