@@ -1,7 +1,7 @@
 //! A consultant's day: files that come, who needs a look first, a family read, and removed.
 
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen};
+use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen, Secret};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::time::{Moment, Span};
 use drawwell_tests::person::Person;
@@ -352,7 +352,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
         person.press("place-visit").unwrap();
         person.press("open-sharing").unwrap();
         let id = "seal-passphrase".to_owned();
-        takes(person, Event::Enter { id: id.clone(), field: id, typed: words.to_owned() }).unwrap()
+        takes(person, Event::EnterSecret { id, secret: Secret { words: words.to_owned() } }).unwrap()
     };
     let files = [sealed(&mut one, "heron and barley"), sealed(&mut two, "alder and flints")];
     let clock = desk.clock.clone();
@@ -371,7 +371,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
     desk.send(waits.pop().unwrap().event).unwrap();
     let typed = |desk: &mut Desk, words: &str| {
         let id = "open-passphrase".to_owned();
-        desk.send(Event::Enter { id: id.clone(), field: id, typed: words.into() })
+        desk.send(Event::EnterSecret { id, secret: Secret { words: words.into() } })
     };
     assert!(typed(&mut desk, "heron and rye").is_err());
     typed(&mut desk, "heron and barley").unwrap();

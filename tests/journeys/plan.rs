@@ -1,7 +1,7 @@
 //! A plan that comes back: whose it is, what it would change, accepted whole or in parts,
 //! and every reason for which one is refused.
 
-use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, ListRow, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, ListRow, Place, Screen, Secret};
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -338,7 +338,8 @@ fn every_plan_that_is_not_for_this_family_from_its_consultant_is_refused_with_it
     let record = person.record().unwrap();
 
     // Another consultant, who has the record and whose card was never taken in.
-    let typed = |id: &str| Event::Enter { id: id.into(), field: id.into(), typed: "otter plum kite anchor".into() };
+    let typed =
+        |id: &str| Event::EnterSecret { id: id.into(), secret: Secret { words: "otter plum kite anchor".into() } };
     let by_passphrase = takes(&mut person, typed("seal-passphrase")).unwrap();
     let mut stranger = Desk::beside(&person).unwrap();
     stranger.bring_in(&by_passphrase).unwrap();

@@ -2,7 +2,7 @@
 
 use drawwell_core::journal::{Change, Journal};
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{Clock, Effect, Event, Export, FieldKind, Place, Screen};
+use drawwell_core::screen::shapes::{Clock, Effect, Event, Export, FieldKind, Place, Screen, Secret};
 use drawwell_core::share::family_file;
 use drawwell_core::share::sealed::card::{Card, Whose};
 use drawwell_core::share::sealed::own_keys::OwnKeys;
@@ -123,11 +123,11 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
     let mut one = person();
     note(&mut one, "Left is back.");
     one.send(Event::Go { place: Place::Sharing }).unwrap();
-    let event = Event::Enter {
+    let event = Event::EnterSecret {
         id: "seal-passphrase".into(),
-        field: "seal-passphrase".into(),
-        typed: " otter plum kite anchor ".into(),
+        secret: Secret { words: " otter plum kite anchor ".into() },
     };
+    assert!(!format!("{event:?}").contains("otter"), "printed it says nothing");
     let file = handed_over(&mut one, event).unwrap();
 
     let mut two = Person::at("2026-05-26T04:06:00+02:00", "Europe/Berlin").unwrap();
@@ -135,10 +135,9 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
     let Screen::Form { form, .. } = two.screen().unwrap() else { panic!("{:?}", two.screen()) };
     assert_eq!(form.groups[0].rows[0].kind, FieldKind::Secret);
     assert!(!two.record().unwrap().contains("Left is back"));
-    let open = |typed: &str| Event::Enter {
+    let open = |typed: &str| Event::EnterSecret {
         id: "open-passphrase".to_owned(),
-        field: "open-passphrase".to_owned(),
-        typed: typed.to_owned(),
+        secret: Secret { words: typed.to_owned() },
     };
     assert_eq!(two.send(open("otter plum kite ancho")).unwrap_err().key, "sealed-wrong-passphrase");
     two.send(open("otter plum kite anchor")).unwrap();

@@ -52,7 +52,8 @@ impl Changes {
             | Event::Undo
             | Event::Redo => Self::Night,
             // What is asked for here changes it when it comes.
-            Event::MakeRecovery
+            Event::EnterSecret { .. }
+            | Event::MakeRecovery
             | Event::SealWithCode
             | Event::PickRecord
             | Event::PickTrace { .. }

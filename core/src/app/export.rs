@@ -6,8 +6,8 @@ use age::secrecy::SecretString;
 
 use super::press;
 use super::state::{App, Present};
-use crate::screen::shapes::{Clock, Effect, Export, Paper, Tone, Update};
-use crate::screen::SEAL_PASSPHRASE;
+use crate::screen::shapes::{Clock, Effect, Export, Paper, Secret, Tone, Update};
+use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::sealed::passphrase;
 use crate::share::{calendar, exchange, family_file, health_record, plan, spreadsheet};
 use crate::time::Moment;
@@ -46,9 +46,18 @@ impl App {
         Ok(vec![Effect::HandOver { what, file_name, content_type: content_type.to_owned() }])
     }
 
+    /// Goes on with a passphrase that was asked for.
+    pub(super) fn enter_secret(&mut self, id: &str, secret: &Secret, present: Present) -> Result<Vec<Effect>, Trouble> {
+        match id {
+            SEAL_PASSPHRASE => self.share_by_passphrase(&secret.words, present),
+            OPEN_PASSPHRASE => self.open_sealed(&secret.words, present),
+            _ => Err(Trouble::bad("id", "bad-field")),
+        }
+    }
+
     /// Asks where the record goes, sealed with a passphrase. It is kept until the file is
     /// written, and nowhere but in memory.
-    pub(super) fn share_by_passphrase(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+    fn share_by_passphrase(&mut self, typed: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         self.passphrase = Some(SecretString::from(passphrase::own(typed, SEAL_PASSPHRASE)?));
         self.ask_where(Export::SealedByPassphrase, present)
     }

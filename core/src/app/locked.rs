@@ -20,8 +20,8 @@ impl App {
     /// What can be said to a record that is not open: its code.
     pub(super) fn react_locked(&mut self, event: &Event, clock: &Clock) -> Result<Vec<Effect>, Trouble> {
         match event {
-            Event::Enter { id, typed, .. } if id == RECOVERY_CODE => {
-                let key = recovery::open(&self.path, typed)?;
+            Event::EnterSecret { id, secret } if id == RECOVERY_CODE => {
+                let key = recovery::open(&self.path, &secret.words)?;
                 self.unlock(key, clock)?;
                 Ok(vec![Effect::KeepKey, Effect::Tend])
             }

@@ -161,10 +161,7 @@ impl App {
             Event::PickTrace { trace } => self.pick_trace(&trace, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.take_card_in(&typed, present),
-            Event::Enter { id, typed, .. } if id == crate::screen::SEAL_PASSPHRASE => {
-                self.share_by_passphrase(&typed, present)
-            }
-            Event::Enter { id, typed, .. } if id == crate::screen::OPEN_PASSPHRASE => self.open_sealed(&typed, present),
+            Event::EnterSecret { id, secret } => self.enter_secret(&id, &secret, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
             Event::Clear { id, field } => self.clear(&id, &field, present),

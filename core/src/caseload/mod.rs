@@ -103,8 +103,8 @@ impl Caseload {
                 self.remove(&family, clock)?;
                 Vec::new()
             }
-            Event::Enter { id, typed, .. } if id == crate::screen::OPEN_PASSPHRASE => {
-                self.open_waiting(&typed, clock)?;
+            Event::EnterSecret { id, secret } if id == crate::screen::OPEN_PASSPHRASE => {
+                self.open_waiting(&secret.words, clock)?;
                 Vec::new()
             }
             Event::LeaveSealed => {

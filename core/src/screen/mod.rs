@@ -13,6 +13,7 @@ mod caution;
 mod day;
 mod entry;
 mod erasing;
+mod every_action;
 mod family;
 mod field_row;
 mod frame;
@@ -42,6 +43,7 @@ mod welcome;
 mod words;
 
 pub(crate) use caution::{over_said as caution_became, title as caution_title};
+pub(crate) use every_action::HasActions;
 pub(crate) use recovery::RECOVERY_CODE;
 pub use said::Said;
 pub(crate) use scale::amount_of;

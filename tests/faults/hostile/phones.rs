@@ -1,6 +1,6 @@
 //! A record that comes to a phone: from its family's own phones, after a question, as one act.
 
-use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::screen::shapes::{Event, Place, Secret};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::share::sealed::own_keys::OwnKeys;
 use drawwell_core::share::sealed::signed;
@@ -84,7 +84,8 @@ fn no_consultant_comes_in_with_a_record() {
 fn a_phone_is_the_family_s_own_once_its_card_was_compared() {
     let mut one = super::person();
     note(&mut one, "From one.");
-    let typed = |id: &str| Event::Enter { id: id.into(), field: id.into(), typed: "otter plum kite anchor".into() };
+    let typed =
+        |id: &str| Event::EnterSecret { id: id.into(), secret: Secret { words: "otter plum kite anchor".into() } };
     let file = takes(&mut one, typed("seal-passphrase")).unwrap();
     let mut two = Person::at("2026-05-25T04:10:00+02:00", "Europe/Berlin").unwrap();
     two.bring_in(&file).unwrap();

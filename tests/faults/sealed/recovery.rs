@@ -2,7 +2,7 @@
 
 use drawwell_core::app::{recovery, App};
 use drawwell_core::journal::{Journal, Key};
-use drawwell_core::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen};
+use drawwell_core::screen::shapes::{Clock, Effect, Event, Opening, Place, Screen, Secret};
 use drawwell_core::trouble::Kind;
 
 use super::*;
@@ -33,7 +33,7 @@ fn code_on(screen: &Screen) -> String {
 }
 
 fn typed(code: &str) -> Event {
-    Event::Enter { id: "recovery-code".to_owned(), field: "recovery-code".to_owned(), typed: code.to_owned() }
+    Event::EnterSecret { id: "recovery-code".to_owned(), secret: Secret { words: code.to_owned() } }
 }
 
 #[test]

@@ -5,7 +5,7 @@ use std::fs;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use drawwell_core::screen::shapes::Event;
+use drawwell_core::screen::shapes::{Event, Secret};
 use drawwell_tests::{handed_over, person::Person, visiting};
 
 fn main() -> ExitCode {
@@ -35,7 +35,7 @@ fn write(folder: &std::path::Path) -> Result<(), Box<dyn std::error::Error>> {
 
 /// The invented family's record, sealed with a passphrase.
 fn sealed() -> Result<Vec<u8>, drawwell_core::trouble::Trouble> {
-    let field = "seal-passphrase".to_owned();
-    let typed = "seven wells stand by the mill and the meadow".to_owned();
-    visiting::takes(&mut Person::of_the_invented_family()?, Event::Enter { id: field.clone(), field, typed })
+    let secret = Secret { words: "seven wells stand by the mill and the meadow".to_owned() };
+    let event = Event::EnterSecret { id: "seal-passphrase".to_owned(), secret };
+    visiting::takes(&mut Person::of_the_invented_family()?, event)
 }

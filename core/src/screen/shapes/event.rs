@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Export, Place};
+use super::{Export, Place, Secret};
 
 /// What a person did.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -123,6 +123,8 @@ pub enum Event {
     Add { kind: String, days_back: u32 },
     /// Give a field the value that was typed or chosen.
     Enter { id: String, field: String, typed: String },
+    /// Give a passphrase or a code to the row that asks for it.
+    EnterSecret { id: String, secret: Secret },
     /// Move a field by so many of its own steps.
     Step { id: String, field: String, steps: i32 },
     /// Make a field say nothing again.

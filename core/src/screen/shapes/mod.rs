@@ -23,6 +23,7 @@ mod frame;
 mod list;
 mod pictures;
 mod place;
+mod secret;
 mod session;
 mod sheet;
 mod supply;
@@ -44,6 +45,7 @@ pub use pictures::{
     DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch,
 };
 pub use place::Place;
+pub use secret::Secret;
 pub use session::{
     AmountColumn, AmountsScreen, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, Reading, ReadyScreen,
     RunningScreen, StepPoint, Strip, Tick, WelcomeScreen,

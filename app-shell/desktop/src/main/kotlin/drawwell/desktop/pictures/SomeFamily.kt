@@ -8,6 +8,7 @@ import drawwell.surface.Event
 import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Screen
+import drawwell.surface.Secret
 import drawwell.ui.pictures.drawing
 import java.io.File
 
@@ -65,7 +66,7 @@ internal class SomeFamily(private val folder: File, val name: String, private va
     }
 
     /** The record, sealed with a passphrase. */
-    fun seals(passphrase: String): File = out(Event.Enter("seal-passphrase", "seal-passphrase", passphrase))
+    fun seals(passphrase: String): File = out(Event.EnterSecret("seal-passphrase", Secret(passphrase)))
 
     private fun out(asked: Event): File {
         val goes = core.update(asked, now()).effects.filterIsInstance<Effect.HandOver>().single()

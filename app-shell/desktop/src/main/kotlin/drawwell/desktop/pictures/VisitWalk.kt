@@ -6,6 +6,7 @@ import drawwell.surface.Effect
 import drawwell.surface.Event
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.surface.Secret
 import drawwell.surface.Trouble
 import drawwell.ui.Told
 import drawwell.ui.frame
@@ -55,10 +56,10 @@ internal class VisitWalk(
 
     private fun passphrase(folder: File) {
         go(Place.Sharing)
-        val sealed = out(Event.Enter("seal-passphrase", "seal-passphrase", "otter plum kite anchor"), folder)
+        val sealed = out(Event.EnterSecret("seal-passphrase", Secret("otter plum kite anchor")), folder)
         val page = core.bringIn(sealed.path, now()).screen
         keep("visit-sealed", page)
-        refused("visit-sealed-trouble", page, Event.Enter("open-passphrase", "open-passphrase", "otter plum kite ancho"))
+        refused("visit-sealed-trouble", page, Event.EnterSecret("open-passphrase", Secret("otter plum kite ancho")))
     }
 
     private fun cautions() {

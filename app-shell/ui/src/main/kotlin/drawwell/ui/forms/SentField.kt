@@ -13,7 +13,9 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Action
 import drawwell.surface.Event
+import drawwell.surface.FieldKind
 import drawwell.surface.FieldRow
+import drawwell.surface.Secret
 import drawwell.ui.Told
 import drawwell.ui.parts.ActionButton
 
@@ -24,7 +26,14 @@ import drawwell.ui.parts.ActionButton
 @Composable
 internal fun SentField(row: FieldRow, done: Action, trouble: Told?, send: (Event) -> Unit) {
     var typed by remember(row.value) { mutableStateOf(row.value) }
-    val sends = { send(Event.Enter(row.id, row.field, typed)) }
+    val sends = {
+        send(
+            when (row.kind) {
+                FieldKind.SECRET -> Event.EnterSecret(row.id, Secret(typed))
+                else -> Event.Enter(row.id, row.field, typed)
+            },
+        )
+    }
     Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
         Hinted(row) { Typing(it, trouble, typed, { typed = it }, sends, Modifier.fillMaxWidth()) }
         if (trouble != null) FieldTrouble(trouble)
