@@ -4,6 +4,8 @@
 use drawwell_core::screen::shapes::{Place, Screen};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
+use drawwell_tests::written::milliliters as amount;
+use serde_json::json;
 
 use crate::supply::{before, berlin, every_three_hours, go, person, supply};
 
@@ -105,6 +107,27 @@ fn one_session_written_down_twice_counts_once_and_is_asked_about() {
     go(&mut person, Place::Supply { days: 28 });
     person.press("double-is-one").unwrap();
     assert!(supply(&mut person, 28).asks.iter().all(|notice| notice.key != "asks-double-again-00"));
+}
+
+#[test]
+fn sessions_that_overlap_on_one_side_count_once_and_are_asked_about() {
+    let mut person = person();
+    let mut written = every_three_hours(&person, 20, |_, n| 45.0 + (n % 3) as f64);
+    // It began ten minutes before the last one ended, and went on for half an hour; less came.
+    let ended = before(&person, Span::minutes(10));
+    let started = written.moment(ended.minus(Span::minutes(30)));
+    let amounts = [("amount_left", amount(30.0)), ("amount_right", amount(28.0))];
+    let times = [("started", started), ("ended", written.moment(ended)), ("settled", json!(true))];
+    let how = [("method", json!("electric_pump")), ("sides", json!("both"))];
+    written.fact("session", "over", &[&times[..], &amounts[..], &how[..]].concat());
+    person.bring_in(&written.file()).unwrap();
+    let told = supply(&mut person, 28);
+    assert_eq!(told.figure, "about 735 mL a day");
+    let asked = told.asks.iter().find(|notice| notice.key == "asks-double-over").unwrap();
+    assert!(asked.text.contains("overlap. Only the first counts until you say."), "{}", asked.text);
+    go(&mut person, Place::Supply { days: 28 });
+    person.press("double-is-two").unwrap();
+    assert!(supply(&mut person, 28).asks.iter().all(|notice| notice.key != "asks-double-over"));
 }
 
 /// Seven sessions a day from 07:00 to 01:00, and none that was ever written down before 07:00.

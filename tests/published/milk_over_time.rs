@@ -15,6 +15,7 @@ const BEGINS: Instant = Instant::from_unix_milliseconds(1_767_225_600_000);
 
 fn left(minutes: i64, milliliters: f64) -> Removal {
     Removal {
+        began: None,
         session: format!("at {minutes}"),
         at: BEGINS.plus(Span::minutes(minutes)),
         zone: Zone::UTC,

@@ -122,6 +122,7 @@ fn a_weighed_feed_is_its_gain_over_the_density_and_a_loss_says_nothing() {
 /// Removals at these hours since an instant, from the left, in mL.
 fn left(start: Instant, zone: Zone, taken: &[(f64, f64)]) -> Vec<Removal> {
     let removal = |(hours, milliliters): &(f64, f64)| Removal {
+        began: None,
         session: format!("at {hours}"),
         at: start.plus(Span::milliseconds((hours * 3_600_000.0) as i64)),
         zone,

@@ -8,7 +8,15 @@ use drawwell_core::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
 use proptest::prelude::*;
 
 fn removal(at: Instant, zone: Zone, sides: Sides, milk: Milk) -> Removal {
-    Removal { session: format!("at {}", at.unix_milliseconds()), at, zone, sides, milk, answered: Answered::default() }
+    Removal {
+        began: None,
+        session: format!("at {}", at.unix_milliseconds()),
+        at,
+        zone,
+        sides,
+        milk,
+        answered: Answered::default(),
+    }
 }
 
 fn each(left: f64, right: f64) -> Milk {

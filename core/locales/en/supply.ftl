@@ -156,6 +156,7 @@ amount-is-right = It is right
 asks-quiet = Is there a session between { $from } and { $until }? None was logged in the last two weeks.
 quiet-is-whole = No, none
 quiet-hides-one = Yes, not logged
+asks-overlap = Sessions that ended at { $first } and { $second } overlap. Only the first counts until you say.
 asks-double = Sessions that ended at { $first } and { $second } may be one, written down twice. It counts once until that is clear.
 double-is-one = One: take the second out
 double-is-two = They are two

@@ -3,7 +3,7 @@
 use super::{days, Record};
 use crate::answer::supply::began::Began;
 use crate::answer::supply::course::Course;
-use crate::answer::supply::intervals::doubles;
+use crate::answer::supply::intervals::{doubles, Twice};
 use crate::answer::supply::level::Level;
 use crate::answer::supply::quiet_hours::{self, ended_by, QuietHours};
 use crate::answer::supply::said::{said, Said, Turned};
@@ -269,7 +269,7 @@ pub(crate) struct Asked {
     /// Intervals that may hide a session, or end in an amount that may be mistyped.
     pub(crate) intervals: Vec<Interval>,
     /// Sessions that may be one written down twice.
-    pub(crate) doubles: Vec<(Removal, Removal)>,
+    pub(crate) doubles: Vec<(Removal, Removal, Twice)>,
 }
 
 impl Asked {
@@ -289,8 +289,9 @@ impl Asked {
         }
         intervals.sort_by_key(|i| std::cmp::Reverse(i.until));
         intervals.truncate(ASKS);
-        let recent = doubles(&removals).filter(|(_, second)| second.at >= since).collect::<Vec<_>>();
-        let doubles = recent.into_iter().rev().take(ASKS).map(|(first, second)| (first.clone(), second.clone()));
+        let recent = doubles(&removals).filter(|(_, second, _)| second.at >= since).collect::<Vec<_>>();
+        let doubles =
+            recent.into_iter().rev().take(ASKS).map(|(first, second, how)| (first.clone(), second.clone(), how));
         Ok(Self { intervals, doubles: doubles.collect() })
     }
 }

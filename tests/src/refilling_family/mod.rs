@@ -141,6 +141,7 @@ impl RefillingFamily {
                 },
             };
             removals.push(Removal {
+                began: None,
                 session: format!("s{i}"),
                 at: *at,
                 zone: Zone::UTC,

@@ -201,6 +201,7 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
                 Milk::Sides { left: read(took[0], slip), right: read(took[1], 1.0) }
             };
             let removal = Removal {
+                began: None,
                 session: format!("s{}", removals.len()),
                 at: Instant::from_unix_milliseconds(BEGINS + (at * HOUR) as i64),
                 zone: Zone::UTC,

@@ -172,6 +172,7 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
                 Milk::Unknown
             };
             let removal = Removal {
+                began: None,
                 session: format!("s{}", removals.len()),
                 at: Instant::from_unix_milliseconds(BEGINS + (at * HOUR) as i64),
                 zone: Zone::UTC,

@@ -124,6 +124,7 @@ pub fn record<'a>(family: &'a RefillingFamily, days: u32, chance: &mut Chance) -
                 }
             };
             removals.push(Removal {
+                began: None,
                 session: format!("s{}", removals.len()),
                 at: Instant::from_unix_milliseconds(FIRST + (at * 3_600_000.0) as i64),
                 zone: Zone::UTC,

@@ -36,6 +36,8 @@ pub struct Answered {
 pub struct Removal {
     /// The session.
     pub session: String,
+    /// When it began, where that is known.
+    pub began: Option<Instant>,
     /// When it was over.
     pub at: Instant,
     /// The zone the person then was in.
@@ -71,7 +73,9 @@ impl Removal {
             (None, Some(started)) if session.afterwards => started,
             _ => return None,
         };
+        let began = session.started.as_ref().map(|at| at.instant());
         Some(Self {
+            began: began.filter(|began| session.ended.is_some() && *began < at.instant()),
             at: at.instant(),
             zone: at.zone().unwrap_or(Zone::UTC),
             sides: session.sides,

@@ -16,13 +16,17 @@ const NOT_KNOWN: f64 = -1.0;
 const TELLS_BACK: i32 = 4;
 const TELLS_AHEAD: i32 = 18;
 
+/// Stands for "no time".
+const NO_TIME: i64 = i64::MIN;
+
 /// What was said of the gap before, in the column `gap_is_whole`.
 const NOT_ANSWERED: i64 = 0;
 const WHOLE: i64 = 1;
 const HIDES_ONE: i64 = 2;
 
 const COLUMNS: &str =
-    "subject, at, zone, sides, left_milliliters, right_milliliters, together_milliliters, gap_is_whole, amount_is_right";
+    "subject, at, zone, sides, left_milliliters, right_milliliters, together_milliliters, gap_is_whole, amount_is_right, \
+     began";
 
 fn read(row: &rusqlite::Row<'_>) -> rusqlite::Result<Removal> {
     let volume = |at: usize| -> rusqlite::Result<Option<Volume>> {
@@ -32,6 +36,7 @@ fn read(row: &rusqlite::Row<'_>) -> rusqlite::Result<Removal> {
     let (left, right, together) = (volume(4)?, volume(5)?, volume(6)?);
     Ok(Removal {
         session: row.get(0)?,
+        began: Some(row.get(9)?).filter(|began| *began != NO_TIME).map(Instant::from_unix_milliseconds),
         at: Instant::from_unix_milliseconds(row.get(1)?),
         zone: Zone::named(row.get_ref(2)?.as_str()?).unwrap_or(Zone::UTC),
         sides: Sides::named(Some(row.get_ref(3)?.as_str()?)),
@@ -74,7 +79,7 @@ pub(super) fn keep(store: &Connection, subject: &str, now: Option<&Removal>) -> 
     let stored = |volume: Option<Volume>| volume.map_or(NOT_KNOWN, Quantity::canonical);
     store
         .prepare_cached(&format!(
-            "INSERT OR REPLACE INTO removal({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)"
+            "INSERT OR REPLACE INTO removal({COLUMNS}) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)"
         ))?
         .execute(params![
             subject,
@@ -90,6 +95,7 @@ pub(super) fn keep(store: &Connection, subject: &str, now: Option<&Removal>) -> 
                 Answered { .. } => NOT_ANSWERED,
             },
             now.answered.amount_is_right,
+            now.began.map_or(NO_TIME, Instant::unix_milliseconds),
         ])?;
     Ok(())
 }

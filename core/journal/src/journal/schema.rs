@@ -172,9 +172,13 @@ fn trust(store: &Transaction<'_>) -> Result<(), Trouble> {
     Ok(())
 }
 
-/// Whether pain was said of a session: the caution line of every screen asks for it.
+/// Whether pain was said of a session: the caution line of every screen asks for it. And when a
+/// session began: those that overlap are asked about.
 fn pain(store: &Transaction<'_>) -> Result<(), Trouble> {
-    store.execute_batch("ALTER TABLE record ADD COLUMN pain INTEGER NOT NULL DEFAULT 0;")?;
+    store.execute_batch(
+        "ALTER TABLE record ADD COLUMN pain INTEGER NOT NULL DEFAULT 0;
+        ALTER TABLE removal ADD COLUMN began INTEGER NOT NULL DEFAULT -9223372036854775808;",
+    )?;
     Ok(())
 }
 

@@ -1,5 +1,6 @@
 //! Gentle questions, and the one thing the program says by itself.
 
+use crate::answer::supply::intervals::Twice;
 use crate::answer::supply::watch::Drop;
 use crate::answer::supply::{Interval, Standing};
 use crate::gather::supply::{Asked, Look, Quiet};
@@ -15,7 +16,7 @@ pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Troub
         return Ok(notices);
     }
     let asked = Asked::of(view, look)?;
-    notices.extend(asked.doubles.iter().map(|(first, second)| ask_double(view, first, second)));
+    notices.extend(asked.doubles.iter().map(|(first, second, how)| ask_double(view, first, second, *how)));
     notices.extend(look.quiet.iter().filter(|quiet| !quiet.hide_one).map(|quiet| ask_quiet(view, quiet)));
     notices.extend(asked.intervals.iter().map(|interval| ask(view, interval)));
     Ok(notices)
@@ -99,10 +100,14 @@ fn ask_quiet(view: &View<'_>, quiet: &Quiet) -> Notice {
 }
 
 /// Whether one session was written down twice.
-fn ask_double(view: &View<'_>, first: &Removal, second: &Removal) -> Notice {
+fn ask_double(view: &View<'_>, first: &Removal, second: &Removal, how: Twice) -> Notice {
     let words = view.words();
+    let key = match how {
+        Twice::Alike => "asks-double",
+        Twice::Overlaps => "asks-overlap",
+    };
     let clock = |removal: &Removal| words.clock(&Moment::new(removal.at, view.zone));
-    let text = words.with("asks-double", &[("first", clock(first).into()), ("second", clock(second).into())]);
+    let text = words.with(key, &[("first", clock(first).into()), ("second", clock(second).into())]);
     let session = second.session.clone();
     Notice {
         key: format!("asks-double-{session}"),

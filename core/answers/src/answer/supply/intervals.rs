@@ -34,30 +34,60 @@ fn from_side(removal: &Removal, side: Side) -> Option<(Option<Volume>, bool)> {
     })
 }
 
-/// Whether a removal is likely the one before, written down a second time. What was answered
-/// goes before.
-pub fn is_double(before: &Removal, removal: &Removal) -> bool {
+/// Two removals that can't both be as they are written down.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Twice {
+    /// They ended about together and gave alike: likely one session, written down twice.
+    Alike,
+    /// One began before the other had ended, on the same side.
+    Overlaps,
+}
+
+/// No session is longer: further back nothing can overlap.
+const LONGEST_SESSION: Span = Span::hours(4);
+/// Clocks are read in passing: sessions that share less than this overlap by a slip.
+const SLIP: Span = Span::minutes(2);
+
+/// Whether a removal and one before it are likely one. What was answered goes before.
+pub fn twice(before: &Removal, removal: &Removal) -> Option<Twice> {
     let apart = removal.at.since(before.at);
-    if apart > ONE_SESSION || removal.answered.amount_is_right || removal.sides != before.sides {
-        return false;
+    if removal.answered.amount_is_right || apart > LONGEST_SESSION {
+        return None;
     }
     let sum = |milk: Milk| match milk {
         Milk::Unknown => None,
         Milk::Sides { left, right } => Some([left, right].into_iter().flatten().map(Quantity::canonical).sum::<f64>()),
         Milk::Together(both) => Some(both.canonical()),
     };
-    let Some((one, other)) = sum(before.milk).zip(sum(removal.milk)) else { return false };
+    let (one, other) = sum(before.milk).zip(sum(removal.milk))?;
+    if one.min(other) < LITTLE {
+        return None;
+    }
     let is_alike = (one - other).abs() <= (ALIKE.0 * one.max(other)).max(ALIKE.1);
-    one.min(other) >= LITTLE && (is_alike || apart <= SURELY_ONE)
+    let ends_with_it = apart <= ONE_SESSION && removal.sides == before.sides;
+    if ends_with_it && (is_alike || apart <= SURELY_ONE) {
+        return Some(Twice::Alike);
+    }
+    let (a, b) = (before.sides, removal.sides);
+    let on_one_side = (a.left() && b.left()) || (a.right() && b.right());
+    // Each is longer than a slip of the clock, and so is what they share.
+    let began = [before.began, removal.began].into_iter().flatten().max();
+    let shared = began.filter(|_| removal.began.is_some()).map(|began| before.at.since(began));
+    (on_one_side && shared.is_some_and(|shared| shared > SLIP)).then_some(Twice::Overlaps)
 }
 
-/// Removals that are likely ones before, written down a second time: the one before, and the
-/// second. `removals` are by time.
-pub fn doubles(removals: &[Removal]) -> impl Iterator<Item = (&Removal, &Removal)> {
-    removals.iter().enumerate().filter_map(|(at, removal)| {
-        let near = removals.get(..at)?.iter().rev().take_while(|before| removal.at.since(before.at) <= ONE_SESSION);
-        near.into_iter().find(|before| is_double(before, removal)).map(|before| (before, removal))
-    })
+/// The one before that a removal is likely one with. `removals` are by time.
+fn one_before(removals: &[Removal], at: usize) -> Option<(&Removal, Twice)> {
+    let removal = removals.get(at)?;
+    let near = removals.get(..at)?.iter().rev().take_while(|before| removal.at.since(before.at) <= LONGEST_SESSION);
+    near.into_iter().find_map(|before| twice(before, removal).map(|how| (before, how)))
+}
+
+/// Removals that are likely one with another before: that one, the second, and why. `removals`
+/// are by time.
+pub fn doubles(removals: &[Removal]) -> impl Iterator<Item = (&Removal, &Removal, Twice)> {
+    let before = |(at, removal)| one_before(removals, at).map(|(before, how)| (before, removal, how));
+    removals.iter().enumerate().filter_map(before)
 }
 
 /// The intervals of a side, in order of time, none judged yet. What was likely written down
@@ -67,8 +97,7 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
     let mut found: Vec<Interval> = Vec::new();
     let mut last: Option<Instant> = None;
     for (at, removal) in removals.iter().enumerate() {
-        let mut near = removals.iter().take(at).rev().take_while(|before| removal.at.since(before.at) <= ONE_SESSION);
-        if near.any(|before| is_double(before, removal)) {
+        if one_before(removals, at).is_some() {
             continue;
         }
         let Some((milk, of_this_side)) = from_side(removal, side) else { continue };
