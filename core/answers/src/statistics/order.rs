@@ -43,7 +43,7 @@ pub(super) fn midway(low: f64, high: f64) -> f64 {
 /// Statistician 1996;50:361-365).
 ///
 /// ```
-/// use drawwell_core::statistics::quantile;
+/// use drawwell_answers::statistics::quantile;
 /// assert_eq!(quantile(&[1.0, 2.0, 3.0, 4.0], 0.25), Some(1.75));
 /// ```
 pub fn quantile(values: &[f64], p: f64) -> Option<f64> {

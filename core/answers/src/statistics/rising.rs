@@ -8,7 +8,7 @@
 /// a weight is not above nothing.
 ///
 /// ```
-/// use drawwell_core::statistics::rising;
+/// use drawwell_answers::statistics::rising;
 /// assert_eq!(rising(&[(1.0, 1.0), (3.0, 1.0), (2.0, 1.0), (4.0, 1.0)]), [1.0, 2.5, 2.5, 4.0]);
 /// ```
 pub fn rising(values: &[(f64, f64)]) -> Vec<f64> {

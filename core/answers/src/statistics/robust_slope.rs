@@ -37,7 +37,7 @@ pub struct RobustSlope {
 /// Points may come in any order and share places. It takes n log n steps.
 ///
 /// ```
-/// use drawwell_core::statistics::{robust_slope, Point};
+/// use drawwell_answers::statistics::{robust_slope, Point};
 /// let points: Vec<Point> =
 ///     [1.0, 2.0, 3.0, 4.0, 5.0, 16.0, 7.0].into_iter().zip(1..).map(|(value, at)| Point { at: at.into(), value }).collect();
 /// assert_eq!(robust_slope(&points, 0.95, 1.0).map(|found| found.slope), Some(1.0));

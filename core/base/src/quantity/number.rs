@@ -13,7 +13,7 @@ pub enum NotANumber {
 /// before exactly three figures is refused, for it may group thousands.
 ///
 /// ```
-/// use drawwell_core::quantity::{parse_decimal, NotANumber};
+/// use drawwell_base::quantity::{parse_decimal, NotANumber};
 /// assert_eq!(parse_decimal("62,5"), Ok(62.5));
 /// assert_eq!(parse_decimal("4,000"), Err(NotANumber::Ambiguous));
 /// ```

@@ -26,13 +26,15 @@ internal class SomeConsultant(private val folder: File, private val now: () -> C
         desk.bringIn(file.path, now())
         val family = (desk.here(now()).families as Screen.List).list.groups.flatMap { it.rows }
             .firstNotNullOf { it.open?.event as? Event.OpenFamily }.family
-        val plan = (beside(Event.WritePlan(family)) as Screen.Findings).findings.actions.firstNotNullOf { (it.event as? Event.Export)?.what as? Export.Plan }
+        val written = (beside(Event.WritePlan(family)) as Screen.Findings).findings.actions
+            .firstNotNullOf { (it.event as? Event.Export)?.what as? Export.Plan }
+        val plan = written.plan
         beside(Event.Enter(plan, "plan_words", "You are doing a lot. Let us see whether one longer stretch of sleep costs any milk."))
         part(plan, "rhythm", "sessions_a_day" to "7", "longest_interval" to "6 h")
         part(plan, "setting", "pump_name" to "Heron", "plan_phase" to "expression", "level" to "7", "use_or_try" to "try", "words" to "Only while it stays comfortable.")
         part(plan, "check", "plan_check" to "pump")
         part(plan, "aim", "aim" to "700")
-        val goes = desk.update(Event.Export(plan), now()).effects.filterIsInstance<Effect.HandOver>().single()
+        val goes = desk.update(Event.Export(written), now()).effects.filterIsInstance<Effect.HandOver>().single()
         val out = folder.resolve(goes.fileName)
         desk.export(goes.what, out.path, now())
         return out
