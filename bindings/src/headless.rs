@@ -70,12 +70,12 @@ fn read_arguments(mut arguments: impl Iterator<Item = String>) -> Option<Asked> 
     };
     // Figures that are no key are refused by the record, and told.
     let key = figures.map(|figures| Key::from_figures(&figures).map_or(Vec::new(), |key| key.bytes().to_vec()));
-    let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone, offset_seconds: told(&at) };
+    let clock = Clock { unix_milliseconds: moment.instant().unix_milliseconds(), zone, offset_seconds: offset_of(&at) };
     Some(Asked { journal: journal?, clock, device, key, what, table, with })
 }
 
 /// The offset that an RFC 3339 time says. `Z` and `-00:00` say none (RFC 9557 section 2).
-fn told(at: &str) -> Option<i32> {
+fn offset_of(at: &str) -> Option<i32> {
     let says_none = at.ends_with(['Z', 'z']) || at.ends_with("-00:00");
     let offset = chrono::DateTime::parse_from_rfc3339(at).ok()?.offset().local_minus_utc();
     (!says_none).then_some(offset)
@@ -138,7 +138,7 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
         };
     }
     Ok(match asked.what.as_str() {
-        "import" => serde_json::to_string_pretty(&drawwell.bring_in(asked.with.clone(), now)?),
+        "import" => serde_json::to_string_pretty(&drawwell.import_file(asked.with.clone(), now)?),
         "calendar" => export(Export::Calendar)?,
         "export" => export(Export::Record)?,
         "fhir" => export(Export::HealthRecord)?,

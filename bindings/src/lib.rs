@@ -8,7 +8,7 @@
 uniffi::setup_scaffolding!("drawwell");
 
 mod key_store;
-mod press;
+mod sheet_renderer;
 mod trouble;
 
 use std::io::BufReader;
@@ -47,7 +47,7 @@ pub fn make_folder(path: String) {
 #[uniffi::export]
 pub fn new_key(language: &str) -> Result<Vec<u8>, Trouble> {
     let texts = drawwell_core::text::Texts::new(language);
-    Key::make().map(|key| key.bytes().to_vec()).map_err(|t| Trouble::told(&texts, &t))
+    Key::make().map(|key| key.bytes().to_vec()).map_err(|t| Trouble::render(&texts, &t))
 }
 
 /// The key of the record at a path out of the platform's own store: see `key_store`. None where
@@ -85,7 +85,7 @@ pub fn has_recovery(path: &str) -> bool {
 #[uniffi::export]
 pub fn recovered_key(path: &str, words: &str, language: &str) -> Result<Vec<u8>, Trouble> {
     let texts = drawwell_core::text::Texts::new(language);
-    recovery::open(Path::new(path), words).map(|key| key.bytes().to_vec()).map_err(|t| Trouble::told(&texts, &t))
+    recovery::open(Path::new(path), words).map(|key| key.bytes().to_vec()).map_err(|t| Trouble::render(&texts, &t))
 }
 
 /// A person's record, open.
@@ -101,7 +101,7 @@ impl Drawwell {
 
     fn with<T>(&self, deed: impl FnOnce(&mut App) -> Result<T, core_trouble::Trouble>) -> Result<T, Trouble> {
         let mut app = self.app();
-        deed(&mut app).map_err(|trouble| Trouble::told(app.texts(), &trouble))
+        deed(&mut app).map_err(|trouble| Trouble::render(app.texts(), &trouble))
     }
 }
 
@@ -122,8 +122,8 @@ impl Drawwell {
         let texts = drawwell_core::text::Texts::new(&opening.language);
         let app = read(key.as_deref())
             .and_then(|key| App::open_with_key(PathBuf::from(path), key, opening, &now))
-            .map_err(|t| Trouble::told(&texts, &t))?;
-        Ok(Self { app: Mutex::new(app.with_press(press::set)) })
+            .map_err(|t| Trouble::render(&texts, &t))?;
+        Ok(Self { app: Mutex::new(app.with_sheet_renderer(sheet_renderer::set)) })
     }
 
     /// One call per tap: what was done is on disk when it returns.
@@ -142,8 +142,8 @@ impl Drawwell {
     }
 
     /// Brings a file of the exchange form in.
-    pub fn bring_in(&self, path: String, now: Clock) -> Result<Update, Trouble> {
-        self.with(|app| app.bring_in(&mut BufReader::new(opened(&path)?), &now))
+    pub fn import_file(&self, path: String, now: Clock) -> Result<Update, Trouble> {
+        self.with(|app| app.import_file(&mut BufReader::new(opened(&path)?), &now))
     }
 
     /// Writes what is to leave to a file. The file is
@@ -159,13 +159,13 @@ impl Drawwell {
 
     /// Backs up and checks the record; slow, so off the thread that draws. Other
     /// calls are answered meanwhile.
-    pub fn tend(&self, now: Clock) -> Result<Update, Trouble> {
+    pub fn maintain(&self, now: Clock) -> Result<Update, Trouble> {
         let (path, key) = {
             let app = self.app();
             (app.path().to_owned(), app.key_in_use())
         };
-        let outcome = drawwell_core::app::look_after(&path, key.as_ref(), &now);
-        self.with(|app| app.looked_after(outcome, &now))
+        let outcome = drawwell_core::app::maintain(&path, key.as_ref(), &now);
+        self.with(|app| app.finish_maintenance(outcome, &now))
     }
 }
 
@@ -178,7 +178,7 @@ pub struct Desk {
 impl Desk {
     fn with<T>(&self, deed: impl FnOnce(&mut Caseload) -> Result<T, core_trouble::Trouble>) -> Result<T, Trouble> {
         let mut caseload = self.caseload.lock().unwrap_or_else(PoisonError::into_inner);
-        deed(&mut caseload).map_err(|trouble| Trouble::told(caseload.texts(), &trouble))
+        deed(&mut caseload).map_err(|trouble| Trouble::render(caseload.texts(), &trouble))
     }
 }
 
@@ -191,8 +191,8 @@ impl Desk {
         let texts = drawwell_core::text::Texts::new(&opening.language);
         let caseload = read(key.as_deref())
             .and_then(|key| Caseload::open_with_key(PathBuf::from(folder), key, opening, &now))
-            .map_err(|t| Trouble::told(&texts, &t))?;
-        Ok(Self { caseload: Mutex::new(caseload.with_press(press::set)) })
+            .map_err(|t| Trouble::render(&texts, &t))?;
+        Ok(Self { caseload: Mutex::new(caseload.with_sheet_renderer(sheet_renderer::set)) })
     }
 
     /// One call per tap: what was done is on disk when it returns.
@@ -207,16 +207,16 @@ impl Desk {
 
     /// Backs up and checks the desk's own record and its families'; slow, so off the thread that
     /// draws. Other calls are answered meanwhile.
-    pub fn tend(&self, now: Clock) -> Result<CaseloadUpdate, Trouble> {
-        let mut tending = None;
+    pub fn maintain(&self, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        let mut maintenance = None;
         self.with(|caseload| {
-            tending = Some(caseload.to_tend()?);
+            maintenance = Some(caseload.maintenance()?);
             Ok(())
         })?;
-        match tending {
-            Some(tending) => {
-                let tended = tending.look(&now);
-                self.with(|caseload| caseload.tended(tended, &now))
+        match maintenance {
+            Some(maintenance) => {
+                let maintained = maintenance.run(&now);
+                self.with(|caseload| caseload.finish_maintenance(maintained, &now))
             }
             None => self.with(|caseload| Ok(CaseloadUpdate { caseload: caseload.here(&now)?, effects: Vec::new() })),
         }
@@ -229,13 +229,13 @@ impl Desk {
     }
 
     /// Brings in what a family shared, and opens the family.
-    pub fn bring_in(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
-        self.with(|caseload| caseload.bring_in(&mut BufReader::new(opened(&path)?), &now))
+    pub fn import_file(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| caseload.import_file(&mut BufReader::new(opened(&path)?), &now))
     }
 
     /// Takes in what a family shared, and leaves open what is open.
-    pub fn take_in(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
-        self.with(|caseload| caseload.take_in(&mut BufReader::new(opened(&path)?), &now))
+    pub fn import_quietly(&self, path: String, now: Clock) -> Result<CaseloadUpdate, Trouble> {
+        self.with(|caseload| caseload.import_quietly(&mut BufReader::new(opened(&path)?), &now))
     }
 
     /// Writes what is to leave to a file, whole or not at all.

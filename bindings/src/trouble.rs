@@ -47,7 +47,7 @@ pub enum Trouble {
 
 impl Trouble {
     /// Tells a trouble from inside.
-    pub(crate) fn told(texts: &Texts, trouble: &inside::Trouble) -> Self {
+    pub(crate) fn render(texts: &Texts, trouble: &inside::Trouble) -> Self {
         let (what, what_to_do) = words_of_trouble(texts, trouble);
         let kind = match trouble.kind {
             inside::Kind::BadInput => TroubleKind::BadInput,

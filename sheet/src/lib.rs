@@ -4,13 +4,13 @@
 //! it in the person's language. Out: the bytes of a PDF that keeps to PDF/UA-1. No
 //! word, number or decision is made here; what a page looks like stands in `typ`.
 //! It is a crate of its own because the typesetter takes minutes to build, and core
-//! seconds. [`letters`] says which signs can be drawn, [`desk`] is what the
+//! seconds. [`letters`] says which signs can be drawn, [`world`] is what the
 //! typesetter reads from: its files, its letters, and nothing of the machine.
 
 #![forbid(unsafe_code)]
 
-mod desk;
 mod letters;
+mod world;
 
 use serde_json::Value;
 use typst::foundations::{Datetime, Smart};
@@ -80,11 +80,11 @@ pub fn set(data: &str, made: Made) -> Result<Vec<u8>, NotSet> {
     let standards = PdfStandards::new(&[PdfStandard::Ua_1]).map_err(|why| NotSet::Page(vec![why.to_string()]))?;
     let options =
         PdfOptions { ident: Smart::Custom(IDENT), timestamp: timestamp(made), standards, ..Default::default() };
-    typst_pdf::pdf(&document, &options).map_err(told)
+    typst_pdf::pdf(&document, &options).map_err(not_set)
 }
 
 fn page(data: &Value) -> Result<PagedDocument, NotSet> {
-    typst::compile(&desk::Desk::with(data)).output.map_err(told)
+    typst::compile(&world::SheetWorld::with(data)).output.map_err(not_set)
 }
 
 fn with(data: &mut Value, name: &str, value: Value) {
@@ -101,6 +101,6 @@ fn timestamp(made: Made) -> Option<Timestamp> {
     Timestamp::new_local(at, made.offset_minutes)
 }
 
-fn told(why: impl IntoIterator<Item = typst::diag::SourceDiagnostic>) -> NotSet {
+fn not_set(why: impl IntoIterator<Item = typst::diag::SourceDiagnostic>) -> NotSet {
     NotSet::Page(why.into_iter().map(|one| one.message.to_string()).collect())
 }

@@ -168,7 +168,7 @@ fn coming_in(c: &mut Criterion) {
             fresh,
             |(mut j, f)| {
                 let report =
-                    drawwell_core::share::exchange::bring_in(&mut j, &mut file.as_bytes(), ten_years::END).unwrap();
+                    drawwell_core::share::exchange::import(&mut j, &mut file.as_bytes(), ten_years::END).unwrap();
                 assert_eq!((report.taken, report.wrong_count), (ten_years::SESSIONS as u64, 0));
                 (j, f)
             },

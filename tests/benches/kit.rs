@@ -56,7 +56,7 @@ fn kit(c: &mut Criterion) {
     drop(journal);
     let now = clock(ten_years::END.plus(Span::minutes(5)));
     let mut app = ten_years::open(&path).unwrap();
-    app.bring_in(&mut checks().as_bytes(), &now).unwrap();
+    app.import_file(&mut checks().as_bytes(), &now).unwrap();
     let mut group = c.benchmark_group("kit at ten years, a check each month");
     for (name, place) in [
         ("the list", Place::Kit),

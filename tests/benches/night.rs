@@ -34,7 +34,7 @@ fn night(c: &mut Criterion) {
     let at = ten_years::END.plus(Span::minutes(5));
     let now = clock(at);
     let mut app = ten_years::open(&path).unwrap();
-    app.bring_in(&mut FRAME.as_bytes(), &now).unwrap();
+    app.import_file(&mut FRAME.as_bytes(), &now).unwrap();
     let mut group = c.benchmark_group("tonight at ten years");
     let journal = Journal::open(&path, "reader", at).unwrap().journal;
     let record = Record::new(&journal, at, Zone::UTC).unwrap();

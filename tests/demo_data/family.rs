@@ -19,16 +19,16 @@ fn the_files_are_those_the_generator_writes() {
 fn every_line_is_taken_and_comes_out_as_it_went_in() {
     let file = demo_family::file(demo_family::facts());
     let mut record = Record::empty();
-    let report = record.bring_in(&file);
+    let report = record.import(&file);
     assert_eq!(report.wrong, []);
     assert_eq!(report.wrong_count, 0);
     assert_eq!(report.taken as usize, file.lines().count() - 1);
-    let out = record.take_out();
+    let out = record.export();
     let differing = file.lines().zip(out.lines()).find(|(went, came)| went != came);
     assert_eq!(differing, None);
     assert!(file == out, "{} bytes went in, {} came out", file.len(), out.len());
 
-    let again = record.bring_in(&out);
+    let again = record.import(&out);
     assert_eq!((again.taken, again.wrong_count), (0, 0), "the same file twice says nothing new");
 }
 

@@ -4,7 +4,7 @@ use std::{collections::BTreeSet, fs};
 
 use drawwell_core::{
     record::Kind,
-    share::exchange::{bring_in, MOST_WRONG_LINES_TOLD},
+    share::exchange::{import, MOST_WRONG_LINES_TOLD},
     trouble,
 };
 use drawwell_tests::{demo_family, place::demo_data};
@@ -64,7 +64,7 @@ fn every_example_is_valid_and_is_taken() {
         assert!(wrong.is_empty(), "{line}\n{wrong:?}");
     }
     let mut record = Record::empty();
-    let report = record.bring_in(&page.right.join("\n"));
+    let report = record.import(&page.right.join("\n"));
     assert_eq!(report.wrong, []);
     assert_eq!(report.taken as usize, page.right.len() - 1, "all but the first line are facts");
 }
@@ -72,12 +72,12 @@ fn every_example_is_valid_and_is_taken() {
 #[test]
 fn what_no_version_knows_comes_out_again() {
     let mut record = Record::empty();
-    record.bring_in(&page().right.join("\n"));
-    let out = record.take_out();
+    record.import(&page().right.join("\n"));
+    let out = record.export();
     assert!(out.contains(r#""weather":{"sky":"clear"}"#), "{out}");
     let mut other = Record::empty();
-    other.bring_in(&out);
-    assert_eq!(other.take_out(), out);
+    other.import(&out);
+    assert_eq!(other.export(), out);
 }
 
 #[test]
@@ -106,12 +106,12 @@ fn what_the_schema_can_not_see_is_refused_by_core() {
 /// The line is told as wrong by its number, and the record stays as it was.
 fn assert_refused(right: &[String], line: &str) {
     let mut record = Record::empty();
-    record.bring_in(&right.join("\n"));
-    let before = record.take_out();
-    let report = record.bring_in(&format!("{{\"drawwell\":\"exchange\",\"version\":1}}\n{line}\n"));
+    record.import(&right.join("\n"));
+    let before = record.export();
+    let report = record.import(&format!("{{\"drawwell\":\"exchange\",\"version\":1}}\n{line}\n"));
     assert_eq!(report.wrong.iter().map(|wrong| wrong.line).collect::<Vec<_>>(), [2], "{line}");
     assert_eq!(report.taken, 0, "{line}");
-    assert_eq!(record.take_out(), before, "{line}");
+    assert_eq!(record.export(), before, "{line}");
 }
 
 #[test]
@@ -121,7 +121,7 @@ fn wrong_lines_do_not_keep_others_out_and_the_first_are_told() {
     for number in 0..wrong {
         lines.insert(2, format!("{{\"fact\":\"note\",\"id\":\"note {number}\"}}"));
     }
-    let report = Record::empty().bring_in(&lines.join("\n"));
+    let report = Record::empty().import(&lines.join("\n"));
     assert_eq!(report.taken as usize, page().right.len() - 1);
     assert_eq!(report.wrong_count as usize, wrong);
     assert_eq!(report.wrong.len(), MOST_WRONG_LINES_TOLD);
@@ -133,7 +133,7 @@ fn a_newer_file_is_refused_whole() {
     let mut record = Record::empty();
     let file = "{\"drawwell\":\"exchange\",\"version\":2}\n".to_owned() + &page().right[1];
     let now = demo_family::present().instant();
-    let refused = bring_in(record.journal(), &mut file.as_bytes(), now).unwrap_err();
+    let refused = import(record.journal(), &mut file.as_bytes(), now).unwrap_err();
     assert_eq!(refused.kind, trouble::Kind::Newer);
-    assert_eq!(record.take_out().lines().count(), 1);
+    assert_eq!(record.export().lines().count(), 1);
 }

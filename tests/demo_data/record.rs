@@ -2,7 +2,7 @@
 
 use drawwell_core::{
     journal::Journal,
-    share::exchange::{bring_in, take_out, Report},
+    share::exchange::{export, import, Report},
     time::Instant,
 };
 use drawwell_tests::demo_family::present;
@@ -21,17 +21,17 @@ impl Record {
         Self { journal, _folder: folder }
     }
 
-    pub(crate) fn bring_in(&mut self, file: &str) -> Report {
-        bring_in(&mut self.journal, &mut file.as_bytes(), now()).unwrap()
+    pub(crate) fn import(&mut self, file: &str) -> Report {
+        import(&mut self.journal, &mut file.as_bytes(), now()).unwrap()
     }
 
     pub(crate) fn journal(&mut self) -> &mut Journal {
         &mut self.journal
     }
 
-    pub(crate) fn take_out(&self) -> String {
+    pub(crate) fn export(&self) -> String {
         let mut out = Vec::new();
-        take_out(&self.journal, &mut out).unwrap();
+        export(&self.journal, &mut out).unwrap();
         String::from_utf8(out).unwrap()
     }
 }

@@ -2,7 +2,7 @@
 
 use std::{collections::BTreeSet, fs};
 
-use drawwell_core::record::{takes::LONGEST_PHONE, Kind, Takes};
+use drawwell_core::record::{field_type::LONGEST_PHONE, FieldType, Kind};
 use drawwell_tests::{demo_family, place::demo_data};
 use jsonschema::Validator;
 use serde_json::{json, Value};
@@ -52,51 +52,51 @@ fn each_field_takes_what_core_takes() {
             let described = &document["$defs"][kind.name()]["properties"][field.key];
             let name = format!("{}.{}", kind.name(), field.key);
             assert!(described["description"].is_string(), "{name} says what it is");
-            assert_takes(&document, described, field.takes, &name);
+            assert_takes(&document, described, field.field_type, &name);
         }
     }
 }
 
-fn assert_takes(document: &Value, described: &Value, takes: Takes, name: &str) {
+fn assert_takes(document: &Value, described: &Value, takes: FieldType, name: &str) {
     let refers = |to: &str| assert_eq!(described["$ref"], format!("#/$defs/{to}"), "{name}");
     match takes {
-        Takes::Moment => refers("moment"),
-        Takes::Date => refers("date"),
-        Takes::Amount => refers("amount"),
-        Takes::Zone => refers("zone"),
-        Takes::Refers(_) => refers("reference"),
-        Takes::Flag => assert_eq!(described["type"], json!(["boolean", "null"]), "{name}"),
-        Takes::Text { most } => assert_eq!(described["maxLength"], json!(most), "{name}"),
-        Takes::Phone => assert_eq!(described["maxLength"], json!(LONGEST_PHONE), "{name}"),
-        Takes::Choice(words) => {
+        FieldType::Moment => refers("moment"),
+        FieldType::Date => refers("date"),
+        FieldType::Amount => refers("amount"),
+        FieldType::Zone => refers("zone"),
+        FieldType::Refers(_) => refers("reference"),
+        FieldType::Flag => assert_eq!(described["type"], json!(["boolean", "null"]), "{name}"),
+        FieldType::Text { most } => assert_eq!(described["maxLength"], json!(most), "{name}"),
+        FieldType::Phone => assert_eq!(described["maxLength"], json!(LONGEST_PHONE), "{name}"),
+        FieldType::Choice(words) => {
             let mut all: Vec<Value> = words.iter().map(|word| json!(word)).collect();
             all.push(Value::Null);
             assert_eq!(described["enum"], Value::Array(all), "{name}");
         }
-        Takes::Whole { least, most } => {
+        FieldType::Whole { least, most } => {
             assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
-        Takes::Number { least, most } => {
+        FieldType::Number { least, most } => {
             assert_eq!((&described["minimum"], &described["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
-        Takes::Findings => refers("findings"),
-        Takes::ClockTime => refers("clock_time"),
-        Takes::Span { least_minutes, most_minutes } => {
+        FieldType::Findings => refers("findings"),
+        FieldType::ClockTime => refers("clock_time"),
+        FieldType::Span { least_minutes, most_minutes } => {
             let bounds = (&json!(least_minutes), &json!(most_minutes));
             assert_eq!((&described["minimum"], &described["maximum"]), bounds, "{name}");
         }
-        Takes::Sizes { least, most } => {
+        FieldType::Sizes { least, most } => {
             let items = &described["items"];
             assert_eq!((&items["minimum"], &items["maximum"]), (&json!(least), &json!(most)), "{name}");
         }
-        Takes::AirPressure { least, most }
-        | Takes::Altitude { least, most }
-        | Takes::Volume { least, most }
-        | Takes::Vacuum { least, most }
-        | Takes::Speed { least, most }
-        | Takes::Length { least, most }
-        | Takes::Mass { least, most }
-        | Takes::Temperature { least, most } => {
+        FieldType::AirPressure { least, most }
+        | FieldType::Altitude { least, most }
+        | FieldType::Volume { least, most }
+        | FieldType::Vacuum { least, most }
+        | FieldType::Speed { least, most }
+        | FieldType::Length { least, most }
+        | FieldType::Mass { least, most }
+        | FieldType::Temperature { least, most } => {
             let to = described["$ref"].as_str().unwrap().trim_start_matches("#/$defs/");
             let quantity = &document["$defs"][to]["anyOf"][1];
             let value = match &quantity["oneOf"] {

@@ -13,7 +13,7 @@ const RECORD: &[u8] = br#"{"fact":"pump","id":"pump-1","name":"Marl","levels":9}
 
 fn person() -> Person {
     let mut person = Person::welcomed("2026-03-02T12:00:00+01:00", "Europe/Berlin").unwrap();
-    person.bring_in(RECORD).unwrap();
+    person.import_file(RECORD).unwrap();
     person
 }
 
@@ -57,7 +57,7 @@ fn the_table() {
         ("a start cleared", Event::Clear { id: "s".into(), field: "started".into() }, "bad-clear", "started"),
         ("an unknown record", enter("nobody", "text", "hi"), "trouble-no-such-record", ""),
         ("an unknown kind", Event::Add { kind: "unicorn".into(), days_back: 0 }, "bad-choice", "kind"),
-        ("settings taken out", Event::TakeOut { id: "settings".into() }, "bad-field", ""),
+        ("settings taken out", Event::Remove { id: "settings".into() }, "bad-field", ""),
         ("finish with none running", Event::Finish, "no-session-running", ""),
         ("pain with none running", Event::Pain { mark: "marks/m1".into(), score: 3 }, "no-session-running", ""),
         (

@@ -105,7 +105,7 @@ fn a_flipped_letter_in_a_change_is_seen_and_not_believed() {
     let journal = Journal::open(&path, "one", NOW).unwrap().journal;
     assert_eq!(journal.verify().unwrap(), Health::Damaged);
     drop(journal);
-    let mended = Journal::mend(&path, "one", NOW).unwrap();
+    let mended = Journal::recover(&path, "one", NOW).unwrap();
     assert_eq!(kept(&mended.journal), NOTES);
     let text = mended.journal.record("n0017").unwrap().unwrap().1;
     assert_eq!(text.get("text"), None, "a value that cannot be trusted is missing, not made up");
@@ -165,7 +165,7 @@ fn damage_found_while_open_is_mended_and_the_next_tap_goes_on() {
     notes(&path);
     let mut person = Person::with_record(&path, "2026-03-02T12:00:00+01:00", "Europe/Berlin").unwrap();
     let clock = person.clock().clone();
-    person.app().unwrap().tend(&clock).unwrap();
+    person.app().unwrap().maintain(&clock).unwrap();
     // Damage in a page that opening did not read.
     let mut bytes = std::fs::read(&path).unwrap();
     let needle = b"note number 399 ";
@@ -175,7 +175,7 @@ fn damage_found_while_open_is_mended_and_the_next_tap_goes_on() {
     std::fs::write(&path, &bytes).unwrap();
     person.wait(Span::hours(30)).unwrap();
     let clock = person.clock().clone();
-    let trouble = person.app().unwrap().tend(&clock).unwrap_err();
+    let trouble = person.app().unwrap().maintain(&clock).unwrap_err();
     assert_eq!(trouble.key, "trouble-damaged-mended");
     person.send(Event::Start).unwrap();
     assert!(person.record().unwrap().contains("note number 398"));
@@ -224,7 +224,7 @@ proptest! {
             Ok(Health::Sound | Health::ProjectionWrong) => opened.journal,
             Ok(Health::Damaged) | Err(_) => {
                 drop(opened.journal);
-                Journal::mend(&path, "one", NOW).unwrap().journal
+                Journal::recover(&path, "one", NOW).unwrap().journal
             }
         };
         journal.rebuild().unwrap();

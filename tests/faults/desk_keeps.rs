@@ -29,9 +29,9 @@ fn of_families(desk: &Desk) -> Vec<PathBuf> {
     names(&folder).into_iter().filter(|name| name.ends_with(".drawwell")).map(|name| folder.join(name)).collect()
 }
 
-fn tend(desk: &mut Desk) -> Result<(), drawwell_core::trouble::Trouble> {
+fn maintain(desk: &mut Desk) -> Result<(), drawwell_core::trouble::Trouble> {
     let clock = desk.clock.clone();
-    desk.caseload.tend(&clock).map(drop)
+    desk.caseload.maintain(&clock).map(drop)
 }
 
 fn later(desk: &mut Desk, span: Span) {
@@ -41,16 +41,16 @@ fn later(desk: &mut Desk, span: Span) {
 #[test]
 fn its_own_journal_and_its_families_are_copied() {
     let (_, mut desk) = acquainted().unwrap();
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     let copies = |desk: &Desk| {
         let count = |folder: &Path| names(folder).iter().filter(|name| name.contains(".drawwell.backup-")).count();
         (count(desk.folder()), count(&desk.folder().join("families")))
     };
     assert_eq!(copies(&desk), (1, 1));
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     assert_eq!(copies(&desk), (1, 1), "not within six hours");
     later(&mut desk, Span::hours(7));
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     assert_eq!(copies(&desk), (2, 2));
 }
 
@@ -58,7 +58,7 @@ fn its_own_journal_and_its_families_are_copied() {
 #[test]
 fn a_damaged_desk_keeps_its_keys_and_opens_what_families_share() {
     let (mut person, mut desk) = acquainted().unwrap();
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     let card = desk.caseload.own_card().unwrap();
     let own = desk.folder().join("desk.drawwell");
     drop(std::mem::replace(&mut desk.caseload, elsewhere()));
@@ -69,7 +69,7 @@ fn a_damaged_desk_keeps_its_keys_and_opens_what_families_share() {
     desk.opened_again().unwrap();
     assert_eq!(desk.caseload.own_card().unwrap(), card);
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     assert_eq!(desk.families().unwrap().len(), 1);
 }
 
@@ -97,7 +97,7 @@ fn a_familys_record_that_was_damaged_is_a_reason_until_it_is_shared_again() {
     later(&mut desk, Span::hours(3));
     let card = desk.caseload.own_card().unwrap();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     assert!(!desk.families().unwrap()[0].1.contains(SALVAGED), "{:?}", desk.families());
 }
 
@@ -106,7 +106,7 @@ fn a_familys_record_that_was_damaged_is_a_reason_until_it_is_shared_again() {
 fn tending_finds_a_damaged_family_and_tells_of_it() {
     let (mut person, mut desk) = acquainted().unwrap();
     person.press("place-visit").unwrap();
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     let record = of_families(&desk).pop().unwrap();
     let mut bytes = std::fs::read(&record).unwrap();
     let needle = b"thumb";
@@ -119,7 +119,7 @@ fn tending_finds_a_damaged_family_and_tells_of_it() {
     std::fs::write(&record, &bytes).unwrap();
     desk.opened_again().unwrap();
     later(&mut desk, Span::hours(7));
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     assert!(desk.families().unwrap()[0].1.contains(SALVAGED), "{:?}", desk.families());
 }
 
@@ -168,7 +168,7 @@ fn hundreds_of_families_that_are_damaged_are_all_told() {
 #[test]
 fn a_desk_is_sealed_with_its_families() {
     let (_, mut desk) = acquainted().unwrap();
-    tend(&mut desk).unwrap();
+    maintain(&mut desk).unwrap();
     drop(std::mem::replace(&mut desk.caseload, elsewhere()));
     let (key, clock) = (Key::make().unwrap(), desk.clock.clone());
     let opening = || Opening { device: "desk".to_owned(), language: "en".to_owned(), look_around: false };
@@ -206,7 +206,7 @@ fn a_plan_opens_on_every_phone_of_a_family() {
     person.wait(Span::minutes(5)).unwrap();
     later(&mut desk, Span::minutes(5));
     let file = shares(&mut person, &hers).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let plan = desk.writes_a_plan(&[("aim", &[("aim", "600")])]).unwrap();
     let sealed_plan = desk.takes(Event::Export { what: drawwell_core::screen::shapes::Export::Plan { plan } }).unwrap();
     for keys in [&keys_of(&person), &other] {
@@ -215,7 +215,7 @@ fn a_plan_opens_on_every_phone_of_a_family() {
     }
     let stranger = OwnKeys::make().unwrap();
     assert!(sealed::open(&sealed_plan, &OpenWith::Keys(vec![stranger.opens().to_owned()])).is_err());
-    person.bring_in(&sealed_plan).unwrap();
+    person.import_file(&sealed_plan).unwrap();
     person.send(Event::Go { place: Place::Visit }).unwrap();
 }
 

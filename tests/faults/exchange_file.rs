@@ -10,7 +10,7 @@ fn person() -> Person {
 }
 
 fn report(person: &mut Person, file: &[u8]) -> Report {
-    person.bring_in(file).unwrap();
+    person.import_file(file).unwrap();
     person.app().unwrap().report().unwrap().clone()
 }
 
@@ -109,7 +109,7 @@ fn a_line_longer_than_any_fact_is_passed_over() {
 fn a_file_of_a_newer_version_is_refused_whole() {
     let mut person = person();
     let file = format!("{{\"drawwell\":\"exchange\",\"version\":2}}\n{}", note("a", "x"));
-    let trouble = person.bring_in(file.as_bytes()).unwrap_err();
+    let trouble = person.import_file(file.as_bytes()).unwrap_err();
     assert_eq!((trouble.kind, trouble.key), (drawwell_core::trouble::Kind::Newer, "trouble-newer-file"));
     assert_eq!(person.record().unwrap().lines().count(), 1);
 }
@@ -118,7 +118,7 @@ fn a_file_of_a_newer_version_is_refused_whole() {
 fn fields_that_are_not_known_here_come_back_as_they_were() {
     let line = r#"{"fact":"pump","id":"p","hum":{"decibel":[41.5,null,"loud"]},"name":"Marl"}"#;
     let mut person = person();
-    person.bring_in(line.as_bytes()).unwrap();
+    person.import_file(line.as_bytes()).unwrap();
     assert!(person.record().unwrap().contains(line));
 }
 
@@ -126,7 +126,7 @@ fn fields_that_are_not_known_here_come_back_as_they_were() {
 fn a_mark_keeps_what_is_not_known_of_it_when_it_is_amended() {
     let line = r#"{"fact":"session","id":"s","marks":{"m":{"at":"2026-03-01T09:00:00.000+01:00","does":"pain","glow":7,"zone":"Europe/Berlin"}},"started":{"at":"2026-03-01T09:00:00.000+01:00","zone":"Europe/Berlin"}}"#;
     let mut person = person();
-    person.bring_in(line.as_bytes()).unwrap();
+    person.import_file(line.as_bytes()).unwrap();
     person
         .send(drawwell_core::screen::shapes::Event::Enter {
             id: "s".into(),
@@ -151,8 +151,8 @@ fn brought_in_twice_it_says_nothing_new() {
 #[test]
 fn an_older_copy_does_not_empty_what_was_written_since() {
     let mut person = person();
-    person.bring_in(note("a", "one").as_bytes()).unwrap();
-    person.bring_in(br#"{"fact":"note","id":"a"}"#).unwrap();
+    person.import_file(note("a", "one").as_bytes()).unwrap();
+    person.import_file(br#"{"fact":"note","id":"a"}"#).unwrap();
     assert!(person.record().unwrap().contains(r#""text":"one""#));
 }
 

@@ -3,7 +3,7 @@
 
 use drawwell_core::screen::shapes::Export;
 use drawwell_core::screen::words_of_trouble;
-use drawwell_core::share::incoming::{tell, FileIs};
+use drawwell_core::share::file_kind::{detect, FileKind};
 use drawwell_core::share::spreadsheet::Table;
 use drawwell_core::text::Texts;
 use drawwell_core::trouble::Kind;
@@ -12,13 +12,13 @@ use drawwell_tests::person::Person;
 
 fn person() -> Person {
     let mut person = Person::at(NOW.0, NOW.1).unwrap();
-    person.bring_in(EVERY_KIND.as_bytes()).unwrap();
+    person.import_file(EVERY_KIND.as_bytes()).unwrap();
     person
 }
 
 fn refused(person: &mut Person, what: &str, file: &[u8], key: &str) {
     let before = person.record().unwrap();
-    let why = person.bring_in(file).expect_err(what);
+    let why = person.import_file(file).expect_err(what);
     assert_eq!((why.kind, why.key), (Kind::BadInput, key), "{what}");
     let (says, does) = words_of_trouble(&Texts::new("en"), &why);
     for sentence in [&says, &does] {
@@ -67,11 +67,11 @@ fn every_table_of_ours_is_known_again_also_after_a_spreadsheet_wrote_it() {
         refused(&mut person, table.name(), &file, "bad-file-own-table");
         let text = String::from_utf8(file).unwrap();
         let (header, _) = text.trim_start_matches('\u{feff}').split_once("\r\n").unwrap();
-        assert_eq!(tell(text.as_bytes()), FileIs::OwnTable(*table), "{header}");
+        assert_eq!(detect(text.as_bytes()), FileKind::OwnTable(*table), "{header}");
         for written in
             [header.replace(',', ";"), header.replace(',', "\t"), format!("\"{}\"", header.replace(',', "\",\""))]
         {
-            assert_eq!(tell(written.as_bytes()), FileIs::OwnTable(*table), "{written}");
+            assert_eq!(detect(written.as_bytes()), FileKind::OwnTable(*table), "{written}");
         }
     }
 }
@@ -84,7 +84,7 @@ fn a_trace_in_utf_16_is_still_a_trace() {
     for mark in ["", "\u{feff}"] {
         let wide: Vec<u8> = format!("{mark}{text}").encode_utf16().flat_map(u16::to_le_bytes).collect();
         let mut person = person();
-        person.bring_in(&wide).unwrap();
+        person.import_file(&wide).unwrap();
         assert!(person.record().unwrap().contains("\"fact\":\"trace\""));
     }
 }
@@ -92,13 +92,13 @@ fn a_trace_in_utf_16_is_still_a_trace() {
 #[test]
 fn a_trace_and_a_record_are_none_of_these() {
     for (text, is) in [
-        ("time,pressure\n0.00,-12.5\n0.01,-13.0\n", FileIs::Text),
-        ("id,mmHg\n1,2\n", FileIs::Text),
-        ("{\"drawwell\":\"exchange\",\"version\":1}\n", FileIs::Record),
-        ("{\"fact\":\"note\",\"id\":\"n\",\"text\":\"\\\"resourceType\\\"\"}", FileIs::Record),
-        ("\u{feff}{\"fact\":\"note\",\"id\":\"n\"}", FileIs::Record),
-        ("", FileIs::Record),
+        ("time,pressure\n0.00,-12.5\n0.01,-13.0\n", FileKind::Text),
+        ("id,mmHg\n1,2\n", FileKind::Text),
+        ("{\"drawwell\":\"exchange\",\"version\":1}\n", FileKind::Record),
+        ("{\"fact\":\"note\",\"id\":\"n\",\"text\":\"\\\"resourceType\\\"\"}", FileKind::Record),
+        ("\u{feff}{\"fact\":\"note\",\"id\":\"n\"}", FileKind::Record),
+        ("", FileKind::Record),
     ] {
-        assert_eq!(tell(text.as_bytes()), is, "{text}");
+        assert_eq!(detect(text.as_bytes()), is, "{text}");
     }
 }

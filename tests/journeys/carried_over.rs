@@ -13,7 +13,7 @@ use serde_json::{json, Value};
 /// A person who set level 3 by hand in one session, and began the next without touching a dial.
 fn in_the_second_session() -> Person {
     let mut person = Person::welcomed("2026-05-25T08:00:00+02:00", "Europe/Berlin").unwrap();
-    person.bring_in(br#"{"fact":"pump","id":"p","name":"Marl","levels":9}"#).unwrap();
+    person.import_file(br#"{"fact":"pump","id":"p","name":"Marl","levels":9}"#).unwrap();
     person.press("place-now").unwrap();
     person.press("start").unwrap();
     for _ in 0..3 {
@@ -152,7 +152,7 @@ fn an_older_file_tells_what_was_set_from_what_was_carried_over() {
     let mut person = Person::with_record(&path, "2026-08-02T08:00:00+02:00", "Europe/Berlin").unwrap();
     let record = person.record().unwrap();
     let mut other = Person::welcomed("2026-08-02T08:00:00+02:00", "Europe/Berlin").unwrap();
-    other.bring_in(record.as_bytes()).unwrap();
+    other.import_file(record.as_bytes()).unwrap();
     let again = Journal::open(other.path(), "two", now).unwrap().journal;
     assert_eq!(used(&again), told);
     assert!(record.contains("\"carried\":false"), "what a hand set says so: {}", json!(record));

@@ -24,7 +24,7 @@ fn desk() -> Desk {
 /// Brings a file in at the present of the family it is from.
 fn brings(desk: &mut Desk, person: &Person, file: &[u8]) -> CaseloadScreen {
     desk.clock = person.clock().clone();
-    desk.bring_in(file).unwrap()
+    desk.import_file(file).unwrap()
 }
 
 fn rows(desk: &mut Desk) -> Vec<(String, String, String)> {
@@ -85,12 +85,12 @@ fn a_family_opens_to_the_same_screens_and_only_to_be_read() {
     let mut person = family("Pell");
     let mut written = Written::within(drawwell_core::time::Zone::named("Europe/Berlin").unwrap());
     written.both("one", person.now().minus(Span::hours(2)), 60.0, 50.0);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let file = shares(&mut person, &card).unwrap();
     // A week goes by before the consultant looks: the record is seen as it was shared.
     desk.clock = person.clock().clone();
     desk.clock.unix_milliseconds += Span::hours(168).in_milliseconds();
-    let screen = desk.bring_in(&file).unwrap();
+    let screen = desk.import_file(&file).unwrap();
     let Screen::Supply { frame, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
     assert_eq!(frame.places.len(), 5);
     assert_eq!(frame.notices.iter().map(|n| n.key.as_str()).collect::<Vec<_>>(), ["as-of"]);
@@ -114,7 +114,7 @@ fn the_same_file_twice_and_an_older_after_a_newer_change_nothing_wrongly() {
     let newer = shares(&mut person, &card).unwrap();
     desk.clock = person.clock().clone();
     for file in [&newer, &newer, &older] {
-        desk.bring_in(file).unwrap();
+        desk.import_file(file).unwrap();
         let families = rows(&mut desk);
         assert_eq!(families.len(), 1);
         assert!(families[0].1.starts_with("Today: shivering\nAs shared 25 May, 07:06"), "{}", families[0].1);
@@ -137,7 +137,7 @@ fn a_record_in_the_exchange_form_makes_a_family_and_other_files_are_refused_and_
         (b"{\"drawwell\":\"family\",\"version\":99}", "trouble-newer-file"),
         (b"{\"drawwell\":\"family\",\"version\":1,\"family\":\"../../x\"}", "family-file-not-one"),
     ] {
-        let refused = desk.bring_in(file).unwrap_err();
+        let refused = desk.import_file(file).unwrap_err();
         assert_eq!(refused.key, key, "{}", String::from_utf8_lossy(file));
     }
     assert_eq!(files_of(&desk), files);
@@ -154,7 +154,7 @@ fn a_record_in_the_exchange_form_is_as_of_what_was_written_down_last() {
     desk.clock.unix_milliseconds =
         Moment::from_parts("2026-11-26T12:00:00Z", "UTC").unwrap().instant().unix_milliseconds();
     desk.clock.zone = "America/New_York".to_owned();
-    let screen = desk.bring_in(record.as_bytes()).unwrap();
+    let screen = desk.import_file(record.as_bytes()).unwrap();
     let said = rows(&mut desk)[0].1.clone();
     let told = screen.beside.frame().notices.iter().find(|n| n.text.starts_with("As it was shared")).unwrap();
     assert_eq!(told.text, "As it was shared Friday 14 August, 09:59. Only to be read.");
@@ -168,10 +168,10 @@ fn a_file_that_is_cut_in_its_middle_says_its_line_and_changes_nothing() {
     let header = r#"{"drawwell":"family","version":1,"family":"a-1","made":{"at":"2026-05-25T04:06:00+02:00","zone":"Europe/Berlin"},"sealing_key":"KEY","left_out":[]}"#;
     let header = header.replace("KEY", &key);
     let change = r#"{"device":"a","number":1,"stamp":65536,"subject":"n","field":"kind","value":"note","replaces":[]}"#;
-    let refused = desk.bring_in(format!("{header}\n{change}\n{}", &change[..40]).as_bytes()).unwrap_err();
+    let refused = desk.import_file(format!("{header}\n{change}\n{}", &change[..40]).as_bytes()).unwrap_err();
     assert_eq!((refused.key, refused.needs), ("family-file-line", vec![("line", "3".to_owned())]));
     assert_eq!(files_of(&desk), [""; 0]);
-    desk.bring_in(format!("{header}\n{change}\n").as_bytes()).unwrap();
+    desk.import_file(format!("{header}\n{change}\n").as_bytes()).unwrap();
     assert_eq!(rows(&mut desk).len(), 1);
 }
 
@@ -184,7 +184,7 @@ fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
     let files = [shares(&mut one, &card).unwrap(), shares(&mut two, &card).unwrap()];
     desk.clock = two.clock().clone();
     for file in &files {
-        desk.bring_in(file).unwrap();
+        desk.import_file(file).unwrap();
     }
     let (_, _, family) = rows(&mut desk).into_iter().find(|row| row.0 == "Marigold Wren").unwrap();
     desk.send(Event::OpenDesk { place: Place::CaseFamily { id: family.clone() } }).unwrap();
@@ -207,7 +207,7 @@ fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
         assert!(!held("Marigold") && !held("doing well"), "{:?}", entry.file_name());
     }
     // And it may come back as if it had never been here.
-    desk.bring_in(&files[0]).unwrap();
+    desk.import_file(&files[0]).unwrap();
     assert_eq!(rows(&mut desk).len(), 2);
 }
 
@@ -241,7 +241,7 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
 {"fact":"gauge","id":"g","name":"Bag","span":{"value":450,"unit":"mm[Hg]"},"accuracy_class":"0.1"}
 {"fact":"check","id":"c","at":{"at":"2026-05-24T10:00:00+02:00","zone":"Europe/Berlin"},"pump":"p","gauge":"g","readings":{"000":{"at":"2026-05-24T10:00:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}},"001":{"at":"2026-05-24T10:01:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}},"002":{"at":"2026-05-24T10:02:00+02:00","zone":"Europe/Berlin","side":"left","vacuum":{"value":240,"unit":"mm[Hg]"}}}}
 "#;
-    person.bring_in(kit.as_bytes()).unwrap();
+    person.import_file(kit.as_bytes()).unwrap();
     let file = shares(&mut person, &card).unwrap();
     brings(&mut desk, &person, &file);
     let detail = rows(&mut desk)[0].1.clone();
@@ -250,7 +250,7 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     let weak = kit.replace("\"value\":240", "\"value\":170").replace("\"id\":\"p\"", "\"id\":\"q\"");
     let weak = weak.replace("\"pump\":\"p\"", "\"pump\":\"q\"").replace("\"id\":\"c\"", "\"id\":\"d\"");
     let mut other = family("Noor");
-    other.bring_in(weak.replace("Marl", "Loam").as_bytes()).unwrap();
+    other.import_file(weak.replace("Marl", "Loam").as_bytes()).unwrap();
     let weak_file = shares(&mut other, &card).unwrap();
     brings(&mut desk, &other, &weak_file);
     let first = rows(&mut desk)[0].1.clone();
@@ -275,11 +275,11 @@ fn a_file_that_comes_by_itself_leaves_open_what_is_open() {
     let (mut one, mut two) = (family("One"), family("Two"));
     let files = [shares(&mut one, &card).unwrap(), shares(&mut two, &card).unwrap()];
     desk.clock = two.clock().clone();
-    desk.bring_in(&files[0]).unwrap();
+    desk.import_file(&files[0]).unwrap();
     desk.send(Event::Go { place: Place::Kit }).unwrap();
     let mut takes = |file: &[u8]| {
         let clock = desk.clock.clone();
-        desk.caseload.take_in(&mut &*file, &clock).unwrap().caseload
+        desk.caseload.import_quietly(&mut &*file, &clock).unwrap().caseload
     };
     let screen = takes(&files[1]);
     assert!(matches!(screen.beside, Screen::List { .. }), "the kit of the first: {:?}", screen.beside);
@@ -307,7 +307,7 @@ fn when_a_family_needs_a_look_is_set_on_the_desk() {
     let mut person = family("Pell");
     let mut written = Written::within(drawwell_core::time::Zone::named("Europe/Berlin").unwrap());
     written.both("one", person.now().minus(Span::minutes(36 * 60 + 30)), 60.0, 50.0);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let file = shares(&mut person, &card).unwrap();
     brings(&mut desk, &person, &file);
     let first = |desk: &mut Desk| rows(desk)[0].1.lines().next().unwrap().to_owned();
@@ -358,7 +358,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
     let clock = desk.clock.clone();
     let mut waits = Vec::new();
     for file in &files {
-        let screen = desk.caseload.take_in(&mut file.as_slice(), &clock).unwrap().caseload;
+        let screen = desk.caseload.import_quietly(&mut file.as_slice(), &clock).unwrap().caseload;
         assert!(matches!(screen.beside, Screen::List { .. }), "what is open stays open");
         let Screen::List { list, .. } = screen.families else { panic!("{:?}", screen.families) };
         let action = list.groups.iter().flat_map(|group| &group.add).find(|a| a.key == "open-sealed").cloned();

@@ -112,7 +112,7 @@ fn tonight_is_read_off_the_wall_that_was_told() {
     written.fact("rhythm", "rhythm", &[("sessions_a_day", json!(8)), ("longest_interval", json!(180))]);
     let mut person = Person::welcomed("2026-06-09T18:00:00+02:00", "Europe/Berlin").unwrap();
     written.session("s", person.now().minus(Span::minutes(30)), &[]);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let times = |person: &mut Person| {
         let Screen::Tonight { tonight, .. } = person.show(&Place::Tonight).unwrap() else { panic!("tonight") };
         tonight.times.rows[0].title.split(',').next().unwrap().to_owned()
@@ -171,7 +171,7 @@ fn what_was_told_holds_a_week_each_way_and_not_beyond_a_change_of_the_clock() {
         ("2026-10-25T01:00:00Z", "2026-10-25T01:00:00Z", "2026-11-01T01:00:00Z"),
         ("2026-10-28T12:00:00Z", "2026-10-25T01:00:00Z", "2026-11-04T12:00:00Z"),
     ] {
-        let told = berlin.as_told(4 * HOUR, utc(now));
+        let told = berlin.with_host_offset(4 * HOUR, utc(now));
         let hair = Span::milliseconds(1);
         let holds = |at: Instant| told.offset_seconds(at) == 4 * HOUR;
         assert!(holds(utc(from)) && !holds(utc(from).minus(hair)), "from {from}");
@@ -185,7 +185,7 @@ fn a_time_typed_where_it_begins_or_ends_to_hold_is_skipped_or_comes_twice() {
     let berlin = Zone::named("Europe/Berlin").unwrap();
     let now = utc("2026-07-15T12:00:00Z");
     // From two hours ahead of universal time to four on the 8th at 12:00Z, and back on the 22nd.
-    let (east, west) = (berlin.as_told(4 * HOUR, now), berlin.as_told(0, now));
+    let (east, west) = (berlin.with_host_offset(4 * HOUR, now), berlin.with_host_offset(0, now));
     for (zone, wall, instant, surprise) in [
         (east, "2026-07-08T13:59", "2026-07-08T11:59:00Z", Surprise::None),
         (east, "2026-07-08T14:00", "2026-07-08T12:00:00Z", Surprise::Skipped),

@@ -18,7 +18,7 @@ fn forty_days(person: &mut Person, share: f64) {
         let milk = 45.0 * wobble * if n < 8 * 14 { share } else { 1.0 };
         written.both(&format!("s-{n}"), ended, milk, milk);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
 }
 
 fn compared(person: &mut Person, days: u32) -> FindingsScreen {
@@ -75,7 +75,7 @@ fn since_the_last_visit_is_as_many_days_as_there_were() {
     let mut person = person();
     forty_days(&mut person, 1.0);
     let visit = r#"{"fact":"visit","id":"v","at":{"at":"2026-06-10T10:00:00+02:00","zone":"Europe/Berlin"}}"#;
-    person.bring_in(visit.as_bytes()).unwrap();
+    person.import_file(visit.as_bytes()).unwrap();
     let findings = compared(&mut person, 0);
     assert_eq!(
         (findings.headline.as_str(), findings.caption.as_str()),

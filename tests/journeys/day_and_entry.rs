@@ -7,7 +7,7 @@ use drawwell_tests::person::Person;
 
 fn person() -> Person {
     let mut person = Person::welcomed("2026-03-02T12:00:00+01:00", "Europe/Berlin").unwrap();
-    person.bring_in(DAY).unwrap();
+    person.import_file(DAY).unwrap();
     person
 }
 
@@ -50,7 +50,7 @@ fn a_day_without_sessions_has_no_figure_rather_than_nought() {
 #[test]
 fn a_feed_at_the_breast_adds_nothing_to_what_was_collected() {
     let mut person = person();
-    person.send(Event::TakeOut { id: "d".to_owned() }).unwrap();
+    person.send(Event::Remove { id: "d".to_owned() }).unwrap();
     assert_eq!(day(&mut person, 0).figure, "190 mL +");
 }
 

@@ -6,9 +6,9 @@ use drawwell_tests::person::Person;
 #[test]
 fn the_page_says_what_goes_and_what_remains_and_one_press_erases_it() {
     let mut person = Person::welcomed("2026-05-25T04:06:00+02:00", "Europe/Berlin").unwrap();
-    person.bring_in(b"{\"fact\":\"note\",\"id\":\"n\",\"text\":\"Marigold\"}\n").unwrap();
+    person.import_file(b"{\"fact\":\"note\",\"id\":\"n\",\"text\":\"Marigold\"}\n").unwrap();
     let clock = person.clock().clone();
-    person.app().unwrap().tend(&clock).unwrap();
+    person.app().unwrap().maintain(&clock).unwrap();
     let beside = |person: &Person| {
         let folder = std::fs::read_dir(person.path().parent().unwrap()).unwrap();
         folder.flatten().filter(|entry| entry.path().is_file()).map(|entry| entry.path()).collect::<Vec<_>>()

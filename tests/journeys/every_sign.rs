@@ -3,7 +3,7 @@
 
 use drawwell_core::guidance::{CautionSource, Urgency};
 use drawwell_core::record::choices::WHERE_ON_BODY;
-use drawwell_core::record::{Kind, Spec, Takes};
+use drawwell_core::record::{FieldSpec, FieldType, Kind};
 use drawwell_core::screen::shapes::{Event, Export, Place, Screen};
 use drawwell_core::text::Texts;
 use drawwell_core::time::{Instant, Span, Zone};
@@ -24,33 +24,33 @@ fn berlin() -> Zone {
 }
 
 /// The fields that say something of the body, and not when.
-fn fields() -> impl Iterator<Item = &'static Spec> {
+fn fields() -> impl Iterator<Item = &'static FieldSpec> {
     Kind::Sign.fields().iter().filter(|spec| Some(spec.key) != Kind::Sign.time_field())
 }
 
 /// A value that says that it is there, and how it reads.
-fn there(spec: &Spec) -> (Value, String) {
+fn there(spec: &FieldSpec) -> (Value, String) {
     let name = Texts::new("en").say(&format!("field-{}", spec.key.replace('_', "-")));
-    match (spec.key, spec.takes) {
+    match (spec.key, spec.field_type) {
         ("temperature", _) => (json!({"value": 39.2, "unit": "Cel"}), "39.2 °C".to_owned()),
         ("breast_pain", _) => (json!(9), "Breast pain 9 of 10".to_owned()),
         ("since_before", _) => (json!("worse"), "Worse".to_owned()),
         ("note", _) => (json!("It throbs"), "It throbs".to_owned()),
-        (_, Takes::Flag) => (json!(true), name),
-        (_, Takes::Choice(words)) if words == WHERE_ON_BODY => (json!("left"), format!("{name} (left)")),
+        (_, FieldType::Flag) => (json!(true), name),
+        (_, FieldType::Choice(words)) if words == WHERE_ON_BODY => (json!("left"), format!("{name} (left)")),
         other => panic!("a field that this test knows no value of: {other:?}"),
     }
 }
 
 /// A record with one entry of one field, so long ago.
-fn with_one(spec: &Spec, before: Span) -> (Person, Vec<u8>, String) {
+fn with_one(spec: &FieldSpec, before: Span) -> (Person, Vec<u8>, String) {
     let mut person = person();
     let (value, reads) = there(spec);
     let mut written = Written::within(berlin());
     let at = written.moment(person.now().minus(before));
     written.fact("child", "c", &[("birth", json!("2026-03-01"))]);
     written.fact("sign", "b", &[("at", at), (spec.key, value)]);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     (person, written.file(), reads)
 }
 
@@ -107,7 +107,7 @@ fn what_became_of_every_sign_is_told_however_long_ago_it_was() {
             let mut written = Written::within(berlin());
             let since = written.moment(person.now().minus(Span::hours(27 * 24)));
             written.fact("visit", "v", &[("at", since)]);
-            person.bring_in(&written.file()).unwrap();
+            person.import_file(&written.file()).unwrap();
             let sheet = sheet(&mut person);
             let told = ["Nobody wrote down what came of it", "Out of date since", "No longer so", "and nothing since"];
             assert!(told.iter().any(|told| sheet.contains(told)), "{} {before:?}: {sheet}", spec.key);
@@ -143,7 +143,7 @@ fn the_sheet_tells_the_peak_and_says_how_many_more_there_are() {
     for n in 0..12 {
         sign(100 - n * 5, &[degrees(36.5 + n as f64 / 10.0), ("swelling", json!("left"))]);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let sheet = sheet(&mut person);
     for told in ["39.2 °C", "Fainting", "And 5 more", "Swelling (5)", "36.6 °C to 37 °C"] {
         assert!(sheet.contains(told), "{told}: {sheet}");
@@ -160,7 +160,7 @@ fn the_desk_lists_what_was_urgent_and_what_became_of_it() {
     let mut desk = Desk::beside(&person).unwrap();
     let card = desk.caseload.own_card().unwrap();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let (_, said, family) = desk.families().unwrap().remove(0);
     assert!(said.starts_with("Emergency: fainting"), "{said}");
     desk.send(Event::OpenFamily { family }).unwrap();
@@ -174,7 +174,7 @@ fn the_desk_lists_what_was_urgent_and_what_became_of_it() {
     person.wait(Span::hours(1)).unwrap();
     desk.clock = person.clock().clone();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let (_, said, _) = desk.families().unwrap().remove(0);
     assert!(said.contains("fainting: Dealt with") && said.contains("An emergency team saw me"), "{said}");
 }
@@ -213,7 +213,7 @@ fn a_note_of_what_came_of_it_is_left_out_with_the_notes() {
     let dealt = [("at", at), ("dealt_how", json!("doctor_or_midwife")), ("note", json!("Told to rest"))];
     let caution = [("caution", json!("shivering")), ("seen", seen)];
     written.fact("caution_dealt", "e", &[dealt.to_vec(), caution.to_vec()].concat());
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let own_words = |sheet: &str| ["Told to rest", "Shook all night"].map(|words| sheet.contains(words));
     assert_eq!(own_words(&sheet(&mut person)), [true, true]);
     person.send(Event::LeaveOut { part: "notes".to_owned(), out: true }).unwrap();
@@ -241,6 +241,6 @@ fn a_fact_that_comes_later_from_elsewhere_is_not_dealt_with() {
     let at = written.moment(later);
     written.fact("sign", "other", &[("at", at), ("shivering", json!(true))]);
     person.wait(Span::minutes(5)).unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     assert!(stands(&mut person));
 }

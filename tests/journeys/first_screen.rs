@@ -34,7 +34,7 @@ fn a_record_that_was_brought_in_needs_no_welcome() {
     person.press("pick-record").unwrap();
     assert!(matches!(person.effects[0], Effect::PickFile { .. }));
     person
-        .bring_in(br#"{"fact":"note","id":"n","at":{"at":"2026-02-01T10:00:00+01:00","zone":"Europe/Berlin"},"text":"hello"}"#)
+        .import_file(br#"{"fact":"note","id":"n","at":{"at":"2026-02-01T10:00:00+01:00","zone":"Europe/Berlin"},"text":"hello"}"#)
         .unwrap();
     person.press("place-now").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));
@@ -49,7 +49,7 @@ fn what_comes_while_somebody_looks_around_is_not_put_into_the_invented_record() 
     let opening = Opening { device: "around".to_owned(), language: "en".to_owned(), look_around: true };
     let clock = person.clock();
     let mut app = App::open(folder.path().join("around.drawwell"), opening, clock).unwrap();
-    app.bring_in(&mut EVERY_KIND.as_bytes(), clock).unwrap();
+    app.import_file(&mut EVERY_KIND.as_bytes(), clock).unwrap();
     let record = |app: &mut App| {
         let mut file = Vec::new();
         app.export(&Export::Record, &mut file, clock).unwrap();
@@ -58,7 +58,7 @@ fn what_comes_while_somebody_looks_around_is_not_put_into_the_invented_record() 
     let before = record(&mut app);
     let card = "drawwell:consultant?name=Ada&seal=x&sign=y";
     for file in [card.as_bytes(), b"age-encryption.org/v1\n", b"time,pressure\n0,0\n", EVERY_KIND.as_bytes()] {
-        let refused = app.bring_in(&mut &*file, clock).unwrap_err();
+        let refused = app.import_file(&mut &*file, clock).unwrap_err();
         assert_eq!(refused.key, "trouble-invented", "{}", String::from_utf8_lossy(&file[..12]));
     }
     let refused = app.update(Event::TakeCardIn { card: card.to_owned() }, clock).unwrap_err();

@@ -9,7 +9,7 @@ use drawwell_tests::person::Person;
 
 fn person() -> Person {
     let mut person = Person::at(NOW.0, NOW.1).unwrap();
-    person.bring_in(EVERY_KIND.as_bytes()).unwrap();
+    person.import_file(EVERY_KIND.as_bytes()).unwrap();
     person
 }
 
@@ -79,7 +79,7 @@ fn text_that_a_spreadsheet_could_run_is_made_harmless_and_figures_are_not_touche
     assert_eq!(names(&mut person, "flanges"), ["'\ttab"]);
     assert_eq!(column(&export(&mut person, table_of("questions")), "question"), ["'@what about the night?"]);
     person
-        .bring_in(br#"{"fact":"check","id":"deep","at":{"at":"2026-08-03T10:00:00+02:00","zone":"Europe/Berlin"},"altitude":{"value":-410,"unit":"m"}}"#)
+        .import_file(br#"{"fact":"check","id":"deep","at":{"at":"2026-08-03T10:00:00+02:00","zone":"Europe/Berlin"},"altitude":{"value":-410,"unit":"m"}}"#)
         .unwrap();
     assert_eq!(column(&export(&mut person, table_of("checks")), "altitude_m")[2], "-410");
 }

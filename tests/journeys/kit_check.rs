@@ -12,7 +12,7 @@ const KIT: &str = r#"{"fact":"pump","id":"p","name":"Marl","grade":"personal","l
 
 fn person_with(kit: &str) -> Person {
     let mut person = Person::welcomed("2026-03-01T10:00:00+01:00", "Europe/Berlin").unwrap();
-    person.bring_in(kit.as_bytes()).unwrap();
+    person.import_file(kit.as_bytes()).unwrap();
     person.press("place-kit").unwrap();
     person
 }
@@ -228,7 +228,7 @@ fn a_level_that_was_chosen_is_read_on_both_sides_and_then_sessions_say_its_vacuu
     write(&mut person, "150").unwrap();
     // A session before the check knows nothing of it, one after it does.
     person
-        .bring_in(
+        .import_file(
             br#"{"fact":"session","id":"old","started":{"at":"2026-02-27T10:00:00+01:00","zone":"Europe/Berlin"},"ended":{"at":"2026-02-27T10:20:00+01:00","zone":"Europe/Berlin"},"method":"electric_pump","pump":"p","level_expression":5}
 {"fact":"session","id":"new","started":{"at":"2026-03-01T10:06:00+01:00","zone":"Europe/Berlin"},"ended":{"at":"2026-03-01T10:07:00+01:00","zone":"Europe/Berlin"},"method":"electric_pump","pump":"p","level_expression":4,"level_letdown":1}
 "#,
@@ -277,7 +277,7 @@ fn a_new_check_makes_a_new_curve_and_an_old_session_keeps_its_own() {
     }
     person.wait(Span::hours(24)).unwrap();
     person
-        .bring_in(
+        .import_file(
             br#"{"fact":"session","id":"s","started":{"at":"2026-03-02T08:00:00+01:00","zone":"Europe/Berlin"},"ended":{"at":"2026-03-02T08:20:00+01:00","zone":"Europe/Berlin"},"method":"electric_pump","pump":"p","level_expression":9}"#,
         )
         .unwrap();

@@ -7,7 +7,7 @@ const KIT: &str = r#"{"fact":"pump","id":"p","name":"Marl"}"#;
 
 fn person() -> Person {
     let mut person = Person::welcomed("2026-03-01T10:00:00+01:00", "Europe/Berlin").unwrap();
-    person.bring_in(KIT.as_bytes()).unwrap();
+    person.import_file(KIT.as_bytes()).unwrap();
     person.press("place-kit").unwrap();
     person
 }
@@ -45,7 +45,7 @@ fn a_trace_is_begun_its_file_asked_for_and_what_it_shows_is_said() {
     assert_eq!(findings(&person).headline, "No file yet");
     person.press("pick").unwrap();
     assert!(matches!(person.effects.last(), Some(Effect::PickFile { key, .. }) if key == "trace"));
-    person.bring_in(&file("two-phases.csv")).unwrap();
+    person.import_file(&file("two-phases.csv")).unwrap();
     let found = findings(&person);
     assert_eq!(found.headline, "Within the usual 40 to 70 cycles a minute");
     assert!(found.figure.starts_with("52 a minute · 2"), "{}", found.figure);
@@ -75,7 +75,7 @@ fn falling(from: f64, to: f64, between: (f64, f64)) -> Vec<u8> {
 #[test]
 fn a_pull_that_is_lost_is_the_first_thing_said() {
     let mut person = begun();
-    person.bring_in(&falling(240.0, 120.0, (50.0, 60.0))).unwrap();
+    person.import_file(&falling(240.0, 120.0, (50.0, 60.0))).unwrap();
     let found = findings(&person);
     assert!(found.headline.starts_with("Its pull fell from 240 mmHg to 120 mmHg within "), "{}", found.headline);
     assert!(found.headline.ends_with("at 00:50") || found.headline.ends_with("at 00:49"), "{}", found.headline);
@@ -89,7 +89,7 @@ fn a_pull_that_is_lost_is_the_first_thing_said() {
 #[test]
 fn a_pull_that_is_lost_slowly_is_told_as_one_that_sinks() {
     let mut person = begun();
-    person.bring_in(&falling(240.0, 120.0, (0.0, 120.0))).unwrap();
+    person.import_file(&falling(240.0, 120.0, (0.0, 120.0))).unwrap();
     let found = findings(&person);
     assert_eq!(found.headline, "Within the usual 40 to 70 cycles a minute");
     let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
@@ -99,7 +99,7 @@ fn a_pull_that_is_lost_slowly_is_told_as_one_that_sinks() {
 #[test]
 fn what_the_figures_rest_on_is_what_they_rest_on() {
     let mut person = begun();
-    person.bring_in(&file("two-phases.csv")).unwrap();
+    person.import_file(&file("two-phases.csv")).unwrap();
     let found = findings(&person);
     let expression = found.sections.iter().find(|s| s.key == "trace-phases").unwrap().rows.len();
     assert_eq!(expression, 2);
@@ -120,7 +120,7 @@ fn a_zero_that_moved_lone_readings_and_a_slow_gauge_are_said() {
         text.push_str(&format!("{at:.2},{:.1}\n", wave + bad + at / 4.0));
     }
     let mut person = begun();
-    person.bring_in(text.as_bytes()).unwrap();
+    person.import_file(text.as_bytes()).unwrap();
     let found = findings(&person);
     let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
     assert!(shows.contains("The gauge’s zero moved up by 30 mmHg"), "{shows}");
@@ -134,7 +134,7 @@ fn a_zero_that_moved_lone_readings_and_a_slow_gauge_are_said() {
         }))
         .collect();
     let mut person = begun();
-    person.bring_in(slow.as_bytes()).unwrap();
+    person.import_file(slow.as_bytes()).unwrap();
     let found = findings(&person);
     let shows = found.sections.iter().find(|s| s.key == "trace-shows").unwrap().lines.join(" ");
     assert!(
@@ -146,16 +146,16 @@ fn a_zero_that_moved_lone_readings_and_a_slow_gauge_are_said() {
 #[test]
 fn cycles_are_held_against_the_maker_where_it_states_them() {
     let mut person = person();
-    person.bring_in(br#"{"fact":"pump","id":"p","cycles_low":{"value":20,"unit":"/min"},"cycles_high":{"value":50,"unit":"/min"}}"#).unwrap();
+    person.import_file(br#"{"fact":"pump","id":"p","cycles_low":{"value":20,"unit":"/min"},"cycles_high":{"value":50,"unit":"/min"}}"#).unwrap();
     person.send(Event::BeginTrace { pump: "p".to_owned() }).unwrap();
-    person.bring_in(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
+    person.import_file(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
     assert_eq!(findings(&person).headline, "Faster than its maker’s 20 to 50 cycles a minute");
 }
 
 #[test]
 fn a_file_that_does_not_say_its_unit_is_asked_about_and_says_nothing_false_until_then() {
     let mut person = begun();
-    person.bring_in(&made("time,pressure", 30.0)).unwrap();
+    person.import_file(&made("time,pressure", 30.0)).unwrap();
     let found = findings(&person);
     assert!(found.asks[0].text.starts_with("The file does not say its unit"));
     assert!(found.figure.ends_with("30"), "no unit stands behind it: {}", found.figure);
@@ -168,7 +168,7 @@ fn a_file_that_does_not_say_its_unit_is_asked_about_and_says_nothing_false_until
 #[test]
 fn forty_millimetres_of_mercury_at_the_highest_are_asked_about() {
     let mut person = begun();
-    person.bring_in(&made("time (s),pressure (mmHg)", 40.0)).unwrap();
+    person.import_file(&made("time (s),pressure (mmHg)", 40.0)).unwrap();
     assert!(findings(&person).asks[0].text.contains("Was it kPa?"));
     person.press("meant-mmHg").unwrap();
     assert!(findings(&person).asks.is_empty() && findings(&person).figure.ends_with("40 mmHg"));
@@ -188,7 +188,7 @@ fn a_file_that_is_no_trace_is_told_and_the_record_stays_as_it_was() {
         (&(0..600).map(|n| format!("{},120\n", f64::from(n) / 20.0)).collect::<String>(), "bad-trace-constant"),
         (&(0..600).map(|n| format!("{},{}\n", n * 40, n % 4)).collect::<String>(), "bad-trace-slow"),
     ] {
-        let found = person.bring_in(text.as_bytes()).map_err(|trouble| trouble.key);
+        let found = person.import_file(text.as_bytes()).map_err(|trouble| trouble.key);
         assert_eq!(found, Err(key), "{text:.40}");
         assert_eq!(person.record().unwrap(), before);
     }
@@ -198,7 +198,7 @@ fn a_file_that_is_no_trace_is_told_and_the_record_stays_as_it_was() {
 fn a_record_is_a_record_even_while_a_trace_is_waited_for() {
     let mut person = begun();
     person.press("pick").unwrap();
-    person.bring_in(br#"{"fact":"note","id":"n","at":{"at":"2026-03-01T09:00:00+01:00","zone":"Europe/Berlin"},"text":"hello"}"#).unwrap();
+    person.import_file(br#"{"fact":"note","id":"n","at":{"at":"2026-03-01T09:00:00+01:00","zone":"Europe/Berlin"},"text":"hello"}"#).unwrap();
     assert_eq!(person.only("note").unwrap()["text"], "hello");
 }
 
@@ -206,7 +206,7 @@ fn a_record_is_a_record_even_while_a_trace_is_waited_for() {
 fn a_trace_that_nobody_asked_for_finds_its_place() {
     let mut person = person();
     person.press("place-now").unwrap();
-    person.bring_in(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
+    person.import_file(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
     let trace = person.only("trace").unwrap();
     assert_eq!(trace["pump"], "p", "there is one pump");
     assert!(trace["findings"].is_object());
@@ -218,7 +218,7 @@ fn the_program_may_be_killed_between_asking_for_a_file_and_getting_it() {
     let mut person = begun();
     person.press("pick").unwrap();
     person.killed_and_opened().unwrap();
-    person.bring_in(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
+    person.import_file(&made("time (s),pressure (mmHg)", 200.0)).unwrap();
     assert!(person.only("trace").unwrap()["findings"].is_object(), "the one that waited got it");
 }
 

@@ -17,7 +17,7 @@ fn expresses_for_ten_days(person: &mut Person) {
         let ended: Instant = person.now().minus(Span::minutes(30 + (79 - n) * 180));
         written.both(&format!("s-{n:04}"), ended, 50.0, 50.0);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
 }
 
 /// Days that are kept as they were worked out, by a reader of the file beside the program.
@@ -47,7 +47,7 @@ fn a_desk_keeps_a_familys_days_when_its_file_comes_in_and_only_reads_after_that(
     let mut desk = Desk::beside(&person).unwrap();
     let card = desk.caseload.own_card().unwrap();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let families = desk.folder().join("families");
     let is_record = |path: &Path| path.extension().is_some_and(|ending| ending == "drawwell");
     let all = std::fs::read_dir(families).unwrap().map(|entry| entry.unwrap().path());

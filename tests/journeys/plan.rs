@@ -54,7 +54,7 @@ fn the_parent_sees_what_each_part_says_and_would_change_and_nothing_holds_before
     let set = Event::Enter { id: "rhythm".into(), field: "sessions_a_day".into(), typed: "7".into() };
     person.send(set).unwrap();
     let file = plan_of(&mut desk, PLAN);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     let page = page(&person);
     assert!(page.lines.contains(&"The breaks at work first.".to_owned()));
     assert_eq!(lines(&page, "How often, and sleep"), ["Sessions a day: 7 now, 6 then", "Longest gap: 8 h"],);
@@ -131,7 +131,7 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
     person.press("finish").unwrap();
     let mut desk = Desk::beside(&person).unwrap();
     let card = desk.caseload.own_card().unwrap();
-    desk.bring_in(&shares(&mut person, &card).unwrap()).unwrap();
+    desk.import_file(&shares(&mut person, &card).unwrap()).unwrap();
 
     let plan = desk.writes_a_plan(PLAN).unwrap();
     let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
@@ -190,7 +190,7 @@ fn a_plan_can_be_written_for_a_family_whose_record_is_damaged() {
 fn a_family_that_goes_bad_while_a_plan_is_written_leaves_the_desk_as_it_is() {
     let mut person = Person::of_the_invented_family().unwrap();
     let mut desk = Desk::beside(&person).unwrap();
-    desk.bring_in(person.record().unwrap().as_bytes()).unwrap();
+    desk.import_file(person.record().unwrap().as_bytes()).unwrap();
     let plan = desk.writes_a_plan(PLAN).unwrap();
     desk.opened_again().unwrap();
     let family = desk.families().unwrap()[0].2.clone();
@@ -222,7 +222,7 @@ fn a_family_that_goes_bad_while_a_plan_is_written_leaves_the_desk_as_it_is() {
 #[test]
 fn accepting_all_sets_all_and_one_undo_takes_it_back() {
     let (mut person, mut desk) = acquainted();
-    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    person.import_file(&plan_of(&mut desk, PLAN)).unwrap();
     let before = person.record().unwrap();
     person.press("plan-accept-all").unwrap();
     let rhythm = &fact(&mut person, "rhythm")[0];
@@ -237,7 +237,7 @@ fn accepting_all_sets_all_and_one_undo_takes_it_back() {
 #[test]
 fn parts_are_accepted_and_left_by_themselves() {
     let (mut person, mut desk) = acquainted();
-    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    person.import_file(&plan_of(&mut desk, PLAN)).unwrap();
     let key = |person: &Person, title: &str, action: usize| {
         let section = page(person).sections.into_iter().find(|section| section.title == title).unwrap();
         section.actions[action].key.clone()
@@ -259,7 +259,7 @@ fn parts_are_accepted_and_left_by_themselves() {
 #[test]
 fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
     let (mut person, mut desk) = acquainted();
-    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    person.import_file(&plan_of(&mut desk, PLAN)).unwrap();
     let parts = page(&person).sections;
     let press = |title: &str, key: &str| {
         let section = parts.iter().find(|section| section.title == title).unwrap();
@@ -282,14 +282,14 @@ fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
 #[test]
 fn both_records_show_the_answer_once_the_record_is_shared_again() {
     let (mut person, mut desk) = acquainted();
-    person.bring_in(&plan_of(&mut desk, PLAN)).unwrap();
+    person.import_file(&plan_of(&mut desk, PLAN)).unwrap();
     person.press("plan-accept-all").unwrap();
     let id = fact(&mut person, "plan")[0]["id"].as_str().unwrap().to_owned();
     person.wait(Span::hours(1)).unwrap();
     let card = desk.caseload.own_card().unwrap();
     let file = shares(&mut person, &card).unwrap();
     desk.clock = person.clock().clone();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let screen = desk.send(Event::Go { place: Place::Plan { id } }).unwrap();
     let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
     assert!(lines(&findings, "An aim").contains(&"You accepted this.".to_owned()));
@@ -300,10 +300,10 @@ fn the_same_plan_twice_says_nothing_new_and_a_visit_is_made_once() {
     let (mut person, mut desk) = acquainted();
     let parts: Parts<'_> = &[("visit", &[("visit_at", "11:00"), ("visit_at/date", "2026-06-12")])];
     let plan = plan_of(&mut desk, parts);
-    person.bring_in(&plan).unwrap();
+    person.import_file(&plan).unwrap();
     person.press("plan-accept-all").unwrap();
     let record = person.record().unwrap();
-    person.bring_in(&plan).unwrap();
+    person.import_file(&plan).unwrap();
     assert_eq!(person.record().unwrap(), record);
     let visits = fact(&mut person, "visit");
     assert_eq!(visits.len(), 1);
@@ -325,7 +325,7 @@ fn a_stronger_setting_is_said_to_be_one() {
         person.wait(Span::minutes(5)).unwrap();
         desk.clock = person.clock().clone();
         let plan = plan_of(&mut desk, &[("setting", &[("level", level), ("plan_phase", "expression")])]);
-        person.bring_in(&plan).unwrap();
+        person.import_file(&plan).unwrap();
         let said = lines(&page(&person), "A setting to use");
         assert_eq!(said.iter().any(|line| line.contains("stronger than you used last")), told, "{level}: {said:?}");
     }
@@ -342,10 +342,10 @@ fn every_plan_that_is_not_for_this_family_from_its_consultant_is_refused_with_it
         |id: &str| Event::EnterSecret { id: id.into(), secret: Secret { words: "otter plum kite anchor".into() } };
     let by_passphrase = takes(&mut person, typed("seal-passphrase")).unwrap();
     let mut stranger = Desk::beside(&person).unwrap();
-    stranger.bring_in(&by_passphrase).unwrap();
+    stranger.import_file(&by_passphrase).unwrap();
     stranger.send(typed("open-passphrase")).unwrap();
     let theirs = plan_of(&mut stranger, PLAN);
-    assert_eq!(person.bring_in(&theirs).unwrap_err().key, "signed-by-a-stranger");
+    assert_eq!(person.import_file(&theirs).unwrap_err().key, "signed-by-a-stranger");
     assert_eq!(person.record().unwrap(), record);
 
     // Changed on its way: sealed anew for the family by somebody who could read it.
@@ -358,12 +358,12 @@ fn every_plan_that_is_not_for_this_family_from_its_consultant_is_refused_with_it
         ("untrusted comment: ", "", "family-file-not-one"),
     ] {
         assert!(plain.contains(was), "{was}");
-        assert_eq!(person.bring_in(&resealed(&plain.replacen(was, is, 1))).unwrap_err().key, key, "{was}");
+        assert_eq!(person.import_file(&resealed(&plain.replacen(was, is, 1))).unwrap_err().key, key, "{was}");
     }
-    assert_eq!(person.bring_in(&good[..good.len() / 2]).unwrap_err().key, "sealed-cut");
+    assert_eq!(person.import_file(&good[..good.len() / 2]).unwrap_err().key, "sealed-cut");
     assert_eq!(person.record().unwrap(), record);
     // Signed and not sealed, it is still hers.
-    person.bring_in(plain.as_bytes()).unwrap();
+    person.import_file(plain.as_bytes()).unwrap();
 }
 
 /// The secret and the public key of a family, as its record keeps them.
@@ -382,8 +382,8 @@ fn a_plan_for_another_family_is_refused() {
     let mut other = Person::welcomed("2026-05-25T04:06:33+02:00", "Europe/Berlin").unwrap();
     let card = desk.caseload.own_card().unwrap();
     shares(&mut other, &card).unwrap();
-    assert_eq!(other.bring_in(&plan).unwrap_err().key, "sealed-other-key");
-    assert_eq!(other.bring_in(&plain).unwrap_err().key, "plan-for-another", "nor where it was opened for them");
+    assert_eq!(other.import_file(&plan).unwrap_err().key, "sealed-other-key");
+    assert_eq!(other.import_file(&plain).unwrap_err().key, "plan-for-another", "nor where it was opened for them");
 }
 
 #[test]
@@ -392,7 +392,7 @@ fn a_plan_is_good_until_its_day_and_not_after() {
         let (mut person, mut desk) = acquainted();
         let plan = plan_of(&mut desk, &[("plan", &[("good_until", "2026-06-04"), ("plan_words", "Rest.")])]);
         person.wait(Span::hours(24 * days)).unwrap();
-        let came = person.bring_in(&plan);
+        let came = person.import_file(&plan);
         assert_eq!(came.is_err(), refused, "{days}");
         if let Err(trouble) = came {
             assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-out-of-date", "Thursday 4 June"));
@@ -407,8 +407,8 @@ fn an_older_plan_after_a_newer_one_is_refused() {
     desk.clock.unix_milliseconds += 60_000;
     let newer = plan_of(&mut desk, PLAN);
     person.wait(Span::minutes(5)).unwrap();
-    person.bring_in(&newer).unwrap();
-    assert_eq!(person.bring_in(&older).unwrap_err().key, "plan-older");
+    person.import_file(&newer).unwrap();
+    assert_eq!(person.import_file(&older).unwrap_err().key, "plan-older");
 }
 
 #[test]
@@ -416,8 +416,8 @@ fn a_consultant_who_was_taken_out_is_a_stranger() {
     let (mut person, mut desk) = acquainted();
     let plan = plan_of(&mut desk, PLAN);
     let id = fact(&mut person, "consultant")[0]["id"].as_str().unwrap().to_owned();
-    person.send(Event::TakeOut { id }).unwrap();
-    assert_eq!(person.bring_in(&plan).unwrap_err().key, "signed-by-a-stranger");
+    person.send(Event::Remove { id }).unwrap();
+    assert_eq!(person.import_file(&plan).unwrap_err().key, "signed-by-a-stranger");
 }
 
 #[test]

@@ -14,7 +14,7 @@ fn person() -> Person {
 /// What came of one line of the exchange form: the first reason, or none.
 fn refused(line: &str) -> Option<String> {
     let mut person = person();
-    person.bring_in(line.as_bytes()).unwrap();
+    person.import_file(line.as_bytes()).unwrap();
     let Screen::List { list, .. } = person.screen().unwrap() else { panic!("a report: {:?}", person.screen()) };
     let rows = list.groups.iter().flat_map(|group| &group.rows);
     rows.map(|row| row.title.clone()).find(|title| title.starts_with("Line"))
@@ -98,7 +98,7 @@ fn what_was_typed_agrees_to_its_own_last_figure_or_is_refused() {
 #[test]
 fn what_came_in_goes_out_in_its_own_unit_and_what_was_typed_in_the_first() {
     let mut person = person();
-    person.bring_in(pump(r#"{"value":33.3,"unit":"kPa"}"#, r#"{"value":280,"unit":"mm[Hg]"}"#).as_bytes()).unwrap();
+    person.import_file(pump(r#"{"value":33.3,"unit":"kPa"}"#, r#"{"value":280,"unit":"mm[Hg]"}"#).as_bytes()).unwrap();
     let pump = person.only("pump").unwrap();
     assert_eq!(pump["maximum_vacuum_low"], serde_json::json!({ "value": 33.3, "unit": "kPa" }));
     person.send(Event::Go { place: Place::Entry { id: "p".to_owned() } }).unwrap();
@@ -117,7 +117,7 @@ fn with_a_gauge_that_may_be_wrong_by_four_and_a_half(settings: &str) -> Person {
 {{"fact":"gauge","id":"g","span":{{"value":450,"unit":"mm[Hg]"}},"accuracy_class":"1"}}
 "#
     );
-    person.bring_in(kit.as_bytes()).unwrap();
+    person.import_file(kit.as_bytes()).unwrap();
     person.press("place-kit").unwrap();
     person.press("open-p").unwrap();
     person.press("check").unwrap();
@@ -186,7 +186,7 @@ proptest! {
 #[test]
 fn a_line_that_is_refused_leaves_nothing_behind() {
     let mut person = person();
-    person.bring_in(amount(80.0, "mL", "60", "mL").as_bytes()).unwrap();
+    person.import_file(amount(80.0, "mL", "60", "mL").as_bytes()).unwrap();
     let facts = person.record().unwrap();
     let sessions = facts.lines().filter_map(|line| serde_json::from_str::<Value>(line).ok());
     assert_eq!(sessions.filter(|line| line["fact"] == "session").count(), 0);

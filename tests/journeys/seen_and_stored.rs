@@ -35,7 +35,7 @@ fn an_amount_is_what_was_read_and_not_a_height_on_another_scale() {
     assert_eq!(seen.label, "60 mL");
     let mut written = Written::within(berlin());
     written.both("other", at("2026-05-25T05:00:00+02:00"), 240.0, 240.0);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Now }).unwrap();
     assert_ne!(read(&person).2.label, "60 mL", "the scale is another by now");
     person.send(Event::DrawAmount { session, part: Part::Left, typed: seen.typed, unit }).unwrap();
@@ -72,7 +72,7 @@ fn a_gap_on_the_sheet_is_between_sessions_whichever_side() {
         written.session(&format!("s{n}"), ended, &[("sides", json!(side)), (amount, milliliters(60.0 + n as f64))]);
     }
     written.fact("child", "c", &[("birth", json!("2026-03-01"))]);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("sheet") };
     let rhythm = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "rhythm").unwrap();
     let row = |label: &str| rhythm.rows.iter().find(|row| row.label.starts_with(label)).unwrap().clone();
@@ -107,7 +107,7 @@ fn rising(person: &Person, days: i64, birth: &str) -> Vec<u8> {
 fn the_first_two_weeks_are_told_day_by_day() {
     for (birth, by_day) in [("2026-05-12", true), ("2026-05-11", false)] {
         let mut person = Person::welcomed("2026-05-25T12:00:00+02:00", "Europe/Berlin").unwrap();
-        person.bring_in(&rising(&person, 9, birth)).unwrap();
+        person.import_file(&rising(&person, 9, birth)).unwrap();
         let supply = supply(&mut person);
         assert_eq!(supply.headline == "Day by day", by_day, "{birth}: {}", supply.headline);
         assert_eq!(supply.figure.is_empty(), by_day, "{birth}: {}", supply.figure);
@@ -131,7 +131,7 @@ fn a_drop_is_not_told_while_expressing_is_being_ended_by_plan() {
             let each = if n >= 34 * 8 { 22.0 } else { 45.0 } + (n % 5) as f64;
             written.both(&format!("s{n}"), ended, each, each);
         }
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         let screen = person.show(&Place::Now).unwrap();
         let said = screen.frame().notices.iter().any(|notice| notice.text.contains("less milk than before"));
         assert_eq!(said, told, "ending from {from}");
@@ -156,9 +156,9 @@ fn a_planned_setting_is_compared_on_its_own_pump_alone() {
     written.session("a", at("2026-05-24T08:00:00+02:00"), &on("h", 6, 5));
     written.session("b", at("2026-05-24T12:00:00+02:00"), &on("h", 5, 0));
     written.session("c", at("2026-05-24T16:00:00+02:00"), &[("pump", json!("w"))]);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let mut said = |fields: &[(&str, &str)]| -> Vec<String> {
         person.wait(Span::minutes(5)).unwrap();
         desk.clock = person.clock().clone();
@@ -172,7 +172,7 @@ fn a_planned_setting_is_compared_on_its_own_pump_alone() {
             desk.caseload.export(&what, &mut file, &desk.clock).unwrap();
             file
         };
-        person.bring_in(&file).unwrap();
+        person.import_file(&file).unwrap();
         let Screen::Findings { findings, .. } = person.screen().unwrap() else { panic!("{:?}", person.screen()) };
         let section = findings.sections.iter().find(|section| section.title.starts_with("A setting")).unwrap();
         section.lines[1..].to_vec()

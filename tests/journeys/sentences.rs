@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use drawwell_core::record::{Kind, Takes};
+use drawwell_core::record::{FieldType, Kind};
 use drawwell_core::screen::shapes::{Event, Place};
 use drawwell_core::text::Texts;
 use drawwell_tests::person::Person;
@@ -52,7 +52,7 @@ fn every_field_and_choice_of_every_form_has_its_words() {
         for spec in kind.fields().iter().filter(|s| !s.group.is_empty()) {
             let key = format!("field-{}", spec.key.replace('_', "-"));
             assert!(texts.has(&key), "{key}");
-            if let Takes::Choice(words) = spec.takes {
+            if let FieldType::Choice(words) = spec.field_type {
                 let own =
                     |word: &str| word.chars().filter(|c| c.is_ascii_alphanumeric() || *c == '_').collect::<String>();
                 for word in words {

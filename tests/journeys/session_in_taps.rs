@@ -66,7 +66,7 @@ fn killed_in_the_middle_it_goes_on_where_it_was() {
 #[test]
 fn what_was_set_last_time_on_this_pump_and_sides_is_set_again_for_each_phase() {
     let mut person = person();
-    person.bring_in(PUMP).unwrap();
+    person.import_file(PUMP).unwrap();
     person.press("place-now").unwrap();
     let levels = |person: &Person| match person.screen().unwrap() {
         Screen::Running { running, .. } => running.dials.iter().map(|d| d.value.clone()).collect::<Vec<_>>(),
@@ -118,7 +118,7 @@ fn presses_of_a_dial_within_seconds_are_one_change_of_setting() {
 #[test]
 fn the_dial_stops_at_the_top_of_the_pump() {
     let mut person = person();
-    person.bring_in(PUMP).unwrap();
+    person.import_file(PUMP).unwrap();
     person.press("place-now").unwrap();
     person.press("start").unwrap();
     for _ in 0..9 {

@@ -131,7 +131,7 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
     let file = handed_over(&mut one, event).unwrap();
 
     let mut two = Person::at("2026-05-26T04:06:00+02:00", "Europe/Berlin").unwrap();
-    two.bring_in(&file).unwrap();
+    two.import_file(&file).unwrap();
     let Screen::Form { form, .. } = two.screen().unwrap() else { panic!("{:?}", two.screen()) };
     assert_eq!(form.groups[0].rows[0].kind, FieldKind::Secret);
     assert!(!two.record().unwrap().contains("Left is back"));
@@ -146,7 +146,7 @@ fn a_passphrase_carries_the_record_to_an_empty_phone_and_to_no_other() {
 
     let mut stranger = person();
     note(&mut stranger, "Somebody else.");
-    stranger.bring_in(&file).unwrap();
+    stranger.import_file(&file).unwrap();
     let record = stranger.record().unwrap();
     assert_eq!(stranger.send(open("otter plum kite anchor")).unwrap_err().key, "family-file-of-another");
     assert_eq!(stranger.record().unwrap(), record, "the record is as it was");
@@ -169,11 +169,11 @@ fn a_sealed_file_that_is_cut_changed_or_something_else_is_refused_and_changes_no
         changed[at] ^= 1;
         assert!(open(&changed, &OpenWith::Keys(vec![keys.opens().to_owned()])).is_err());
     }
-    assert_eq!(person.bring_in(&file).unwrap_err().key, "sealed-other-key");
+    assert_eq!(person.import_file(&file).unwrap_err().key, "sealed-other-key");
     let mut not_ours = age_of(b"no gzip in here", &mine);
     assert_eq!(open(&not_ours, &OpenWith::Keys(vec![mine.opens().to_owned()])).unwrap_err().key, "sealed-not-ours");
     not_ours.truncate(30);
-    assert!(person.bring_in(&not_ours).is_err());
+    assert!(person.import_file(&not_ours).is_err());
     assert_eq!(person.record().unwrap(), record);
 }
 
@@ -207,7 +207,7 @@ fn a_file_of_two_gigabytes_is_refused_before_it_is_read() {
     let beginning: &[u8] = b"age-encryption.org/v1\n";
     let file = std::io::Read::chain(beginning, std::io::Read::take(std::io::repeat(b'x'), 2 << 30));
     let clock = person.clock().clone();
-    let refused = person.app().unwrap().bring_in(&mut std::io::BufReader::new(file), &clock).unwrap_err();
+    let refused = person.app().unwrap().import_file(&mut std::io::BufReader::new(file), &clock).unwrap_err();
     assert_eq!(refused.key, "sealed-too-long");
 }
 

@@ -63,7 +63,7 @@ fn what_only_one_side_gives_is_the_whole_of_it() {
         let fields = [("sides", json!("right")), ("amount_right", milliliters(about(60.0, n)))];
         written.session(&format!("s-{n}"), before(&person, Span::hours(3 * n + 1)), &fields);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let supply = supply(&mut person, 28);
     assert_eq!(supply.figure, "about 480 mL a day");
     assert_eq!(supply.sides.iter().map(|s| s.column.label.as_str()).collect::<Vec<_>>(), ["Right"]);
@@ -77,7 +77,7 @@ fn what_was_measured_together_tells_the_whole_and_neither_side() {
         let fields = [("amount_together", milliliters(about(90.0, n)))];
         written.session(&format!("s-{n}"), before(&person, Span::hours(3 * n + 1)), &fields);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let supply = supply(&mut person, 28);
     assert_eq!(supply.figure, "about 720 mL a day");
     assert!(supply.sides.is_empty(), "{:?}", supply.sides);
@@ -91,7 +91,7 @@ fn milk_is_made_over_the_time_before_a_session_also_across_midnight() {
     for n in 0..20 {
         written.both(&format!("s-{n}"), before(&person, Span::hours(12 * n + 2)), 90.0, 90.0);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let supply = supply(&mut person, 7);
     assert_eq!(supply.figure, "about 360 mL a day");
     let whole: Vec<_> = supply.weeks.bars.iter().filter(|bar| bar.counts).map(|bar| bar.height.unwrap()).collect();
@@ -122,7 +122,7 @@ fn a_feed_that_was_not_weighed_leaves_its_time_unobserved_and_one_that_was_count
     for (weighed, observed) in [(false, 75), (true, 100)] {
         let mut person = person();
         let written = with_feeds(&person, weighed);
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         let supply = supply(&mut person, 7);
         assert_eq!(supply.figure, "about 720 mL a day", "weighed: {weighed}");
         assert_eq!(supply.asks, [], "a feed that was not weighed is no amount that could be mistyped");
@@ -135,7 +135,7 @@ fn a_feed_that_was_not_weighed_leaves_its_time_unobserved_and_one_that_was_count
 fn a_clock_that_was_set_back_by_a_month_still_answers() {
     let mut person = person();
     let written = every_three_hours(&person, 30, |_, n| about(45.0, n));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.wait(Span::hours(-24 * 20)).unwrap();
     assert_eq!(level(&mut person), "about 720 mL a day");
     person.wait(Span::hours(-24 * 200)).unwrap();
@@ -154,7 +154,7 @@ fn needs(fill: impl Fn(&Person, &mut Written)) -> String {
     let mut person = person();
     let mut written = every_three_hours(&person, 10, |_, n| about(45.0, n));
     fill(&person, &mut written);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let supply = supply(&mut person, 28);
     let told = supply.against.rows.iter().map(|row| format!("{}: {}", row.title, row.detail));
     told.filter(|told| told.contains("intake")).collect::<Vec<_>>().join("\n")
@@ -205,7 +205,7 @@ fn volume_by_day(age: i64, each: f64) -> String {
     let mut written = every_three_hours(&person, 25, |_, n| about(each, n));
     let birth = chrono::NaiveDate::from_ymd_opt(2026, 5, 20).unwrap() - chrono::Duration::days(age);
     child(&mut written, "Ina", Some(&birth.to_string()), 29);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let rows = supply(&mut person, 28).against.rows;
     rows.into_iter().find(|row| row.title == "Ina: volume on day 14").map(|row| row.detail).unwrap_or_default()
 }
@@ -233,7 +233,7 @@ fn another_hour_at_which_days_begin_makes_other_days_of_the_same_milk() {
     let mut person = person();
     // Every other day there is less: days that begin at noon have some of each.
     let written = every_three_hours(&person, 30, |day, n| about(if day % 2 == 0 { 45.0 } else { 30.0 }, n));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let from_midnight = supply(&mut person, 28);
     let starts_at = |person: &mut Person, hour: &str| {
         go(person, Place::Entry { id: "settings".to_owned() });
@@ -246,7 +246,7 @@ fn another_hour_at_which_days_begin_makes_other_days_of_the_same_milk() {
     // As in a record in which days began at noon before anything was written down.
     let mut other = self::person();
     starts_at(&mut other, "12");
-    other.bring_in(&written.file()).unwrap();
+    other.import_file(&written.file()).unwrap();
     assert_eq!(supply(&mut other, 28).weeks.bars, from_noon.weeks.bars);
     assert_eq!(starts_at(&mut person, "0").weeks.bars, from_midnight.weeks.bars);
 }

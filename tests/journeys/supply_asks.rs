@@ -31,7 +31,7 @@ fn asked(person: &mut Person, about: &str) -> Option<Notice> {
 fn an_amount_mistyped_by_ten_is_asked_about_kept_and_left_out_until_it_is_said_to_be_right() {
     let mut person = person();
     let written = but_for_one(&person, 150, Some(600.0));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let record = person.record().unwrap();
     assert!(record.contains("\"value\":600.0"), "it stands in the record as it was typed");
     let told = supply(&mut person, 28);
@@ -57,7 +57,7 @@ fn an_amount_mistyped_by_ten_is_asked_about_kept_and_left_out_until_it_is_said_t
 fn a_gap_in_which_a_session_was_not_written_down_is_asked_about_and_can_be_said_to_be_whole() {
     let mut person = person();
     let written = but_for_one(&person, 155, None);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let record = person.record().unwrap();
     let notice = asked(&mut person, "asks-missing").unwrap();
     assert!(notice.text.contains("a session may not be written down"), "{}", notice.text);
@@ -77,7 +77,7 @@ fn a_gap_in_which_a_session_was_not_written_down_is_asked_about_and_can_be_said_
 fn a_missed_session_is_written_down_in_the_middle_of_the_gap_and_opened() {
     let mut person = person();
     let written = but_for_one(&person, 155, None);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let record = person.record().unwrap();
     go(&mut person, Place::Supply { days: 28 });
     person.press("add-missed").unwrap();
@@ -100,14 +100,14 @@ fn a_missed_session_is_written_down_in_the_middle_of_the_gap_and_opened() {
 fn an_ordinary_record_is_asked_nothing() {
     let mut person = person();
     let written = every_three_hours(&person, 20, |_, n| about(45.0, n));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     assert_eq!(supply(&mut person, 28).asks, []);
 }
 
 /// Forty days of which the last nine gave 40 % less.
 fn dropped(person: &mut Person) {
     let written = every_three_hours(person, 40, |day, n| about(45.0, n) * if day < 31 { 1.0 } else { 0.6 });
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
 }
 
 fn told_first(person: &Person) -> Option<Notice> {
@@ -138,7 +138,7 @@ fn a_drop_that_lasts_is_said_on_the_first_screen_and_put_away_for_good() {
         written.both(&format!("next-{n}"), ended, 27.0, 27.0);
     }
     person.wait(Span::hours(24)).unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     go(&mut person, Place::Now);
     assert_eq!(told_first(&person), None);
     assert!(supply(&mut person, 28).asks.iter().any(|n| n.key == "supply-drop"), "in Supply it still stands");
@@ -148,7 +148,7 @@ fn a_drop_that_lasts_is_said_on_the_first_screen_and_put_away_for_good() {
 fn a_steady_supply_is_never_said_to_drop() {
     let mut person = person();
     let written = every_three_hours(&person, 40, |_, n| about(45.0, n));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     go(&mut person, Place::Now);
     assert_eq!(told_first(&person), None);
 }
@@ -177,7 +177,7 @@ fn dropped_with(person: &mut Person, temperature: f64) {
         "narrow",
         &[("size", size), ("name", json!("The narrow one")), ("in_use_since", json!("2026-05-11"))],
     );
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
 }
 
 #[test]
@@ -216,7 +216,7 @@ fn an_answer_to_a_short_session_after_the_gap_holds_for_the_emptying_that_both_a
     let mut written = but_for_one(&person, 155, None);
     // Half an hour after the session that ended the gap comes a short one more.
     written.both("more", before(&person, Span::minutes(30 + 180 * 3 - 30)), 2.0, 2.0);
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     assert_eq!(asked(&mut person, "asks-missing").unwrap().key, "asks-missing-more");
     go(&mut person, Place::Supply { days: 28 });
     person.press("gap-is-whole").unwrap();

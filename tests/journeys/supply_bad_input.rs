@@ -44,7 +44,7 @@ fn about_40(number: i64) -> Option<Value> {
 
 fn with(record: &str) -> Person {
     let mut person = person();
-    person.bring_in(record.as_bytes()).unwrap();
+    person.import_file(record.as_bytes()).unwrap();
     person
 }
 
@@ -133,7 +133,7 @@ fn two_children_of_different_age_need_the_sum_and_a_birth_that_is_not_known_is_s
     };
     let mut person = with(&record);
     assert!(need(&mut person).starts_with("About 1355 mL a day."), "{}", need(&mut person));
-    person.bring_in(b"{\"fact\":\"child\",\"id\":\"c\",\"name\":\"Siskin\"}\n").unwrap();
+    person.import_file(b"{\"fact\":\"child\",\"id\":\"c\",\"name\":\"Siskin\"}\n").unwrap();
     assert!(need(&mut person).contains("For Siskin the birth date is needed"), "{}", need(&mut person));
 }
 
@@ -169,7 +169,7 @@ fn an_aim_says_when_it_would_be_met_or_that_it_would_not() {
 #[test]
 fn ten_years_answer_every_span() {
     let mut person = Person::welcomed("2026-02-25T06:20:00Z", "UTC").unwrap();
-    person.bring_in(ten_years::exchange_file().as_bytes()).unwrap();
+    person.import_file(ten_years::exchange_file().as_bytes()).unwrap();
     for days in [7, 14, 28, 0, 40_000, u32::MAX] {
         let shown = supply(&mut person, days);
         assert!(!shown.figure.is_empty(), "{days}: {}", shown.caption);

@@ -20,7 +20,7 @@ fn dropped(days_ago: i64) -> Person {
     let mut person = person();
     let drop = 60 - days_ago;
     let written = every_three_hours(&person, 60, |day, n| lived(day, n) * if day < drop { 1.0 } else { 0.75 });
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person
 }
 
@@ -74,7 +74,7 @@ fn nothing_is_promised_of_days_that_can_t_come() {
     let mut person = person();
     let written =
         every_three_hours(&person, 40, |day, n| lived(day * 7, n) * (1.0 + 0.25 * ((day * 5 % 9) as f64 - 4.0) / 4.0));
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     for days in [7, 14, 28, 0] {
         let told = supply(&mut person, days);
         let said = told.lines.join(" ");
@@ -92,7 +92,7 @@ fn one_session_written_down_twice_counts_once_and_is_asked_about() {
         let same = 45.0 + ((20 * 8 - 1 - n) % 3) as f64;
         written.both(&format!("again-{n:02}"), ended.plus(Span::minutes(2)), same, same);
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let told = supply(&mut person, 28);
     assert_eq!(told.figure, "about 735 mL a day");
     let asked = told.asks.iter().find(|notice| notice.key == "asks-double-again-00").unwrap();
@@ -120,7 +120,7 @@ fn sessions_that_overlap_on_one_side_count_once_and_are_asked_about() {
     let times = [("started", started), ("ended", written.moment(ended)), ("settled", json!(true))];
     let how = [("method", json!("electric_pump")), ("sides", json!("both"))];
     written.fact("session", "over", &[&times[..], &amounts[..], &how[..]].concat());
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let told = supply(&mut person, 28);
     assert_eq!(told.figure, "about 735 mL a day");
     let asked = told.asks.iter().find(|notice| notice.key == "asks-double-over").unwrap();
@@ -141,7 +141,7 @@ fn with_a_nightly_gap() -> Person {
             written.both(&format!("s-{day:02}-{nth}"), ended, 45.0 + (nth % 3) as f64, 45.0 + (day % 2) as f64);
         }
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person
 }
 
@@ -188,7 +188,7 @@ fn who_began_to_make_less() -> Person {
             written.both(&format!("s-{day:02}-{nth}"), ended, each, each);
         }
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person
 }
 
@@ -226,7 +226,7 @@ fn where_milk_is_left_behind_no_level_is_told() {
             );
         }
     }
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     let Screen::Tonight { tonight, .. } = person.show(&Place::Tonight).unwrap() else { panic!("tonight") };
     let refill = tonight.sections.iter().find(|section| section.key == "refill").unwrap();
     assert!(!refill.rows.is_empty());

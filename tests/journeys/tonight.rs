@@ -25,7 +25,7 @@ fn parent(rhythm: &[(&str, serde_json::Value)], ended: &[&str], now: &str) -> Pe
         written.both(&format!("s{i}"), at(&format!("2026-06-03T{time}:00+02:00")), 50.0, 60.0);
     }
     let mut person = Person::at(now, "Europe/Berlin").unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     person
 }
@@ -186,7 +186,7 @@ fn one_left_out_lets_no_gap_be_longer_than_it_must() {
     written.fact("fixed_point", "shift", &shift);
     written.both("s0", at("2026-06-04T02:35:00+02:00"), 50.0, 60.0);
     let mut person = Person::at("2026-06-04T02:40:00+02:00", "Europe/Berlin").unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     let planned = times(&person);
     person.press("plan-skip").unwrap();
@@ -364,7 +364,7 @@ fn fixed_points_closer_than_the_shortest_gap_are_kept_and_what_gives_way_is_told
     }
     written.both("s0", at("2026-06-03T19:15:00+02:00"), 50.0, 60.0);
     let mut person = Person::at("2026-06-03T19:30:00+02:00", "Europe/Berlin").unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     let all = times(&person);
     assert!(all.contains(&"21:00".to_owned()) && all.contains(&"21:45".to_owned()), "{all:?}");
@@ -379,7 +379,7 @@ fn a_shift_without_a_break_lets_the_longest_gap_give_way_and_says_by_how_much() 
     written.fact("fixed_point", "shift", &shift);
     written.both("s0", at("2026-06-03T07:30:00+02:00"), 50.0, 60.0);
     let mut person = Person::at("2026-06-03T07:35:00+02:00", "Europe/Berlin").unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     let all = times(&person);
     assert!(all.iter().all(|t| !(minutes("07:46")..minutes("18:00")).contains(&minutes(t))), "{all:?}");
@@ -396,7 +396,7 @@ fn sessions_fall_away_slowly_where_expressing_is_to_end() {
         written.fact("rhythm", "rhythm", &rhythm);
         written.both("s0", at(&format!("{day}T06:40:00+02:00")), 50.0, 60.0);
         let mut person = Person::at(&format!("{day}T06:45:00+02:00"), "Europe/Berlin").unwrap();
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         person.send(Event::Go { place: Place::Tonight }).unwrap();
         times(&person).len()
     };

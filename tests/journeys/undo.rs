@@ -94,7 +94,7 @@ fn a_file_brought_in_is_taken_back_as_a_whole() {
     let before = person.record().unwrap();
     let demo = std::fs::read(drawwell_tests::place::demo_data("family.jsonl")).unwrap();
     person.wait(Span::hours(24 * 300)).unwrap();
-    person.bring_in(&demo).unwrap();
+    person.import_file(&demo).unwrap();
     assert_ne!(person.record().unwrap(), before);
     person.press("undo").unwrap();
     assert_eq!(person.record().unwrap(), before);

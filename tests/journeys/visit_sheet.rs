@@ -17,7 +17,7 @@ const SINCE_VISIT: u32 = 28;
 fn never_visited() -> Person {
     let mut person = demo();
     for id in ["visit-2026-04-14", "visit-2026-07-17"] {
-        person.send(Event::TakeOut { id: id.to_owned() }).unwrap();
+        person.send(Event::Remove { id: id.to_owned() }).unwrap();
     }
     person
 }
@@ -60,7 +60,7 @@ fn page(person: &mut Person, paper: Paper) -> serde_json::Value {
         language: "en".to_owned(),
         look_around: false,
     };
-    let mut app = drawwell_core::app::App::open(path, opening, &clock).unwrap().with_press(press);
+    let mut app = drawwell_core::app::App::open(path, opening, &clock).unwrap().with_sheet_renderer(press);
     let mut file = Vec::new();
     app.export(&Export::Sheet { paper }, &mut file, &clock).unwrap();
     serde_json::from_slice(&file).unwrap()

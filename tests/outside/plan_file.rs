@@ -19,7 +19,7 @@ fn a_plan_opens_with_age_and_minisign_checks_it() {
     let mut desk = Desk::beside(&person).unwrap();
     let card = desk.caseload.own_card().unwrap();
     let file = shares(&mut person, &card).unwrap();
-    desk.bring_in(&file).unwrap();
+    desk.import_file(&file).unwrap();
     let plan = desk.writes_a_plan(&[("rhythm", &[("sessions_a_day", "6")])]).unwrap();
     std::fs::write(path("plan.age"), desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap()).unwrap();
 

@@ -1,7 +1,7 @@
 //! Cautions on both sides of their limits, each with its source, and what becomes of them.
 //! None of them has been reviewed by a clinician.
 
-use drawwell_core::answer::caution::body::{self, Beside};
+use drawwell_core::answer::caution::body::{self, Context};
 use drawwell_core::answer::caution::comfort::{self, SessionPain, Sessions};
 use drawwell_core::answer::caution::{in_order, pull, Became, Because, Births, BodySign, Caution, Dealt};
 use drawwell_core::answer::pump::{judge, Limits, Pull};
@@ -67,7 +67,7 @@ fn all(signs: &[BodySign], births: &Births, dealt: &[Dealt]) -> Vec<Caution> {
     let mut signs = signs.to_vec();
     signs.sort_by_key(|sign| sign.at);
     let rules = rules();
-    let mut found = body::cautions(&signs, &Beside { now: NOW, rules: &rules, births, dealt });
+    let mut found = body::cautions(&signs, &Context { now: NOW, rules: &rules, births, dealt });
     in_order(&mut found, NOW, rules.signs_hold);
     found
 }
@@ -294,7 +294,7 @@ fn each_danger_sign_asks_for_emergency_care() {
     for (caution, key) in
         of_now("emergency").iter().map(|key| ("emergency", key)).chain(of_now("harm").iter().map(|key| ("harm", key)))
     {
-        let flag = Kind::Sign.field(key).unwrap().takes == drawwell_core::record::Takes::Flag;
+        let flag = Kind::Sign.field(key).unwrap().field_type == drawwell_core::record::FieldType::Flag;
         let (there, absent) = if flag { (json!(true), json!(false)) } else { (json!("both"), json!("neither")) };
         let found = all(&[sign(hours(1), json!({ key: there }))], &three_months(), &[]);
         let said: Vec<_> = found.iter().map(|c| (c.source.key.as_str(), c.urgency())).collect();
@@ -345,7 +345,7 @@ fn a_damaged_nipple_and_severe_pain_of_the_breast_are_for_the_consultant() {
 fn what_is_urgent_stands_for_as_long_as_nobody_answers_it() {
     for source in CautionSource::all().iter().filter(|source| source.urgency < Urgency::Consultant) {
         let Some(key) = source.signs.first().filter(|_| source.rules.is_empty()) else { continue };
-        let flag = Kind::Sign.field(key).unwrap().takes == drawwell_core::record::Takes::Flag;
+        let flag = Kind::Sign.field(key).unwrap().field_type == drawwell_core::record::FieldType::Flag;
         let there = if flag { json!(true) } else { json!("left") };
         for before in [hours(72), hours(73), days(5), days(20), days(400)] {
             let found = all(&[sign(before, json!({ key: there.clone() }))], &three_months(), &[]);

@@ -1,7 +1,7 @@
 //! The rules of Kit: each at its bounds and beyond them, and each on both of its sides.
 
 use chrono::NaiveDate;
-use drawwell_core::answer::fit::{candidates, stands, InUse, Nipple};
+use drawwell_core::answer::flange_fit::{candidates, stands, InUse, Nipple};
 use drawwell_core::answer::pump::age::{age, AgainstLife};
 use drawwell_core::answer::pump::applied::{beyond_hand_exemption, not_delivered};
 use drawwell_core::answer::pump::doubts::{doubts, Doubt};

@@ -30,8 +30,8 @@ fn a_gap_of_seven_hours_is_within_and_a_minute_more_is_not() {
         window: Stretch { from: zero, until: zero.plus(Span::hours(8)) },
         longest: Some(Span::minutes(longest)),
     };
-    assert_eq!(night(7 * 60).kept(limit.value), Some(true));
-    assert_eq!(night(7 * 60 + 1).kept(limit.value), Some(false));
+    assert_eq!(night(7 * 60).is_within(limit.value), Some(true));
+    assert_eq!(night(7 * 60 + 1).is_within(limit.value), Some(false));
 }
 
 /// The same from a record: the end of the evening's session to the end of the morning's.
@@ -43,7 +43,7 @@ fn a_night_of_the_record_is_within_at_seven_hours_and_not_at_seven_hours_and_one
         written.both("evening", at("2026-06-03T22:30:00+02:00"), 60.0, 60.0);
         written.both("morning", at(&format!("2026-06-04T{morning}:00+02:00")), 60.0, 60.0);
         let mut person = Person::at("2026-06-04T09:00:00+02:00", "Europe/Berlin").unwrap();
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         let journal = Journal::open(person.path(), "reader", person.now()).unwrap().journal;
         let rows = journal.of_kind_since(Kind::Session, at("2026-06-01T00:00:00+02:00")).unwrap();
         let frame = frame(&Rhythm::default(), Some(days(20)));
@@ -54,10 +54,10 @@ fn a_night_of_the_record_is_within_at_seven_hours_and_not_at_seven_hours_and_one
         assert_eq!(nights.len(), 1);
         assert_eq!(nights[0].longest, None, "nothing was written down after the night yet");
         written.both("later", at("2026-06-04T07:00:00+02:00"), 60.0, 60.0);
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         let rows = journal.of_kind_since(Kind::Session, at("2026-06-01T00:00:00+02:00")).unwrap();
         let nights = nights_that_were(&rows, &frame, since, person.now(), Zone::named("Europe/Berlin").unwrap());
-        assert_eq!(nights[0].kept(frame.longest.value), Some(kept), "{morning}");
+        assert_eq!(nights[0].is_within(frame.longest.value), Some(kept), "{morning}");
     }
 }
 
@@ -85,7 +85,7 @@ fn tonight(wish: u32, birth: Option<&str>) -> String {
         written.fact("child", "c", &[("birth", json!(birth))]);
     }
     let mut person = Person::at("2026-06-03T20:00:00Z", "UTC").unwrap();
-    person.bring_in(&written.file()).unwrap();
+    person.import_file(&written.file()).unwrap();
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     person.reads().unwrap()
 }

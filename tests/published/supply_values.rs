@@ -6,7 +6,7 @@ use drawwell_core::answer::supply::{Calendar, DayProduction, Spread};
 use drawwell_core::guidance::{Rules, SupplyRules};
 use drawwell_core::quantity::{Mass, MassUnit, Production, ProductionUnit, Quantity, Volume};
 use drawwell_core::record::removal::weighed_volume;
-use drawwell_core::record::{Answered, Kind, Milk, Removal, Sides, Takes};
+use drawwell_core::record::{Answered, FieldType, Kind, Milk, Removal, Sides};
 use drawwell_core::text::Texts;
 use drawwell_core::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
 
@@ -202,7 +202,7 @@ fn every_rule_has_its_source_its_bounds_its_field_and_its_words() {
         assert!((rule.least..=rule.most).contains(&rule.value), "{}", rule.key);
         assert!(!rule.source.is_empty() && (1900..2100).contains(&rule.year), "{}", rule.key);
         let field = Kind::Rules.field(&rule.key).unwrap_or_else(|| panic!("{} can be set", rule.key));
-        assert_eq!(field.takes, Takes::Number { least: rule.least, most: rule.most }, "{}", rule.key);
+        assert_eq!(field.field_type, FieldType::Number { least: rule.least, most: rule.most }, "{}", rule.key);
         assert!(texts.has(&format!("field-{}", rule.key.replace('_', "-"))), "{}", rule.key);
     }
     assert_eq!(shipped.len(), Kind::Rules.fields().len(), "every field is a rule");

@@ -195,7 +195,7 @@ fn tonight_shows_their_wall_and_the_calendar_the_same_instants() {
         }
         let first = instant(history.changes[0].at).minus(Span::hours(24));
         let mut person = Person::at(&Moment::new(first, Zone::UTC).to_rfc3339(), name).unwrap();
-        person.bring_in(&written.file()).unwrap();
+        person.import_file(&written.file()).unwrap();
         for change in &history.changes {
             let now = instant(change.at).minus(Span::minutes(170));
             person.wait(now.since(person.now())).unwrap();

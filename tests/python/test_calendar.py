@@ -50,7 +50,7 @@ class Parent:
         self.record = open_record(f"r-{zone.replace('/', '-')}-{last:%Y%m%d%H}")
         file = tmp_path / "in.jsonl"
         write(file, RHYTHM, [last - timedelta(hours=3 * n) for n in range(5, -1, -1)], zone)
-        self.record.bring_in(str(file), present.clock())
+        self.record.import_file(str(file), present.clock())
 
     def calendar(self) -> bytes:
         out = self.folder / "plan.ics"

@@ -26,7 +26,7 @@ def facts(file):
 
 def test_the_family_comes_out_as_it_went_in(open_record, present, tmp_path):
     record = open_record("family")
-    screen = record.bring_in(str(FAMILY), present.clock()).screen
+    screen = record.import_file(str(FAMILY), present.clock()).screen
     assert [group.key for group in screen.list.groups] == ["taken"], "no line was wrong"
     out = tmp_path / "out.jsonl"
     record.export(Export.RECORD(), str(out), present.clock())
@@ -36,7 +36,7 @@ def test_the_family_comes_out_as_it_went_in(open_record, present, tmp_path):
 def test_each_day_has_the_sessions_that_pythons_clock_puts_in_it(open_record, present):
     """Days begin at 4 o'clock, wherever the family then was."""
     record = open_record("family", look_around=True)
-    record.bring_in(str(FAMILY), present.clock())
+    record.import_file(str(FAMILY), present.clock())
     expected = Counter()
     for fact in facts(FAMILY):
         if fact["fact"] != "settings" and ("started" in fact or "at" in fact):
@@ -56,7 +56,7 @@ def test_a_wrong_line_is_told_and_the_others_are_taken(open_record, present, tmp
     broken = tmp_path / "broken.jsonl"
     broken.write_text("\n".join(lines), encoding="utf-8")
     record = open_record()
-    groups = {group.key: group for group in record.bring_in(str(broken), present.clock()).screen.list.groups}
+    groups = {group.key: group for group in record.import_file(str(broken), present.clock()).screen.list.groups}
     assert ["21" in row.title for row in groups["wrong"].rows] == [True]
     record.update(Event.UNDO(), present.clock())
     out = tmp_path / "out.jsonl"

@@ -21,7 +21,7 @@ def checked(open_record, present, tmp_path):
     file = tmp_path / "kit.jsonl"
     file.write_text(KIT, encoding="utf-8")
     record = open_record()
-    record.bring_in(str(file), present.clock())
+    record.import_file(str(file), present.clock())
 
     def check(*readings):
         record.update(Event.BEGIN_CHECK(pump="p"), present.clock())

@@ -15,7 +15,7 @@ def test_the_report_reads_as_the_page_shows_it(open_record, present, tmp_path):
     given, reported = blocks("text")
     file = tmp_path / "given.jsonl"
     file.write_text(given, encoding="utf-8")
-    groups = open_record().bring_in(str(file), present.clock()).screen.list.groups
+    groups = open_record().import_file(str(file), present.clock()).screen.list.groups
     rows = [row for group in groups for row in group.rows]
     assert [": ".join(filter(None, (row.title, row.detail))) for row in rows] == reported.splitlines()
 

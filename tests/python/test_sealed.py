@@ -38,8 +38,8 @@ def with_the_key(path, key):
 def test_a_second_program_reads_the_same_changes_with_the_key(open_sealed, key, present):
     path, open_it = open_sealed
     record = open_it(key)
-    record.bring_in(str(DEMO_DATA / "family.jsonl"), present.clock())
-    record.tend(present.clock())
+    record.import_file(str(DEMO_DATA / "family.jsonl"), present.clock())
+    record.maintain(present.clock())
     del record
     said = {}
     for file in [path, *path.parent.glob("*.backup-*")]:

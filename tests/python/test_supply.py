@@ -27,7 +27,7 @@ ONE_EMPTYING, LONGEST = HOUR, 18 * HOUR
 def family(open_record, present):
     present.at = datetime(2026, 8, 14, 12, 40, tzinfo=BERLIN)
     record = open_record()
-    record.bring_in(str(DEMO), present.clock())
+    record.import_file(str(DEMO), present.clock())
     return record
 
 

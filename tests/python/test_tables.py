@@ -22,7 +22,7 @@ TABLES = [
 def record(request, open_record, present, pytestconfig):
     present.at = datetime(2026, 8, 14, 12, 40, tzinfo=ZoneInfo("Europe/Berlin"))
     opened = open_record(request.param.replace("/", "-"))
-    opened.bring_in(str(pytestconfig.rootpath / request.param), present.clock())
+    opened.import_file(str(pytestconfig.rootpath / request.param), present.clock())
     return opened
 
 

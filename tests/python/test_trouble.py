@@ -17,7 +17,7 @@ def test_a_field_that_is_typed_wrong_is_named(open_record, present):
 
 def test_a_file_that_is_not_there_is_missing(open_record, present, tmp_path):
     with pytest.raises(Trouble.Told) as told:
-        open_record().bring_in(str(tmp_path / "nothing.jsonl"), present.clock())
+        open_record().import_file(str(tmp_path / "nothing.jsonl"), present.clock())
     assert told.value.kind == TroubleKind.MISSING
 
 

@@ -34,7 +34,7 @@ def facts(sheet):
 @pytest.fixture
 def family(tmp_path):
     record = Drawwell.open(str(tmp_path / "family.drawwell"), Opening(device="python", language="en", look_around=False), NOW)
-    record.bring_in(str(DEMO), NOW)
+    record.import_file(str(DEMO), NOW)
     return record
 
 

@@ -1,7 +1,7 @@
 //! Milk spread over local days: none is lost and none is made by the calendar,
 //! whatever the clock on the wall does.
 
-use drawwell_core::answer::supply::{Calendar, DayProduction, PartOfDay, Side, Spread, Standing};
+use drawwell_core::answer::supply::{Calendar, DayProduction, IntervalStatus, PartOfDay, Side, Spread};
 use drawwell_core::quantity::{Quantity, Volume};
 use drawwell_core::record::{Answered, Milk, Removal, Sides};
 use drawwell_core::time::{DayStart, Instant, LocalDay, Moment, Span, Zone};
@@ -52,7 +52,7 @@ fn counted(removals: &[Removal], calendar: Calendar) -> f64 {
         let judged = spread.judged(side, from, until);
         sum += judged
             .iter()
-            .filter(|i| i.standing == Standing::Counts)
+            .filter(|i| i.status == IntervalStatus::Counts)
             .filter_map(|i| i.milk)
             .map(Quantity::canonical)
             .sum::<f64>();

@@ -1,7 +1,7 @@
 //! The refill curve on families with known truth. The whole table is made by the
 //! `refill-tables` program and stands in docs/tonight.md; here are the limits it keeps, and its laws.
 
-use drawwell_core::answer::refill::{kept::of_removals, plain_rate, Difference, Flattens, Refill, WellOf};
+use drawwell_core::answer::refill::{from_removals::of_removals, plain_rate, Difference, Flattens, Refill, WellOf};
 use drawwell_core::answer::supply::Side;
 use drawwell_core::answer::Estimate;
 use drawwell_core::quantity::{Production, Quantity, Volume};

@@ -17,10 +17,10 @@ use drawwell_core::journal::Journal;
 use drawwell_core::quantity::{
     AirPressureUnit, AltitudeUnit, LengthUnit, MassUnit, SpeedUnit, TemperatureUnit, Unit, VacuumUnit, VolumeUnit,
 };
-use drawwell_core::record::{check, typed, Kind, Takes};
+use drawwell_core::record::{check, typed, FieldType, Kind};
 use drawwell_core::screen::words_of_trouble;
 use drawwell_core::share::sealed::{self, card::Card, own_keys::OwnKeys, OpenWith};
-use drawwell_core::share::{exchange, family_file, incoming, plan, spreadsheet, trace_file};
+use drawwell_core::share::{exchange, family_file, file_kind, plan, spreadsheet, trace_file};
 use drawwell_core::text::Texts;
 use drawwell_core::time::Instant;
 use drawwell_core::trouble::{Kind as TroubleKind, Trouble};
@@ -48,8 +48,8 @@ pub const READERS: &[(&str, Reader)] = &[
 const NOW: Instant = Instant::from_unix_milliseconds(1_786_701_600_000);
 
 /// Every field there is, with what it takes.
-static FIELDS: LazyLock<Vec<(&str, Takes)>> =
-    LazyLock::new(|| Kind::ALL.iter().flat_map(|kind| kind.fields()).map(|spec| (spec.key, spec.takes)).collect());
+static FIELDS: LazyLock<Vec<(&str, FieldType)>> =
+    LazyLock::new(|| Kind::ALL.iter().flat_map(|kind| kind.fields()).map(|spec| (spec.key, spec.field_type)).collect());
 static UNITS: LazyLock<Vec<&str>> = LazyLock::new(units);
 
 /// A sentence is looked at so often; to put it together takes longer than to read a file.
@@ -177,7 +177,7 @@ pub fn cells(bytes: &[u8]) {
 
 /// The beginning of any file: known, or refused by a name.
 pub fn begins(bytes: &[u8]) {
-    if let Some(why) = incoming::tell(bytes).refused() {
+    if let Some(why) = file_kind::detect(bytes).refused() {
         said(&why);
     }
 }

@@ -41,7 +41,7 @@ impl Person {
         let mut person = Self::at("2026-08-14T12:40:00+02:00", "Europe/Berlin")?;
         let family =
             std::fs::read(crate::place::demo_data("family.jsonl")).map_err(|_| trouble("trouble-cannot-open"))?;
-        person.bring_in(&family)?;
+        person.import_file(&family)?;
         Ok(person)
     }
 
@@ -209,7 +209,7 @@ impl Person {
     }
 
     /// Brings a text of the exchange form in.
-    pub fn bring_in(&mut self, text: &[u8]) -> Result<(), Trouble> {
+    pub fn import_file(&mut self, text: &[u8]) -> Result<(), Trouble> {
         self.opens(text)?;
         match self.find("take-asked")? {
             Some(_) => self.press("take-asked"),
@@ -220,7 +220,7 @@ impl Person {
     /// Opens a file, and answers nothing that is asked about it.
     pub fn opens(&mut self, text: &[u8]) -> Result<(), Trouble> {
         let clock = self.clock.clone();
-        let update = self.app()?.bring_in(&mut &*text, &clock)?;
+        let update = self.app()?.import_file(&mut &*text, &clock)?;
         self.screen = Some(update.screen);
         Ok(())
     }

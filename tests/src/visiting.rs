@@ -45,8 +45,8 @@ impl Desk {
     }
 
     /// Brings a file in.
-    pub fn bring_in(&mut self, file: &[u8]) -> Result<CaseloadScreen, Trouble> {
-        Ok(self.caseload.bring_in(&mut &*file, &self.clock)?.caseload)
+    pub fn import_file(&mut self, file: &[u8]) -> Result<CaseloadScreen, Trouble> {
+        Ok(self.caseload.import_file(&mut &*file, &self.clock)?.caseload)
     }
 
     /// Sends an event.
@@ -143,7 +143,7 @@ pub fn acquainted() -> Result<(Person, Desk), Trouble> {
     let mut desk = Desk::beside(&person)?;
     let card = desk.caseload.own_card()?;
     let file = shares(&mut person, &card)?;
-    desk.bring_in(&file)?;
+    desk.import_file(&file)?;
     Ok((person, desk))
 }
 

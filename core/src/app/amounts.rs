@@ -5,7 +5,7 @@ use serde_json::{json, Value};
 use super::state::{buzz, App, Present};
 use crate::gather::amount_scale::AmountScale;
 use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
-use crate::record::{Amount, Takes};
+use crate::record::{Amount, FieldType};
 use crate::screen::amount_of;
 use crate::screen::shapes::{Effect, Part};
 use crate::trouble::Trouble;
@@ -23,7 +23,7 @@ fn field_of(part: Part) -> &'static str {
 impl App {
     fn say_amount(&mut self, id: &str, part: Part, amount: &Amount, present: Present) -> Result<Vec<Effect>, Trouble> {
         let value = amount.to_json();
-        Takes::Amount.check(field_of(part), &value)?;
+        FieldType::Amount.check(field_of(part), &value)?;
         self.journal_mut()?.act("amount", id, present.now, |w| w.set(id, field_of(part), &value))?;
         Ok(vec![buzz("amount")])
     }

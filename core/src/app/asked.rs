@@ -24,7 +24,7 @@ impl App {
 
     /// Takes in a card: shows its words, and keeps nothing of it before they were compared. One
     /// that is here already opens; no key is ever put in the place of another.
-    pub(super) fn take_card_in(&mut self, typed: &str, _: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn import_card(&mut self, typed: &str, _: Present) -> Result<Vec<Effect>, Trouble> {
         let card = Card::read(typed)?;
         let mark = spoken::digest(&card.sealing_key, &card.signing_key);
         let mut changes_key = false;
@@ -74,8 +74,8 @@ impl App {
                 self.report_merged(merged, present)
             }
             What::Plain(file) => {
-                let report = exchange::bring_in(self.journal_mut()?, &mut &*file, present.now)?;
-                self.report_brought_in(report, present)
+                let report = exchange::import(self.journal_mut()?, &mut &*file, present.now)?;
+                self.report_import(report, present)
             }
         }
     }

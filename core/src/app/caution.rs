@@ -11,8 +11,8 @@ use crate::screen::shapes::Effect;
 use crate::time::Moment;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-fn standing(record: &Record<'_>, key: &str) -> Result<Caution, Trouble> {
-    let cautions = crate::gather::caution::standing(record)?;
+fn active(record: &Record<'_>, key: &str) -> Result<Caution, Trouble> {
+    let cautions = crate::gather::caution::active(record)?;
     cautions
         .into_iter()
         .find(|caution| caution.key() == key)
@@ -26,7 +26,7 @@ impl App {
             return Err(Trouble::bad("dealt_how", "bad-choice").with("words", DEALT_HOW.join(", ")));
         }
         let record = self.read(present)?;
-        let caution = standing(&record, key)?;
+        let caution = active(&record, key)?;
         let (at, seen) = (record.present(), Moment::new(caution.seen, record.zone));
         let (key, how) = (caution.key(), how.to_owned());
         self.journal_mut()?.act("caution-dealt", "", present.now, |w| {
@@ -44,7 +44,7 @@ impl App {
     /// The signs of a caution, written down once more: still there, or there no more.
     pub(super) fn signs_again(&mut self, key: &str, still: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
-        let caution = standing(&record, key)?;
+        let caution = active(&record, key)?;
         let mut said: Vec<(&'static str, Value)> = Vec::new();
         for fact in &caution.because {
             let Because::Sign(_, field, side) = fact else { continue };
@@ -88,7 +88,7 @@ impl App {
     /// Opens the dialler with a number that the family set.
     pub(super) fn call(&mut self, which: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
-        let known = Kind::Settings.field(which).filter(|spec| spec.takes == crate::record::Takes::Phone);
+        let known = Kind::Settings.field(which).filter(|spec| spec.field_type == crate::record::FieldType::Phone);
         let spec = known.ok_or_else(|| Trouble::bad(which, "bad-field"))?;
         let (_, settings) = record.record(SETTINGS)?;
         let number = text(&settings, spec.key).map(str::trim).filter(|number| !number.is_empty());

@@ -40,7 +40,7 @@ impl Changes {
             | Event::Enter { .. }
             | Event::Step { .. }
             | Event::Clear { .. }
-            | Event::TakeOut { .. }
+            | Event::Remove { .. }
             | Event::BringBack { .. }
             | Event::MovePlanned { .. }
             | Event::SkipPlanned { .. }

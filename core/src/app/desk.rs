@@ -1,7 +1,7 @@
 //! The desk's own record, and a family's record that is only read.
 
 use super::changes::Changes;
-use super::state::For;
+use super::state::Purpose;
 use std::path::PathBuf;
 
 use serde_json::json;
@@ -21,7 +21,7 @@ impl App {
     /// Opens the record of a consultant's desk.
     pub(crate) fn open_desk(path: PathBuf, key: Option<Key>, opening: Opening, clock: &Clock) -> Result<Self, Trouble> {
         let mut app = Self::open_with_key(path, key, opening, clock)?;
-        app.purpose = For::Desk;
+        app.purpose = Purpose::Desk;
         app.places = vec![Place::Desk];
         Ok(app)
     }
@@ -35,15 +35,15 @@ impl App {
         clock: &Clock,
     ) -> Result<Self, Trouble> {
         let mut app = Self::open_with_key(path, key, opening, clock)?;
-        app.purpose = For::Reading(shared);
+        app.purpose = Purpose::Reading(shared);
         app.places = vec![Place::Supply { days: crate::screen::SUPPLY_SPAN }];
         Ok(app)
     }
 
     /// Refuses to change a record that is only read.
-    pub(super) fn may(&self, event: &Event) -> Result<(), Trouble> {
+    pub(super) fn check_allowed(&self, event: &Event) -> Result<(), Trouble> {
         match self.purpose {
-            For::Reading(_) if !Changes::of(event).only_reads() => Err(Trouble::bad("", "trouble-only-read")),
+            Purpose::Reading(_) if !Changes::of(event).only_reads() => Err(Trouble::bad("", "trouble-only-read")),
             _ => Ok(()),
         }
     }
@@ -112,7 +112,7 @@ impl App {
         let keys = self.own_keys()?;
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         Ok(Card {
-            whose: if self.purpose == For::Desk { Whose::Consultant } else { Whose::Phone },
+            whose: if self.purpose == Purpose::Desk { Whose::Consultant } else { Whose::Phone },
             name: text(&settings, "sheet_name").unwrap_or_default().to_owned(),
             sealing_key: keys.sealing_key()?,
             signing_key: keys.signing_key()?,

@@ -7,7 +7,7 @@ use serde_json::{json, Value};
 use super::state::{buzz, App, Present};
 use crate::gather::Record;
 use crate::record::choices::SIDES;
-use crate::record::{check, moment, typed, typed_unit, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS};
+use crate::record::{check, moment, typed, typed_unit, FieldType, Fields, Kind, Mark, DATE_OF, MARKS, READINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
 use crate::trouble::Trouble;
@@ -39,7 +39,7 @@ impl App {
             values.push((field.to_owned(), at.to_json()));
         }
         if kind == Kind::Session {
-            let set_up = crate::gather::set_up::SetUp::next(&record)?;
+            let set_up = crate::gather::next_session::SetUp::next(&record)?;
             values.push(("method".to_owned(), json!(set_up.method)));
             values.push(("sides".to_owned(), json!(set_up.sides.name())));
             values.extend(set_up.pump.map(|pump| ("pump".to_owned(), json!(pump))));
@@ -98,7 +98,7 @@ impl App {
         Ok(vec![buzz("clear")])
     }
 
-    pub(super) fn take_record_out(&mut self, id: &str, out: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn remove_record(&mut self, id: &str, out: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
         let (kind, _) = self.read(present)?.record(id)?;
         if kind.only().is_some() {
             return Err(Trouble::bad("", "bad-field"));
@@ -139,10 +139,11 @@ fn read_entry(
         return move_to_date(record, kind, fields, base, date);
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
-    if spec.takes == Takes::Moment {
+    if spec.field_type == FieldType::Moment {
         return read_moment(record, kind, fields, field, typed);
     }
-    let value = typed::read(field, spec.takes, typed, typed_unit(&record.settings, kind, fields, spec.takes))?;
+    let value =
+        typed::read(field, spec.field_type, typed, typed_unit(&record.settings, kind, fields, spec.field_type))?;
     Ok((vec![(field.to_owned(), value)], Surprise::None))
 }
 
@@ -203,7 +204,7 @@ fn move_to_date(
     field: &str,
     date: NaiveDate,
 ) -> Result<(NewValues, Surprise), Trouble> {
-    let spec = kind.field(field).filter(|s| s.takes == Takes::Moment);
+    let spec = kind.field(field).filter(|s| s.field_type == FieldType::Moment);
     spec.ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     let before = moment(fields, field).ok_or_else(|| Trouble::bad(field, "bad-moment"))?;
     let zone = before.zone().unwrap_or(record.zone);

@@ -28,7 +28,7 @@ impl App {
         self.places = vec![Place::Now];
         (self.report, self.awaits, self.passphrase, self.waits) = (None, None, None, None);
         (self.offered, self.waiting) = (None, None);
-        self.said.clear();
+        self.messages.clear();
         self.tell("record-erased", Tone::Quiet);
         // Nothing calls any more: an empty record wants no alarm.
         let mut effects = vec![Effect::ForgetFiles];

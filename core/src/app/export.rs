@@ -4,7 +4,7 @@ use std::io::Write;
 
 use age::secrecy::SecretString;
 
-use super::press;
+use super::sheet_renderer;
 use super::state::{App, Present};
 use crate::screen::shapes::{Clock, Effect, Export, Paper, Secret, Tone, Update};
 use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
@@ -23,7 +23,7 @@ impl App {
         let (file_name, content_type) = match &what {
             Export::Record => (format!("drawwell-{day}.jsonl"), exchange::CONTENT_TYPE),
             Export::Calendar => (format!("drawwell-plan-{day}.ics"), calendar::CONTENT_TYPE),
-            Export::Sheet { .. } => (format!("drawwell-visit-{day}.pdf"), press::CONTENT_TYPE),
+            Export::Sheet { .. } => (format!("drawwell-visit-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
             Export::Table { table } => {
                 (format!("drawwell-{}-{day}.csv", table_named(table)?.name()), spreadsheet::CONTENT_TYPE)
             }
@@ -66,12 +66,12 @@ impl App {
     ///
     /// # Errors
     /// `trouble-cannot-write-file` where the file takes no more, `bad-choice` for a table that
-    /// there is none of, `trouble-no-press` for a sheet where no press was handed in, and what
+    /// there is none of, `trouble-no-press` for a sheet where no renderer was handed in, and what
     /// sealing refuses.
     pub fn export(&mut self, what: &Export, file: &mut dyn Write, clock: &Clock) -> Result<Update, Trouble> {
         self.not_locked()?;
         let (present, _) = Present::read(clock);
-        self.mended(present, |app| app.write(what, file, present))?;
+        self.recovering(present, |app| app.write(what, file, present))?;
         self.tell(
             match what {
                 Export::Record => "record-handed-over",
@@ -89,10 +89,10 @@ impl App {
 
     fn write(&mut self, what: &Export, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
         match what {
-            Export::Record => exchange::take_out(self.journal()?, file).map(drop),
+            Export::Record => exchange::export(self.journal()?, file).map(drop),
             Export::Calendar => self.write_calendar(file, present),
             Export::Sheet { paper } => {
-                let page = press::set(&self.view(present)?, *paper, self.press)?;
+                let page = sheet_renderer::set(&self.view(present)?, *paper, self.renderer)?;
                 all(&page, file)
             }
             Export::Table { table } => {
@@ -124,8 +124,8 @@ impl App {
     fn write_health_record(&self, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
         let view = self.view(present)?;
         let now = Moment::new(present.now, view.zone);
-        let page = match self.press {
-            Some(_) => Some(press::set(&view, Paper::A4, self.press)?),
+        let page = match self.renderer {
+            Some(_) => Some(sheet_renderer::set(&view, Paper::A4, self.renderer)?),
             None => None,
         };
         health_record::write(self.journal()?, &self.left_out()?, &self.texts, page.as_deref(), &now, file).map(drop)

@@ -1,7 +1,7 @@
 //! Fields of a record, set together.
 
 use super::state::{App, Present};
-use crate::record::{check, text, whole, Fields, Kind, READINGS};
+use crate::record::{check, text, whole_number, Fields, Kind, READINGS};
 use crate::trouble::Trouble;
 use serde_json::{json, Value};
 
@@ -30,7 +30,7 @@ impl App {
             }
         }
         let levels = match text(&fields, "pump") {
-            Some(pump) => self.journal()?.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+            Some(pump) => self.journal()?.record(pump)?.and_then(|(_, f)| whole_number(&f, "levels")),
             None => None,
         };
         check::whole_record(kind, &fields, Some(present.now), levels)?;

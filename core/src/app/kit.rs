@@ -142,7 +142,7 @@ pub(super) fn read_reading(
     let unit = reading_unit(record, fields)?;
     let value = crate::record::typed::read(
         field,
-        crate::record::Takes::Vacuum { least: 0.0, most: crate::record::reading::MOST_VACUUM },
+        crate::record::FieldType::Vacuum { least: 0.0, most: crate::record::reading::MOST_VACUUM },
         figures,
         Some(unit.ucum()),
     )?;

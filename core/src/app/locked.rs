@@ -23,7 +23,7 @@ impl App {
             Event::EnterSecret { id, secret } if id == RECOVERY_CODE => {
                 let key = recovery::open(&self.path, &secret.words)?;
                 self.unlock(key, clock)?;
-                Ok(vec![Effect::KeepKey, Effect::Tend])
+                Ok(vec![Effect::KeepKey, Effect::Maintain])
             }
             Event::Wake | Event::AlarmsAre { .. } | Event::Back | Event::Dismiss { .. } => Ok(Vec::new()),
             _ => Err(Trouble::new(Kind::Locked, "trouble-no-key")),
@@ -36,7 +36,7 @@ impl App {
             ..self.opening.clone()
         };
         let mut opened = Self::open_with_key(self.path.clone(), Some(key), opening, clock)?;
-        opened.press = self.press;
+        opened.renderer = self.renderer;
         opened.alarms = self.alarms;
         opened.purpose = self.purpose.clone();
         opened.places = vec![opened.first_place()];

@@ -4,8 +4,8 @@
 //! [`Trouble`](crate::trouble::Trouble), and the record is as it was. [`state`] is what it
 //! holds, [`react`] leads an event to its deed, [`showing`] shows where the person then is. One file
 //! a family of events: [`session`] while one runs, [`amounts`] after it,
-//! [`enter`] for fields, [`kit`] for checks, [`trace`] for traces, [`whole`] for the record as a
-//! whole.
+//! [`enter`] for fields, [`kit`] for checks, [`trace`] for traces, [`import`] for files that
+//! come in, [`undo`], and [`maintenance`] for copies and damage.
 
 mod amounts;
 mod asked;
@@ -18,26 +18,28 @@ mod erase;
 mod export;
 mod fields;
 mod files;
+mod import;
 mod keys;
 mod kit;
 mod locked;
+mod maintenance;
 mod open;
 mod plan;
-pub mod press;
 mod react;
 pub mod recovery;
 mod report;
 mod session;
 mod sharing;
+pub mod sheet_renderer;
 mod showing;
 mod state;
 mod step;
 mod supply;
 mod tonight;
 mod trace;
-mod whole;
+mod undo;
 
-pub use press::Press;
+pub use maintenance::maintain;
+pub use sheet_renderer::SheetRenderer;
 pub use state::App;
 pub(crate) use state::Present;
-pub use whole::look_after;

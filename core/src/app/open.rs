@@ -1,8 +1,8 @@
 //! Opening a journal.
 
-use super::press::Press;
 use super::recovery;
-use super::state::{App, For, Present, SEALED_NOW};
+use super::sheet_renderer::SheetRenderer;
+use super::state::{App, Present, Purpose, SEALED_NOW};
 use crate::journal::{Journal, Key};
 use crate::screen::shapes::{Clock, Opening, Place, Tone};
 use crate::screen::AlarmsAre;
@@ -66,16 +66,16 @@ impl App {
             named_by_key: opening.device.is_empty(),
             opening,
             places: vec![Place::Now],
-            said: Vec::new(),
+            messages: Vec::new(),
             report: None,
             awaits: None,
-            purpose: For::default(),
+            purpose: Purpose::default(),
             passphrase: None,
             offered: None,
             waiting: None,
             waits: None,
             alarms: AlarmsAre::default(),
-            press: None,
+            renderer: None,
             worked_out: Vec::new(),
         }
     }
@@ -98,9 +98,9 @@ impl App {
         Ok(())
     }
 
-    /// The same, with what sets the visit sheet: see [`crate::app::press`].
+    /// The same, with what sets the visit sheet: see [`crate::app::sheet_renderer`].
     #[must_use]
-    pub fn with_press(self, press: Press) -> Self {
-        Self { press: Some(press), ..self }
+    pub fn with_sheet_renderer(self, renderer: SheetRenderer) -> Self {
+        Self { renderer: Some(renderer), ..self }
     }
 }

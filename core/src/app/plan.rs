@@ -6,7 +6,7 @@ use super::state::{buzz, App, Present};
 use crate::journal::Writing;
 use crate::limits;
 use crate::record::plan_part::{part_before, OF_RHYTHM};
-use crate::record::{check, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
+use crate::record::{check, moment, text, whole_number, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::{Effect, Place};
 use crate::share::plan::{self, Addressee, ReadPlan};
 use crate::share::sealed::signed;
@@ -23,7 +23,7 @@ impl App {
     /// Takes in a signed plan and opens it; nothing in it holds before it is accepted. A later
     /// one of the same plan takes the place of what was not answered and asks again about what
     /// was and is another now.
-    pub(super) fn take_plan_in(&mut self, signed_text: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn import_plan(&mut self, signed_text: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         let (text_of_plan, key, name) = self.text_of_a_consultant(signed_text)?;
         let mut read = plan::read(text_of_plan)?;
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
@@ -46,7 +46,7 @@ impl App {
                 if text(&there, "signing_key") != Some(key.as_str()) {
                     return Err(Trouble::bad("", "plan-other-content"));
                 }
-                match read.revision.cmp(&u64::from(whole(&there, "revision").unwrap_or(1))) {
+                match read.revision.cmp(&u64::from(whole_number(&there, "revision").unwrap_or(1))) {
                     std::cmp::Ordering::Less => return Err(Trouble::bad("", "plan-older")),
                     std::cmp::Ordering::Equal => self.is_the_same(&read)?,
                     std::cmp::Ordering::Greater => self.keep_plan(&read, &key, present)?,
@@ -221,7 +221,7 @@ impl App {
     /// were counted was sent once.
     fn next_revision(&self, plan: &str) -> Result<u64, Trouble> {
         let fields = self.journal()?.record(plan)?.map(|(_, fields)| fields).unwrap_or_default();
-        let sent = whole(&fields, "revision").map(u64::from);
+        let sent = whole_number(&fields, "revision").map(u64::from);
         Ok(sent.unwrap_or(u64::from(fields.contains_key("sent"))) + 1)
     }
 

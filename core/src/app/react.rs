@@ -1,7 +1,7 @@
 //! An event done: one family of events a file.
 
 use super::changes::Changes;
-use super::state::{App, For, Present};
+use super::state::{App, Present, Purpose};
 use crate::screen::shapes::{Clock, Effect, Event, Place, Tone, Update};
 use crate::screen::AlarmsAre;
 use crate::share::sealed::passphrase;
@@ -20,14 +20,14 @@ impl App {
             let effects = self.react_locked(&event, clock)?;
             return Ok(Update { screen: self.here(clock)?, effects });
         }
-        self.may(&event)?;
+        self.check_allowed(&event)?;
         let (present, known_zone) = Present::read(clock);
-        self.let_go_of_what_was_said();
+        self.clear_messages();
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let moves_the_plan = self.purpose == For::Own && Changes::of(&event).moves_the_plan();
-        let effects = self.mended(present, |app| {
+        let moves_the_plan = self.purpose == Purpose::Own && Changes::of(&event).moves_the_plan();
+        let effects = self.recovering(present, |app| {
             let mut effects = app.react(event, present)?;
             // Who goes away from a question has not said yes.
             if !app.places.contains(&Place::Asked) {
@@ -70,11 +70,11 @@ impl App {
             }
             Event::Wake => {
                 let mut effects = self.session_effects(present)?;
-                effects.push(Effect::Tend);
+                effects.push(Effect::Maintain);
                 Ok(effects)
             }
             Event::Dismiss { notice } => {
-                self.said.retain(|said| said.key != notice);
+                self.messages.retain(|said| said.key != notice);
                 Ok(Vec::new())
             }
             Event::Start => {
@@ -119,7 +119,7 @@ impl App {
             }
             Event::TakeCardIn { card } => {
                 self.not_in_the_invented()?;
-                self.take_card_in(&card, present)
+                self.import_card(&card, present)
             }
             Event::TakeWaiting => self.take_waiting(present),
             Event::LeaveWaiting => Ok(self.leave_waiting()),
@@ -160,13 +160,13 @@ impl App {
             Event::BeginTrace { pump } => self.begin_trace(&pump, present),
             Event::PickTrace { trace } => self.pick_trace(&trace, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
-            Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.take_card_in(&typed, present),
+            Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.import_card(&typed, present),
             Event::EnterSecret { id, secret } => self.enter_secret(&id, &secret, present),
             Event::Enter { id, field, typed } => self.enter(&id, &field, &typed, present),
             Event::Step { id, field, steps } => self.step(&id, &field, steps, present),
             Event::Clear { id, field } => self.clear(&id, &field, present),
-            Event::TakeOut { id } => self.take_record_out(&id, true, present),
-            Event::BringBack { id } => self.take_record_out(&id, false, present),
+            Event::Remove { id } => self.remove_record(&id, true, present),
+            Event::BringBack { id } => self.remove_record(&id, false, present),
             Event::Undo => self.undo(present),
             Event::Redo => self.redo(present),
             Event::Export { what } => self.ask_where(what, present),

@@ -14,7 +14,7 @@ use crate::share::sealed::{self, passphrase, OpenWith, SealFor};
 use crate::trouble::{Kind, Trouble};
 
 /// Where the key of a record lies under its recovery code.
-fn beside(path: &Path) -> PathBuf {
+fn key_file(path: &Path) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(files::RECOVERY);
     PathBuf::from(name)
@@ -27,7 +27,7 @@ pub fn is_sealed(path: &Path) -> bool {
 
 /// Whether there is a recovery code for the key of a record.
 pub fn is_there(path: &Path) -> bool {
-    beside(path).is_file()
+    key_file(path).is_file()
 }
 
 /// The key of a record, by its recovery code.
@@ -37,7 +37,7 @@ pub fn is_there(path: &Path) -> bool {
 /// the code is of another key than the record's.
 pub fn open(path: &Path, words: &str) -> Result<Key, Trouble> {
     let none = |_| Trouble::new(Kind::Locked, "recovery-none");
-    let mut file = private_file::open(&beside(path)).map_err(none)?;
+    let mut file = private_file::open(&key_file(path)).map_err(none)?;
     let sealed = sealed::read_whole(&mut file)?;
     let words = words.split_whitespace().map(str::to_lowercase).collect::<Vec<_>>().join(" ");
     if words.is_empty() {
@@ -91,7 +91,7 @@ impl App {
         if Key::from_figures(&String::from_utf8_lossy(&opened))? != *key {
             return Err(Trouble::new(Kind::Fault, "trouble-fault"));
         }
-        private_file::whole_or_not(&beside(&self.path), |file| {
+        private_file::whole_or_not(&key_file(&self.path), |file| {
             file.write_all(&sealed).map_err(|_| Trouble::new(Kind::Full, "trouble-cannot-write-file"))
         })?;
         self.offered = Some(SecretString::from(words));

@@ -16,15 +16,15 @@ impl App {
             ahead: merged.ahead,
             ..Report::default()
         };
-        self.report_brought_in(report, present)
+        self.report_import(report, present)
     }
 
-    pub(super) fn report_brought_in(&mut self, report: Report, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn report_import(&mut self, report: Report, present: Present) -> Result<Vec<Effect>, Trouble> {
         self.report = Some(report);
         self.go(Place::Report);
         let mut effects = self.session_effects(present)?;
         effects.extend(self.reminder_effects(present)?);
-        effects.extend([buzz("bring-in"), Effect::Tend]);
+        effects.extend([buzz("bring-in"), Effect::Maintain]);
         Ok(effects)
     }
 }

@@ -4,12 +4,12 @@ use serde_json::{json, Value};
 
 use super::state::{buzz, App, Present};
 use crate::gather::asks::ASKS_ABOUT_LONG;
-use crate::gather::set_up::SetUp;
+use crate::gather::next_session::SetUp;
 use crate::gather::Record;
 use crate::journal::Writing;
 use crate::quantity::{Entered, Level, Quantity, Score, Speed, SpeedUnit, Vacuum};
-use crate::record::mark::{Does, Mark, Phase};
-use crate::record::{check, whole, Kind, Session, Setting, MARKS, SETTINGS};
+use crate::record::mark::{Mark, MarkKind, Phase};
+use crate::record::{check, whole_number, Kind, Session, Setting, MARKS, SETTINGS};
 use crate::screen::shapes::{Deed, Effect, Tone};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
@@ -32,7 +32,7 @@ impl App {
     pub(super) fn set_up(&mut self, field: &str, value: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         let spec = Kind::Settings.field(field).filter(|s| s.group.is_empty());
         let spec = spec.ok_or_else(|| Trouble::bad(field, "bad-field"))?;
-        let value = crate::record::typed::read(field, spec.takes, value, None)?;
+        let value = crate::record::typed::read(field, spec.field_type, value, None)?;
         self.journal_mut()?.quiet_act(present.now, |w| {
             w.set(SETTINGS, "kind", &json!(Kind::Settings.name()))?;
             w.set(SETTINGS, field, &value)
@@ -60,7 +60,7 @@ impl App {
                 set("pump", json!(pump))?;
             }
             if pumps {
-                add_mark(w, &id, &at, Does::Phase(Phase::Letdown))?;
+                add_mark(w, &id, &at, MarkKind::Phase(Phase::Letdown))?;
                 add_setting(w, &id, &at, setting)?;
             }
             Ok(())
@@ -103,17 +103,17 @@ impl App {
         let session = self.running_session(&record)?;
         let at = record.present();
         let levels = match session.pump.as_deref() {
-            Some(pump) => record.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+            Some(pump) => record.journal.record(pump)?.and_then(|(_, f)| whole_number(&f, "levels")),
             None => None,
         };
         let id = session.id.clone();
-        let plain = |does: Does| vec![(None, does)];
-        let marks: Vec<(Option<String>, Does)> = match deed {
+        let plain = |kind: MarkKind| vec![(None, kind)];
+        let marks: Vec<(Option<String>, MarkKind)> = match deed {
             Deed::LetdownPhase => phase_marks(&record, &session, Phase::Letdown)?,
             Deed::ExpressionPhase => phase_marks(&record, &session, Phase::Expression)?,
-            Deed::Rest => plain(Does::Phase(Phase::Rest)),
-            Deed::Letdown => plain(Does::Letdown),
-            Deed::Hurts => plain(Does::Pain { score: None }),
+            Deed::Rest => plain(MarkKind::Phase(Phase::Rest)),
+            Deed::Letdown => plain(MarkKind::Letdown),
+            Deed::Hurts => plain(MarkKind::Pain { score: None }),
             Deed::Stronger | Deed::Softer | Deed::TurnedDown => {
                 vec![vacuum_mark(&session, present.now, deed, levels)?]
             }
@@ -121,10 +121,10 @@ impl App {
             Deed::AsLastTime => confirmed(&session, present.now),
         };
         self.journal_mut()?.act(deed_name(deed), &id, present.now, |w| {
-            for (amended, does) in marks {
+            for (amended, kind) in marks {
                 match amended {
-                    Some(field) => amend(w, &id, &field, does)?,
-                    None => add_mark(w, &id, &at, does)?,
+                    Some(field) => amend(w, &id, &field, kind)?,
+                    None => add_mark(w, &id, &at, kind)?,
                 }
             }
             Ok(())
@@ -138,19 +138,20 @@ impl App {
             Some(row) => record.session(&row.subject)?,
             None => return Err(Trouble::bad("", "no-session-running")),
         };
-        let there = session.marks.iter().any(|(f, m)| f == mark && matches!(m.does, Does::Pain { .. }));
+        let there = session.marks.iter().any(|(f, m)| f == mark && matches!(m.kind, MarkKind::Pain { .. }));
         if !there {
             return Err(Trouble::bad(mark, "bad-mark"));
         }
         if score > 10 {
-            return Err(crate::record::Takes::Whole { least: 0, most: 10 }
+            return Err(crate::record::FieldType::Whole { least: 0, most: 10 }
                 .check("score", &json!(score))
                 .err()
                 .unwrap_or_else(|| Trouble::bad("score", "bad-number")));
         }
         let (id, mark) = (session.id, mark.to_owned());
-        self.journal_mut()?
-            .act("pain", &id, present.now, |w| amend(w, &id, &mark, Does::Pain { score: Some(Score::new(score)) }))?;
+        self.journal_mut()?.act("pain", &id, present.now, |w| {
+            amend(w, &id, &mark, MarkKind::Pain { score: Some(Score::new(score)) })
+        })?;
         Ok(vec![buzz("pain")])
     }
 
@@ -213,23 +214,23 @@ fn deed_name(deed: Deed) -> &'static str {
     }
 }
 
-fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, does: Does) -> Result<(), Trouble> {
+fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, kind: MarkKind) -> Result<(), Trouble> {
     let field = format!("{MARKS}{}", w.new_id());
-    let mark = Mark { at: at.clone(), side: None, does };
+    let mark = Mark { at: at.clone(), side: None, kind };
     w.set(id, &field, &mark.to_json(None))
 }
 
 /// What was set last time: what the dials are taken to show until a hand touches them.
 fn add_setting(w: &mut Writing<'_>, id: &str, at: &Moment, setting: Setting) -> Result<(), Trouble> {
     match carried_over(setting) {
-        Some(does) => add_mark(w, id, at, does),
+        Some(kind) => add_mark(w, id, at, kind),
         None => Ok(()),
     }
 }
 
-fn carried_over(setting: Setting) -> Option<Does> {
+fn carried_over(setting: Setting) -> Option<MarkKind> {
     let Setting { level, vacuum, cycles } = setting;
-    (level.is_some() || vacuum.is_some() || cycles.is_some()).then_some(Does::Setting {
+    (level.is_some() || vacuum.is_some() || cycles.is_some()).then_some(MarkKind::Setting {
         level,
         vacuum,
         cycles,
@@ -239,16 +240,20 @@ fn carried_over(setting: Setting) -> Option<Does> {
 }
 
 /// Changes what a mark says and keeps when it was made and what else is in it.
-fn amend(w: &mut Writing<'_>, id: &str, field: &str, does: Does) -> Result<(), Trouble> {
+fn amend(w: &mut Writing<'_>, id: &str, field: &str, kind: MarkKind) -> Result<(), Trouble> {
     let (_, fields) = w.record(id)?.ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
     let before = fields.get(field).ok_or_else(|| Trouble::bad(field, "bad-mark"))?;
-    let mark = Mark { does, ..Mark::from_json(field, before)? };
+    let mark = Mark { kind, ..Mark::from_json(field, before)? };
     w.set(id, field, &mark.to_json(Some(before)))
 }
 
 /// A phase begins: with it comes what was last set for it.
-fn phase_marks(record: &Record<'_>, session: &Session, phase: Phase) -> Result<Vec<(Option<String>, Does)>, Trouble> {
-    let mut marks = vec![(None, Does::Phase(phase))];
+fn phase_marks(
+    record: &Record<'_>,
+    session: &Session,
+    phase: Phase,
+) -> Result<Vec<(Option<String>, MarkKind)>, Trouble> {
+    let mut marks = vec![(None, MarkKind::Phase(phase))];
     if session.method.as_deref() != Some("electric_pump") {
         return Ok(marks);
     }
@@ -258,7 +263,7 @@ fn phase_marks(record: &Record<'_>, session: &Session, phase: Phase) -> Result<V
         Some(own) => own,
         None => last_setting(record, &set_up, phase)?,
     };
-    marks.extend(carried_over(wanted).map(|does| (None, does)));
+    marks.extend(carried_over(wanted).map(|kind| (None, kind)));
     Ok(marks)
 }
 
@@ -294,7 +299,7 @@ fn written_setting(record: &Record<'_>, id: &str, phase: Phase) -> Result<Option
     let (_, fields) = record.record(id)?;
     let name = phase.name();
     let setting = Setting {
-        level: whole(&fields, &format!("level_{name}")).map(Level::new),
+        level: whole_number(&fields, &format!("level_{name}")).map(Level::new),
         vacuum: fields.get(&format!("vacuum_{name}")).and_then(Entered::from_json),
         cycles: fields.get(&format!("cycles_{name}")).and_then(Entered::from_json),
     };
@@ -303,36 +308,36 @@ fn written_setting(record: &Record<'_>, id: &str, phase: Phase) -> Result<Option
 
 /// What the dials were carried over to is right: the marks that carried it become facts, from
 /// when they were made. One that says something else by now is left.
-fn confirmed(session: &Session, now: Instant) -> Vec<(Option<String>, Does)> {
+fn confirmed(session: &Session, now: Instant) -> Vec<(Option<String>, MarkKind)> {
     let shown = session.dials_at(now);
-    let still = |does: &Does| match does {
-        Does::Setting { level, vacuum, cycles, carried: true, .. } => {
+    let still = |kind: &MarkKind| match kind {
+        MarkKind::Setting { level, vacuum, cycles, carried: true, .. } => {
             (level.is_some() && shown.level == level.map(|l| (l, true)))
                 || (vacuum.is_some() && shown.vacuum == vacuum.clone().map(|v| (v, true)))
                 || (cycles.is_some() && shown.cycles == cycles.clone().map(|c| (c, true)))
         }
         _ => false,
     };
-    let latest = session.marks.iter().rev().find(|(_, mark)| mark.at.instant() <= now && still(&mark.does));
+    let latest = session.marks.iter().rev().find(|(_, mark)| mark.at.instant() <= now && still(&mark.kind));
     latest
         .map(|(field, mark)| {
-            let mut does = mark.does.clone();
-            if let Does::Setting { carried, level, vacuum, cycles, .. } = &mut does {
+            let mut kind = mark.kind.clone();
+            if let MarkKind::Setting { carried, level, vacuum, cycles, .. } = &mut kind {
                 *carried = false;
                 // A dial that was touched since says its own.
                 *level = level.filter(|_| shown.level.is_some_and(|(_, carried)| carried));
                 *vacuum = vacuum.take().filter(|_| shown.vacuum.as_ref().is_some_and(|(_, carried)| *carried));
                 *cycles = cycles.take().filter(|_| shown.cycles.as_ref().is_some_and(|(_, carried)| *carried));
             }
-            (Some(field.clone()), does)
+            (Some(field.clone()), kind)
         })
         .into_iter()
         .collect()
 }
 
 /// The setting mark that a press of a dial still belongs to.
-fn same_change(session: &Session, now: Instant, is_same: impl Fn(&Does) -> bool) -> Option<&(String, Mark)> {
-    session.marks.last().filter(|(_, m)| now.since(m.at.instant()) <= ONE_CHANGE && is_same(&m.does))
+fn same_change(session: &Session, now: Instant, is_same: impl Fn(&MarkKind) -> bool) -> Option<&(String, Mark)> {
+    session.marks.last().filter(|(_, m)| now.since(m.at.instant()) <= ONE_CHANGE && is_same(&m.kind))
 }
 
 fn vacuum_mark(
@@ -340,7 +345,7 @@ fn vacuum_mark(
     now: Instant,
     deed: Deed,
     levels: Option<u32>,
-) -> Result<(Option<String>, Does), Trouble> {
+) -> Result<(Option<String>, MarkKind), Trouble> {
     let setting = session.setting_at(now);
     let for_discomfort = deed == Deed::TurnedDown;
     let up = deed == Deed::Stronger;
@@ -364,16 +369,16 @@ fn vacuum_mark(
             return Err(Trouble::bad("level", "bad-level").with("most", most.to_string()));
         }
     }
-    let same = same_change(session, now, |does| {
+    let same = same_change(session, now, |kind| {
         !for_discomfort
-            && matches!(does, Does::Setting { level: l, vacuum: v, for_discomfort: false, carried: false, .. } if l.is_some() || v.is_some())
+            && matches!(kind, MarkKind::Setting { level: l, vacuum: v, for_discomfort: false, carried: false, .. } if l.is_some() || v.is_some())
     });
-    let cycles = match same.map(|(_, m)| &m.does) {
-        Some(Does::Setting { cycles, .. }) => cycles.clone(),
+    let cycles = match same.map(|(_, m)| &m.kind) {
+        Some(MarkKind::Setting { cycles, .. }) => cycles.clone(),
         _ => None,
     };
-    let does = Does::Setting { level: level.map(Level::new), vacuum, cycles, for_discomfort, carried: false };
-    Ok((same.map(|(field, _)| field.clone()), does))
+    let kind = MarkKind::Setting { level: level.map(Level::new), vacuum, cycles, for_discomfort, carried: false };
+    Ok((same.map(|(field, _)| field.clone()), kind))
 }
 
 fn in_same_unit(before: &Entered<Vacuum>, canonical: f64) -> Entered<Vacuum> {
@@ -385,20 +390,24 @@ fn cycles_mark(
     session: &Session,
     now: Instant,
     deed: Deed,
-) -> Result<(Option<String>, Does), Trouble> {
+) -> Result<(Option<String>, MarkKind), Trouble> {
     let setting = session.setting_at(now);
     let step = if deed == Deed::Faster { SPEED_STEP } else { -SPEED_STEP };
     let next = match setting.cycles {
         Some(cycles) => (cycles.quantity().canonical() + step).clamp(1.0, 240.0),
         None => first_speed(record, session)?,
     };
-    let same = same_change(session, now, |does| matches!(does, Does::Setting { cycles: Some(_), carried: false, .. }));
-    let (level, vacuum, for_discomfort) = match same.map(|(_, m)| &m.does) {
-        Some(Does::Setting { level, vacuum, for_discomfort, .. }) => (*level, vacuum.clone(), *for_discomfort),
+    let same =
+        same_change(session, now, |kind| matches!(kind, MarkKind::Setting { cycles: Some(_), carried: false, .. }));
+    let (level, vacuum, for_discomfort) = match same.map(|(_, m)| &m.kind) {
+        Some(MarkKind::Setting { level, vacuum, for_discomfort, .. }) => (*level, vacuum.clone(), *for_discomfort),
         _ => (None, None, false),
     };
     let cycles = Some(Entered::of(next, SpeedUnit::PerMinute));
-    Ok((same.map(|(field, _)| field.clone()), Does::Setting { level, vacuum, cycles, for_discomfort, carried: false }))
+    Ok((
+        same.map(|(field, _)| field.clone()),
+        MarkKind::Setting { level, vacuum, cycles, for_discomfort, carried: false },
+    ))
 }
 
 /// The middle of the pump's stated range, where its maker states one.

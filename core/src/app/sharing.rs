@@ -85,7 +85,7 @@ impl App {
     }
 
     /// Brings a sealed file in. One with a passphrase waits until it is typed.
-    pub(super) fn bring_sealed_in(&mut self, file: Vec<u8>, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn import_sealed(&mut self, file: Vec<u8>, present: Present) -> Result<Vec<Effect>, Trouble> {
         match sealed::how(&file)? {
             Sealed::WithPassphrase => {
                 self.waits = Some(file);
@@ -95,7 +95,7 @@ impl App {
             Sealed::ForKeys => {
                 let keys = self.own_keys()?;
                 let plain = sealed::open(&file, &OpenWith::Keys(vec![keys.opens().to_owned()]))?;
-                self.bring_opened_in(&plain, present)
+                self.import_opened(&plain, present)
             }
         }
     }
@@ -107,17 +107,17 @@ impl App {
         let passphrase = passphrase.ok_or_else(|| Trouble::bad(OPEN_PASSPHRASE, "bad-passphrase-empty"))?;
         let file = self.waits.as_ref().ok_or_else(|| Trouble::bad(OPEN_PASSPHRASE, "sealed-nothing-waits"))?;
         let plain = sealed::open(file, &OpenWith::Passphrase(passphrase.to_owned()))?;
-        let effects = self.bring_opened_in(&plain, present)?;
+        let effects = self.import_opened(&plain, present)?;
         self.waits = None;
         Ok(effects)
     }
 
     /// Takes in what was sealed or signed: a plan of a consultant's, or changes of the family's
     /// own phones. Into a record that is not empty they come after a question.
-    pub(super) fn bring_opened_in(&mut self, plain: &[u8], present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn import_opened(&mut self, plain: &[u8], present: Present) -> Result<Vec<Effect>, Trouble> {
         if sealed::signed::is_signed(plain) && !family_file::is_one(plain) {
             let text = std::str::from_utf8(plain).map_err(|_| Trouble::bad("", "signed-not-readable"))?;
-            return self.take_plan_in(text, present);
+            return self.import_plan(text, present);
         }
         let FamilyFile { header, changes } = family_file::read(plain)?;
         let changes = self.without_consultants(changes)?;

@@ -1,7 +1,7 @@
 //! Where the person is, shown.
 
 use super::closing;
-use super::state::{App, For, Present};
+use super::state::{App, Present, Purpose};
 use crate::gather::caution as cautions;
 use crate::screen::shapes::{Clock, Place, Screen};
 use crate::screen::{self, View};
@@ -28,14 +28,14 @@ impl App {
         }
         let (present, _) = Present::read(clock);
         let card = match (&self.purpose, place) {
-            (For::Desk | For::Own, Place::OwnCard) => Some(self.own_card()?),
+            (Purpose::Desk | Purpose::Own, Place::OwnCard) => Some(self.own_card()?),
             _ => None,
         };
-        let (screen, worked_out) = self.mended(present, |app| {
+        let (screen, worked_out) = self.recovering(present, |app| {
             let mut view = app.view(present)?;
             // The desk has families' cautions in its list, and none of its own.
             if !view.desk {
-                view.cautions = cautions::standing(&view)?;
+                view.cautions = cautions::active(&view)?;
             }
             view.own_card = card;
             view.family = family;
@@ -44,9 +44,9 @@ impl App {
         })?;
         self.worked_out = worked_out;
         Ok(match self.purpose {
-            For::Reading(_) => closing::closed(screen),
-            For::Desk => closing::without_places(screen),
-            For::Own => screen,
+            Purpose::Reading(_) => closing::closed(screen),
+            Purpose::Desk => closing::without_places(screen),
+            Purpose::Own => screen,
         })
     }
 
@@ -54,7 +54,7 @@ impl App {
     /// looked at stays as it is.
     pub(super) fn keep_days(&mut self) -> Result<(), Trouble> {
         let days = std::mem::take(&mut self.worked_out);
-        if !days.is_empty() && !matches!(self.purpose, For::Reading(_)) {
+        if !days.is_empty() && !matches!(self.purpose, Purpose::Reading(_)) {
             self.journal()?.keep_days(&days);
         }
         Ok(())

@@ -1,6 +1,6 @@
 //! What the program over one journal holds, and what every deed needs of it.
 
-use super::press::Press;
+use super::sheet_renderer::SheetRenderer;
 use crate::gather::Record;
 use crate::gather::Shared;
 use crate::journal::Change;
@@ -8,7 +8,7 @@ use crate::journal::{Journal, KeptDay, Key, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Opening, Place, Tone};
 use crate::screen::Asked;
 use crate::screen::Opens;
-use crate::screen::{AlarmsAre, Said, View};
+use crate::screen::{AlarmsAre, Message, View};
 use crate::share::exchange::Report;
 use crate::share::sealed::card::Card;
 use crate::text::Texts;
@@ -33,12 +33,12 @@ pub struct App {
     pub(super) texts: Texts,
     /// Where the person is; the last is shown, the ones before lead back.
     pub(super) places: Vec<Place>,
-    pub(super) said: Vec<Said>,
+    pub(super) messages: Vec<Message>,
     pub(super) report: Option<Report>,
     /// The trace whose file was asked for.
     pub(super) awaits: Option<String>,
     /// For whom it is open.
-    pub(super) purpose: For,
+    pub(super) purpose: Purpose,
     /// To seal with, until the file is written or something else is done; nowhere but here.
     pub(super) passphrase: Option<SecretString>,
     /// A passphrase that was made up to be offered.
@@ -50,7 +50,7 @@ pub struct App {
     /// How the host can call, as it said last.
     pub(super) alarms: AlarmsAre,
     /// What sets the visit sheet, where there is one.
-    pub(super) press: Option<Press>,
+    pub(super) renderer: Option<SheetRenderer>,
     /// Days that had to be worked out for what was shown last.
     pub(super) worked_out: Vec<KeptDay>,
 }
@@ -70,7 +70,7 @@ impl Present {
         let named = Zone::named(&clock.zone);
         let known = named.is_ok();
         let zone = named.unwrap_or(Zone::UTC);
-        (Self { now, zone: clock.offset_seconds.map_or(zone, |told| zone.as_told(told, now)) }, known)
+        (Self { now, zone: clock.offset_seconds.map_or(zone, |told| zone.with_host_offset(told, now)) }, known)
     }
 }
 
@@ -85,7 +85,7 @@ pub(super) fn buzz(key: &str) -> Effect {
 
 /// What a journal is opened for.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub(super) enum For {
+pub(super) enum Purpose {
     /// The person whose record it is.
     #[default]
     Own,
@@ -113,7 +113,7 @@ impl App {
     /// The record as this call sees it.
     pub(super) fn read(&self, present: Present) -> Result<Record<'_>, Trouble> {
         let mut record = Record::new(self.journal()?, present.now, present.zone)?;
-        if let For::Reading(shared) = &self.purpose {
+        if let Purpose::Reading(shared) = &self.purpose {
             record.shared = Some(shared);
         }
         Ok(record)
@@ -140,12 +140,12 @@ impl App {
     pub(super) fn view(&self, present: Present) -> Result<View<'_>, Trouble> {
         let mut view = View::new(self.read(present)?, &self.texts);
         view.look_around = self.opening.look_around;
-        view.said = &self.said;
+        view.messages = &self.messages;
         view.report = self.report.as_ref();
         view.alarms = self.alarms;
         view.asked = self.waiting.as_ref().map(|waiting| &waiting.asked);
         view.offered = self.offered.as_ref().map(|words| words.expose_secret());
-        view.desk = self.purpose == For::Desk;
+        view.desk = self.purpose == Purpose::Desk;
         Ok(view)
     }
 
@@ -156,14 +156,14 @@ impl App {
 
     /// Runs something; where the file turns out to be damaged it is set aside,
     /// salvaged, and the trouble tells so.
-    pub(super) fn mended<T>(
+    pub(super) fn recovering<T>(
         &mut self,
         present: Present,
         deed: impl FnOnce(&mut Self) -> Result<T, Trouble>,
     ) -> Result<T, Trouble> {
         match deed(self) {
             Err(trouble) if trouble.kind == Kind::Damaged && !self.locked => {
-                let salvaged = self.mend(present.now)?;
+                let salvaged = self.recover(present.now)?;
                 self.tell_salvaged(&salvaged);
                 Err(Trouble::new(Kind::Damaged, "trouble-damaged-mended"))
             }
@@ -171,26 +171,26 @@ impl App {
         }
     }
 
-    pub(super) fn mend(&mut self, now: Instant) -> Result<Salvaged, Trouble> {
+    pub(super) fn recover(&mut self, now: Instant) -> Result<Salvaged, Trouble> {
         drop(self.journal.take());
-        let opened = Journal::mend_with_key(&self.path, &self.opening.device, self.key.as_ref(), now)?;
+        let opened = Journal::recover_with_key(&self.path, &self.opening.device, self.key.as_ref(), now)?;
         self.journal = Some(opened.journal);
         opened.salvaged.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-fault"))
     }
 
     /// What was said after the last event; what was found in the opening stays until it is
     /// put away.
-    pub(crate) fn let_go_of_what_was_said(&mut self) {
-        self.said.retain(|said| [SALVAGED, SEALED_NOW].contains(&said.key));
+    pub(crate) fn clear_messages(&mut self) {
+        self.messages.retain(|said| [SALVAGED, SEALED_NOW].contains(&said.key));
     }
 
     pub(super) fn tell(&mut self, key: &'static str, tone: Tone) {
-        self.said.push(Said { key, tone, needs: Vec::new() });
+        self.messages.push(Message { key, tone, needs: Vec::new() });
     }
 
     pub(super) fn tell_salvaged(&mut self, salvaged: &Salvaged) {
         let name = salvaged.set_aside.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
-        self.said.push(Said {
+        self.messages.push(Message {
             key: SALVAGED,
             tone: Tone::Caution,
             needs: vec![
@@ -219,9 +219,9 @@ impl App {
     /// Where somebody is who has gone nowhere.
     pub(super) fn first_place(&self) -> Place {
         match self.purpose {
-            For::Own => Place::Now,
-            For::Desk => Place::Desk,
-            For::Reading(_) => Place::Supply { days: crate::screen::SUPPLY_SPAN },
+            Purpose::Own => Place::Now,
+            Purpose::Desk => Place::Desk,
+            Purpose::Reading(_) => Place::Supply { days: crate::screen::SUPPLY_SPAN },
         }
     }
 

@@ -11,7 +11,7 @@ use crate::quantity::{
     AirPressure, Altitude, AltitudeUnit, Entered, Length, Mass, MassUnit, Quantity, Speed, Temperature,
     TemperatureUnit, Unit, Vacuum, VacuumUnit, Volume, VolumeUnit,
 };
-use crate::record::{moment, typed_unit, Amount, Fields, Kind, Mark, Takes, DATE_OF, MARKS, READINGS};
+use crate::record::{moment, typed_unit, Amount, FieldType, Fields, Kind, Mark, DATE_OF, MARKS, READINGS};
 use crate::screen::shapes::Effect;
 use crate::time::{Moment, Span, Zone};
 use crate::trouble::Trouble;
@@ -50,9 +50,9 @@ fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps:
     }
     let spec = kind.field(field).ok_or_else(|| Trouble::bad(field, "bad-field"))?;
     let before = fields.get(field);
-    let unit = typed_unit(&record.settings, kind, fields, spec.takes).unwrap_or_default();
-    let value = match spec.takes {
-        Takes::Moment => {
+    let unit = typed_unit(&record.settings, kind, fields, spec.field_type).unwrap_or_default();
+    let value = match spec.field_type {
+        FieldType::Moment => {
             let at = match (moment(fields, field), moment(fields, "started")) {
                 (Some(at), _) => later(&at, MOMENT_STEP, steps, record.zone),
                 (None, Some(started)) => later(&started, MOMENT_STEP, steps, record.zone),
@@ -60,7 +60,7 @@ fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps:
             };
             return Ok(moved(fields, field, at, false));
         }
-        Takes::Date => {
+        FieldType::Date => {
             let date =
                 before.and_then(Value::as_str).and_then(|d| chrono::NaiveDate::parse_from_str(d, "%Y-%m-%d").ok());
             let date = match date {
@@ -69,14 +69,14 @@ fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps:
             };
             json!(date.format("%Y-%m-%d").to_string())
         }
-        Takes::Whole { least, most } => {
+        FieldType::Whole { least, most } => {
             let next = match before.and_then(Value::as_i64) {
                 Some(now) => now.saturating_add(i64::from(steps)),
                 None => i64::from(first_whole(field, least)),
             };
             json!(next.clamp(i64::from(least), i64::from(most)))
         }
-        Takes::Span { least_minutes, most_minutes } => {
+        FieldType::Span { least_minutes, most_minutes } => {
             let step = if most_minutes <= 60 { 5 } else { 15 };
             let next = match before.and_then(Value::as_i64) {
                 Some(now) => (now / step + i64::from(steps)) * step,
@@ -84,7 +84,7 @@ fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps:
             };
             json!(next.clamp(i64::from(least_minutes), i64::from(most_minutes)))
         }
-        Takes::ClockTime => {
+        FieldType::ClockTime => {
             let minutes = crate::record::clock_time(fields, field).map(|t| i64::from(t.minutes()));
             let next = match minutes {
                 Some(now) => (now.div_euclid(15) + i64::from(steps)) * 15,
@@ -93,24 +93,24 @@ fn stepped(record: &Record<'_>, kind: Kind, fields: &Fields, field: &str, steps:
             let next = next.rem_euclid(24 * 60);
             json!(format!("{:02}:{:02}", next / 60, next % 60))
         }
-        Takes::Number { least, most } => {
+        FieldType::Number { least, most } => {
             let step = if most <= 50.0 { 0.1 } else { 1.0 };
             let from = before.and_then(Value::as_f64).or_else(|| crate::guidance::Rules::shipped_value(field));
             let next = ((from.unwrap_or(least) / step).round() + f64::from(steps)) * step;
             json!(((next * 1000.0).round() / 1000.0).clamp(least, most))
         }
-        Takes::Amount => {
+        FieldType::Amount => {
             let known = before.and_then(Amount::from_json).and_then(|a| a.known());
             quantity::<Volume>(known, unit, 0.0, steps)
         }
-        Takes::Volume { .. } => quantity::<Volume>(entered(before), unit, 0.0, steps),
-        Takes::Vacuum { .. } => quantity::<Vacuum>(entered(before), unit, 0.0, steps),
-        Takes::Speed { .. } => quantity::<Speed>(entered(before), unit, FIRST_SPEED, steps),
-        Takes::Length { .. } => quantity::<Length>(entered(before), unit, FIRST_FLANGE, steps),
-        Takes::Mass { .. } => quantity::<Mass>(entered(before), unit, 0.0, steps),
-        Takes::AirPressure { .. } => quantity::<AirPressure>(entered(before), unit, FIRST_AIR, steps),
-        Takes::Altitude { .. } => quantity::<Altitude>(entered(before), unit, 0.0, steps),
-        Takes::Temperature { .. } => quantity::<Temperature>(entered(before), unit, FIRST_TEMPERATURE, steps),
+        FieldType::Volume { .. } => quantity::<Volume>(entered(before), unit, 0.0, steps),
+        FieldType::Vacuum { .. } => quantity::<Vacuum>(entered(before), unit, 0.0, steps),
+        FieldType::Speed { .. } => quantity::<Speed>(entered(before), unit, FIRST_SPEED, steps),
+        FieldType::Length { .. } => quantity::<Length>(entered(before), unit, FIRST_FLANGE, steps),
+        FieldType::Mass { .. } => quantity::<Mass>(entered(before), unit, 0.0, steps),
+        FieldType::AirPressure { .. } => quantity::<AirPressure>(entered(before), unit, FIRST_AIR, steps),
+        FieldType::Altitude { .. } => quantity::<Altitude>(entered(before), unit, 0.0, steps),
+        FieldType::Temperature { .. } => quantity::<Temperature>(entered(before), unit, FIRST_TEMPERATURE, steps),
         _ => return Err(Trouble::bad(field, "bad-field")),
     };
     Ok(vec![(field.to_owned(), value)])

@@ -8,7 +8,7 @@ use serde_json::json;
 use super::state::{buzz, App, Present};
 use crate::answer::night::reminders::PUT_OFF;
 use crate::answer::night::{Reminder, Reminds};
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::record::{Kind, RHYTHM};
 use crate::screen::reminder_words;
 use crate::screen::shapes::Effect;
@@ -32,7 +32,7 @@ impl App {
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
-        let plan = Look::read(&record)?.plan;
+        let plan = TonightInputs::read(&record)?.plan;
         let there = plan.is_some_and(|plan| plan.late_since == Some(of) || plan.sessions.iter().any(|s| s.at == of));
         if !there {
             return Err(Trouble::bad("of", "bad-not-planned"));
@@ -84,7 +84,7 @@ impl App {
         let wanted = view.record(RHYTHM)?.1;
         let are_wanted = wanted.contains_key("reminders") || wanted.contains_key("night_reminders");
         let coming: Vec<Reminder> = match are_wanted && view.journal.running()?.is_none() {
-            true => Look::read(&view)?.reminders(),
+            true => TonightInputs::read(&view)?.reminders(),
             false => Vec::new(),
         };
         Ok(Reminds::ALL
@@ -113,7 +113,7 @@ impl App {
     /// calendar knows each session again.
     pub(super) fn write_calendar(&mut self, file: &mut dyn Write, present: Present) -> Result<(), Trouble> {
         let view = self.view(present)?;
-        let look = Look::read(&view)?;
+        let look = TonightInputs::read(&view)?;
         let Some(plan) = &look.plan else { return Err(Trouble::bad("sessions_a_day", "bad-no-plan")) };
         let before = view.record(RHYTHM)?.1.get("calendar").cloned();
         let words = view.words();

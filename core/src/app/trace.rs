@@ -64,7 +64,7 @@ impl App {
 
     /// Brings the file of a trace in: to the one it was asked for, to the latest that
     /// still has none, or to a new one.
-    pub(super) fn bring_trace_in(&mut self, file: &mut dyn BufRead, present: Present) -> Result<(), Trouble> {
+    pub(super) fn import_trace(&mut self, file: &mut dyn BufRead, present: Present) -> Result<(), Trouble> {
         let read = trace_file::read(file)?;
         let findings = findings(&read).map_err(|why| {
             Trouble::bad(

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::state::{as_of, present, Beside, Caseload, Found, Opened, FOLDER};
+use super::state::{as_of, present, Caseload, Found, Opened, Pane, FOLDER};
 use crate::app::App;
 use crate::gather::reasons::Reason;
 use crate::gather::{Record, Shared};
@@ -39,7 +39,7 @@ impl Caseload {
     /// Opens a family beside the list.
     pub(super) fn open_family(&mut self, id: &str, clock: &Clock) -> Result<(), Trouble> {
         self.open_to_read(id, clock)?;
-        self.beside = Beside::Family(id.to_owned());
+        self.active = Pane::Family(id.to_owned());
         Ok(())
     }
 
@@ -50,8 +50,8 @@ impl Caseload {
             let at = as_of(clock, shared.as_ref());
             let shared = self.shared()?;
             let app = App::open_to_read(self.path_of(&family), self.key.clone(), self.opening.clone(), shared, &at)?;
-            let app = match self.press {
-                Some(press) => app.with_press(press),
+            let app = match self.renderer {
+                Some(renderer) => app.with_sheet_renderer(renderer),
                 None => app,
             };
             self.opened = Some(Opened { id: id.to_owned(), app });
@@ -141,7 +141,7 @@ impl Caseload {
         files::erase(&self.path_of(&family))?;
         self.desk.erase_case(id, clock)?;
         self.found.remove(id);
-        self.beside = Beside::Desk;
+        self.active = Pane::Desk;
         self.desk.update(crate::screen::shapes::Event::Go { place: Place::Desk }, clock)?;
         Ok(())
     }

@@ -4,22 +4,22 @@
 //! families on one side and what is open on the other. Each family is a journal of its
 //! own, which the desk only reads and merges into; what the consultant herself keeps
 //! (gauges, pumps, flanges, notes, plans) is one more journal, the desk's. [`state`] is
-//! what it holds, [`families`] keeps the files, [`reasons`] says who needs a look, [`take_in`] opens what came.
+//! what it holds, [`families`] keeps the files, [`reasons`] says who needs a look, [`import`] opens what came.
 
 mod families;
+mod import;
+mod maintenance;
 mod own_card;
 mod reasons;
 mod showing;
 mod state;
-mod take_in;
-mod tend;
 
 use std::collections::{BTreeMap, VecDeque};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use crate::app::App;
-use crate::app::Press;
+use crate::app::SheetRenderer;
 use crate::gather::Shared;
 use crate::journal::Key;
 use crate::private_file;
@@ -27,9 +27,9 @@ use crate::screen::shapes::{CaseloadUpdate, Clock, Effect, Event, Export, Openin
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub use crate::gather::reasons::{Rank, Reason};
+pub use maintenance::{Maintained, Maintenance};
 pub use state::Caseload;
-use state::{Beside, DESK, FOLDER};
-pub use tend::{Tended, Tending};
+use state::{Pane, DESK, FOLDER};
 
 /// Where in a folder a desk keeps its own journal.
 pub fn desk_record(folder: &Path) -> PathBuf {
@@ -66,20 +66,20 @@ impl Caseload {
             key,
             opening,
             desk,
-            beside: Beside::Desk,
+            active: Pane::Desk,
             opened: None,
             found: BTreeMap::new(),
             found_with: Shared::default(),
             waits: VecDeque::new(),
-            press: None,
+            renderer: None,
             watched: String::new(),
         })
     }
 
     /// The same, with what sets the visit sheet of a family.
     #[must_use]
-    pub fn with_press(self, press: Press) -> Self {
-        Self { press: Some(press), ..self }
+    pub fn with_sheet_renderer(self, renderer: SheetRenderer) -> Self {
+        Self { renderer: Some(renderer), ..self }
     }
 
     /// Does what an event asks for and shows both panes.
@@ -95,7 +95,7 @@ impl Caseload {
                 Vec::new()
             }
             Event::OpenDesk { place } => {
-                self.beside = Beside::Desk;
+                self.active = Pane::Desk;
                 self.desk.update(Event::Go { place }, clock)?;
                 Vec::new()
             }
@@ -113,7 +113,7 @@ impl Caseload {
                 Vec::new()
             }
             Event::WritePlan { family } => {
-                self.beside = Beside::Desk;
+                self.active = Pane::Desk;
                 self.desk.write_plan(&family, clock)?
             }
             // The list offers this also where a family is open that is only read.
@@ -124,7 +124,7 @@ impl Caseload {
                 self.watched = name;
                 Vec::new()
             }
-            event => self.beside_app().update(event, clock)?.effects,
+            event => self.active_app().update(event, clock)?.effects,
         };
         self.follow_the_key();
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects })
@@ -146,8 +146,8 @@ impl Caseload {
     /// # Errors
     /// As [`App::export`].
     pub fn export(&mut self, what: &Export, file: &mut dyn Write, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
-        let at = self.clock_beside(clock);
-        self.beside_app().export(what, file, &at)?;
+        let at = self.active_clock(clock);
+        self.active_app().export(what, file, &at)?;
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::<Effect>::new() })
     }
 }

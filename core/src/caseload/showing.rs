@@ -1,6 +1,6 @@
 //! Both panes as they stand.
 
-use super::state::{present, Beside, Caseload};
+use super::state::{present, Caseload, Pane};
 use crate::gather::reasons::{visit_due, Rank, Reason};
 use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
@@ -34,11 +34,11 @@ impl Caseload {
     /// A place of what is open beside the list, or where it stands. A plan is shown for the
     /// family that it is written for.
     pub(super) fn show_beside(&mut self, place: Option<&Place>, clock: &Clock) -> Result<Screen, Trouble> {
-        if let Beside::Family(_) = self.beside {
-            let at = self.clock_beside(clock);
+        if let Pane::Family(_) = self.active {
+            let at = self.active_clock(clock);
             return match place {
-                Some(place) => self.beside_app().show(place, &at),
-                None => self.beside_app().here(&at),
+                Some(place) => self.active_app().show(place, &at),
+                None => self.active_app().here(&at),
             };
         }
         let planned = self.open_family_at(place.unwrap_or(&self.desk.place()), clock)?;
@@ -51,7 +51,7 @@ impl Caseload {
         };
         if let Some(family) = &mut family {
             let (now, zone) = present(clock);
-            family.record.settings = family.record.settings.clone().said_as(&self.desk.desk_view(now, zone)?.settings);
+            family.record.settings = family.record.settings.clone().shown_as(&self.desk.desk_view(now, zone)?.settings);
         }
         match place {
             Some(place) => self.desk.show_for(family.as_ref(), place, clock),
@@ -62,9 +62,9 @@ impl Caseload {
     pub(super) fn list(&self, clock: &Clock) -> Result<Screen, Trouble> {
         let (now, zone) = present(clock);
         let view = self.desk.desk_view(now, zone)?;
-        let (family, of_desk) = match &self.beside {
-            Beside::Family(id) => (Some(id.clone()), false),
-            Beside::Desk => (self.family_at(&self.desk.place())?, true),
+        let (family, of_desk) = match &self.active {
+            Pane::Family(id) => (Some(id.clone()), false),
+            Pane::Desk => (self.family_at(&self.desk.place())?, true),
         };
         let chosen = drawn::Chosen { family: family.as_deref(), of_desk };
         drawn::list(&view, &self.in_order(&view)?, chosen, Count::new(self.waits.len() as u32))

@@ -1,6 +1,6 @@
 //! What the caseload holds, and the present of what is open in it.
 
-use crate::app::Press;
+use crate::app::SheetRenderer;
 use crate::app::{App, Present};
 use crate::gather::reasons::Reason;
 use crate::gather::Shared;
@@ -16,7 +16,7 @@ pub(super) const DESK: &str = "desk.drawwell";
 
 /// Which pane was touched last, and where events go.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(super) enum Beside {
+pub(super) enum Pane {
     /// What the consultant keeps herself.
     Desk,
     /// A family, by its record on the desk.
@@ -38,7 +38,7 @@ pub struct Caseload {
     pub(super) key: Option<Key>,
     pub(super) opening: Opening,
     pub(super) desk: App,
-    pub(super) beside: Beside,
+    pub(super) active: Pane,
     pub(super) opened: Option<Opened>,
     /// What was found of each family, until its record or the day changes.
     pub(super) found: BTreeMap<String, Found>,
@@ -47,7 +47,7 @@ pub struct Caseload {
     /// Sealed files that wait for their passphrase, the next one first.
     pub(super) waits: VecDeque<Vec<u8>>,
     /// What sets the visit sheet, where there is one.
-    pub(super) press: Option<Press>,
+    pub(super) renderer: Option<SheetRenderer>,
     /// The name of the folder that the host watches, or empty.
     pub(super) watched: String,
 }
@@ -88,18 +88,18 @@ impl Caseload {
         self.desk.texts()
     }
 
-    pub(super) fn beside_app(&mut self) -> &mut App {
-        match (&self.beside, &mut self.opened) {
-            (Beside::Family(id), Some(opened)) if opened.id == *id => &mut opened.app,
+    pub(super) fn active_app(&mut self) -> &mut App {
+        match (&self.active, &mut self.opened) {
+            (Pane::Family(id), Some(opened)) if opened.id == *id => &mut opened.app,
             _ => &mut self.desk,
         }
     }
 
     /// The clock as it stood when the open family last shared: nothing later is known of it.
-    pub(super) fn clock_beside(&self, clock: &Clock) -> Clock {
-        let shared = match &self.beside {
-            Beside::Family(id) => self.found.get(id).and_then(|found| found.shared.clone()),
-            Beside::Desk => None,
+    pub(super) fn active_clock(&self, clock: &Clock) -> Clock {
+        let shared = match &self.active {
+            Pane::Family(id) => self.found.get(id).and_then(|found| found.shared.clone()),
+            Pane::Desk => None,
         };
         as_of(clock, shared.as_ref())
     }

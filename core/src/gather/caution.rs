@@ -2,7 +2,7 @@
 
 use super::{kit, supply, Record};
 use crate::answer::caution::{
-    body, body::Beside, comfort, comfort::SessionPain, in_order, pull, Became, Because, Births, BodySign, Caution,
+    body, body::Context, comfort, comfort::SessionPain, in_order, pull, Became, Because, Births, BodySign, Caution,
     Dealt,
 };
 use crate::guidance::{CautionRules, CautionSource};
@@ -22,7 +22,7 @@ pub(crate) fn rules(record: &Record<'_>) -> Result<CautionRules, Trouble> {
 }
 
 /// What stands now, the most urgent first.
-pub(crate) fn standing(record: &Record<'_>) -> Result<Vec<Caution>, Trouble> {
+pub(crate) fn active(record: &Record<'_>) -> Result<Vec<Caution>, Trouble> {
     let mut found = gathered(record, None)?;
     found.retain(Caution::stands);
     Ok(found)
@@ -49,7 +49,7 @@ fn gathered(record: &Record<'_>, since: Option<Instant>) -> Result<Vec<Caution>,
     let rules = rules(record)?;
     let dealt = dealt(record)?;
     let (births, signs) = (births(record)?, signs(record)?);
-    let beside = Beside { now: record.now, rules: &rules, births: &births, dealt: &dealt };
+    let beside = Context { now: record.now, rules: &rules, births: &births, dealt: &dealt };
     let mut found = body::cautions(&signs, &beside);
     found.extend(pains(record, &rules, &dealt, since)?);
     found.extend(drop(record)?.map(|caution| caution.dealt_with(&dealt)));

@@ -8,19 +8,19 @@ use crate::answer::pump::{
 use crate::guidance::KitRules;
 use crate::quantity::{Level, Quantity};
 use crate::record::check::LEEWAY;
-use crate::record::{whole, Fields, Gauge, GaugeCheck, Kind, Reading, Sides};
+use crate::record::{whole_number, Fields, Gauge, GaugeCheck, Kind, Reading, Sides};
 use crate::time::Instant;
 use crate::trouble::Trouble;
 
 /// A check with the gauge it was made with, and what each side that was read pulls at
 /// the highest level.
-pub(crate) struct Looked {
+pub(crate) struct CheckInputs {
     pub check: GaugeCheck,
     pub gauge: Option<Gauge>,
     pub pulls: Vec<(Sides, Result<Pull, NoPull>)>,
 }
 
-impl Looked {
+impl CheckInputs {
     /// A check with its gauge; `levels` is what the pump's dial has.
     pub(crate) fn at(record: &Record<'_>, check: GaugeCheck, levels: Option<Level>) -> Result<Self, Trouble> {
         let gauge = gauge_of(record, &check)?;
@@ -45,21 +45,21 @@ impl Looked {
 const MOST_CHECKS: u32 = 36;
 
 /// What one side pulls at the highest level.
-pub(crate) struct SideLook {
+pub(crate) struct SideInputs {
     pub side: Sides,
     pub pull: Result<Pull, NoPull>,
     pub judged: Option<Judged>,
 }
 
 /// A pump and its checks, in order of time.
-pub(crate) struct PumpLook {
+pub(crate) struct PumpInputs {
     pub id: String,
     pub fields: Fields,
     pub grade: Option<Grade>,
     pub levels: Option<Level>,
     pub limits: Limits,
     pub rules: KitRules,
-    pub checks: Vec<Looked>,
+    pub checks: Vec<CheckInputs>,
 }
 
 /// The gauge of a check.
@@ -90,7 +90,7 @@ fn checks_of(
     levels: Option<Level>,
     by: Instant,
     back: Back,
-) -> Result<Vec<Looked>, Trouble> {
+) -> Result<Vec<CheckInputs>, Trouble> {
     let most = match back {
         Back::Checks(most) => most,
         Back::HighestLevel => NOW,
@@ -102,7 +102,7 @@ fn checks_of(
         if check.readings.is_empty() {
             continue;
         }
-        let looked = Looked::at(record, check, levels)?;
+        let looked = CheckInputs::at(record, check, levels)?;
         let pulled = !looked.pulls.is_empty();
         found.push(looked);
         if pulled && back == Back::HighestLevel {
@@ -113,7 +113,7 @@ fn checks_of(
     Ok(found)
 }
 
-impl PumpLook {
+impl PumpInputs {
     pub(crate) fn over(record: &Record<'_>, pump: &str) -> Result<Self, Trouble> {
         Self::over_latest(record, pump, MOST_CHECKS)
     }
@@ -134,7 +134,7 @@ impl PumpLook {
             shared.complete(Kind::Pump, &mut fields);
         }
         let rules = KitRules::read(record.rules()?);
-        let levels = whole(&fields, "levels").map(Level::new);
+        let levels = whole_number(&fields, "levels").map(Level::new);
         Ok(Self {
             id: pump.to_owned(),
             grade: limits::grade(&fields),
@@ -147,29 +147,29 @@ impl PumpLook {
     }
 
     /// The latest check that was read at the highest level.
-    pub(crate) fn latest(&self) -> Option<&Looked> {
+    pub(crate) fn latest(&self) -> Option<&CheckInputs> {
         self.checks.iter().rev().find(|looked| !looked.pulls.is_empty())
     }
 
     /// What each side that was read pulls at the highest level, judged.
-    pub(crate) fn sides(&self, looked: &Looked) -> Vec<SideLook> {
+    pub(crate) fn sides(&self, looked: &CheckInputs) -> Vec<SideInputs> {
         let span = looked.gauge.and_then(|gauge| gauge.span);
         let judged = |pull: &Pull| judge(pull, &self.limits, self.rules.verdict_chance, span);
         looked
             .pulls
             .iter()
-            .map(|(side, pull)| SideLook { side: *side, pull: *pull, judged: pull.as_ref().ok().map(judged) })
+            .map(|(side, pull)| SideInputs { side: *side, pull: *pull, judged: pull.as_ref().ok().map(judged) })
             .collect()
     }
 
-    pub(crate) fn doubts(&self, looked: &Looked) -> Vec<Doubt> {
+    pub(crate) fn doubts(&self, looked: &CheckInputs) -> Vec<Doubt> {
         doubts::doubts(&looked.check, self.levels, &self.rules)
     }
 }
 
 /// What can be said of the sides together: the worst of what is sure, else that it
 /// can't be told.
-pub(crate) fn together(sides: &[SideLook]) -> Verdict {
+pub(crate) fn together(sides: &[SideInputs]) -> Verdict {
     let verdicts: Vec<Verdict> = sides.iter().map(|s| s.judged.map_or(Verdict::CannotTell, |j| j.verdict)).collect();
     let any = |wanted| verdicts.contains(&wanted);
     match () {
@@ -191,7 +191,7 @@ pub(crate) fn below_its_range(record: &Record<'_>, pump: &str) -> Result<bool, T
 /// What each side of a pump pulled at the latest check of its highest level, judged, and
 /// against what; none where the readings of that check are in doubt. The weakest first.
 pub(crate) fn latest_pulls(record: &Record<'_>, pump: &str) -> Result<Vec<(Instant, Limits, Pull, Judged)>, Trouble> {
-    let look = PumpLook::at_present(record, pump)?;
+    let look = PumpInputs::at_present(record, pump)?;
     let Some(latest) = look.latest().filter(|latest| look.doubts(latest).is_empty()) else { return Ok(Vec::new()) };
     let Some(at) = latest.check.at.as_ref().map(crate::time::Moment::instant) else { return Ok(Vec::new()) };
     let mut found: Vec<_> = look

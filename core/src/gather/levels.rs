@@ -5,7 +5,7 @@ use super::Record;
 use crate::answer::pump::levels::{LevelCurve, LevelPull};
 use crate::quantity::Level;
 use crate::record::gauge::{AtOnce, Connected, SetUp};
-use crate::record::{whole, GaugeCheck, Kind, Session, Sides};
+use crate::record::{whole_number, GaugeCheck, Kind, Session, Sides};
 use crate::time::Instant;
 use crate::trouble::Trouble;
 
@@ -24,7 +24,7 @@ fn likeness(set_up: &SetUp, sides: Sides) -> u8 {
 fn curve_of(record: &Record<'_>, session: &Session, at: Instant) -> Result<Option<LevelCurve>, Trouble> {
     let Some(pump) = session.pump.as_deref() else { return Ok(None) };
     let Some((_, fields)) = record.journal.record(pump)? else { return Ok(None) };
-    let last = whole(&fields, "levels").map(Level::new);
+    let last = whole_number(&fields, "levels").map(Level::new);
     let mut checks = Vec::new();
     for row in record.journal.naming(Kind::Check, "pump", pump, at, LOOKED_AT)? {
         let (_, fields) = record.record(&row.subject)?;

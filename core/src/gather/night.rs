@@ -2,7 +2,7 @@
 
 use super::Record;
 use crate::answer::night::gathered::{sessions_since, CHANGES_HOLD};
-use crate::answer::night::{nights_that_were, Frame, Gathered, Kept, NightThatWas};
+use crate::answer::night::{nights_that_were, Frame, Gathered, NightInputs, NightThatWas};
 use crate::guidance::NightRules;
 use crate::record::{date, FixedPoint, Kind, PlanChange, Rhythm, RHYTHM};
 use crate::time::{LocalDay, Span};
@@ -27,7 +27,7 @@ pub fn gathered(record: &Record<'_>) -> Result<Gathered, Trouble> {
     let children = journal.fields_of_kind(Kind::Child)?;
     let births: Vec<LocalDay> =
         children.iter().filter_map(|(_, fields)| date(fields, "birth")).map(LocalDay::on).collect();
-    Ok(Gathered::of(Kept {
+    Ok(Gathered::of(NightInputs {
         now,
         zone,
         start,

@@ -1,7 +1,7 @@
 //! The wells of a record, from its last weeks alone: the cost is the same after ten years.
 
 use super::Record;
-use crate::answer::refill::kept::{of_removals, LOOKS_BACK};
+use crate::answer::refill::from_removals::{of_removals, LOOKS_BACK};
 use crate::answer::refill::Refill;
 use crate::answer::supply::Calendar;
 use crate::time::{Instant, Span};

@@ -6,11 +6,11 @@ use crate::answer::supply::course::Course;
 use crate::answer::supply::intervals::{doubles, Twice};
 use crate::answer::supply::level::Level;
 use crate::answer::supply::quiet_hours::{self, ended_by, QuietHours};
-use crate::answer::supply::said::{said, Said, Turned};
 use crate::answer::supply::since::Change;
+use crate::answer::supply::summary::{summarise, Summary, Turned};
 use crate::answer::supply::watch::{self, Drop};
 use crate::answer::supply::{Calendar, DayProduction, Of, Series};
-use crate::answer::supply::{Interval, Side, Spread, Standing};
+use crate::answer::supply::{Interval, IntervalStatus, Side, Spread};
 use crate::answer::Estimate;
 use crate::guidance::{NightRules, SupplyRules};
 use crate::quantity::Production;
@@ -22,7 +22,7 @@ use crate::trouble::Trouble;
 const WATCHED_DAYS: u32 = crate::answer::supply::now::LOOKS_BACK as u32;
 
 /// What there is to say of some days.
-pub(crate) struct Look {
+pub(crate) struct SupplyInputs {
     pub(crate) rules: SupplyRules,
     /// The days of the span, the last of them yesterday.
     pub(crate) days: Vec<DayProduction>,
@@ -51,14 +51,14 @@ pub(crate) struct Look {
     pub(crate) first_days: Option<FirstDays>,
 }
 
-impl Look {
+impl SupplyInputs {
     /// What is made now, where it can be told and is no mean of days that rise.
     pub(crate) fn now(&self) -> Option<Estimate<Production>> {
         self.level.known().filter(|_| self.first_days.is_none())
     }
 
     /// The days that the level is told from, for sides and parts of the day.
-    pub(crate) fn days_told(&self) -> &[DayProduction] {
+    pub(crate) fn days_of_level(&self) -> &[DayProduction] {
         self.days_from(self.told.rests_on.from)
     }
 
@@ -85,8 +85,8 @@ impl Look {
                 (days, today, beginning.lately(record)?, ends_by_plan(record)?)
             }
         };
-        let Said { level, turned, course, along, told, changes, drop, began: began_to_go } =
-            said(&days, &lately, &rules);
+        let Summary { level, turned, course, along, told, changes, drop, began: began_to_go } =
+            summarise(&days, &lately, &rules);
         Ok(Self {
             level,
             turned,
@@ -131,11 +131,11 @@ impl Quiet {
         let over = |days: i64| record.journal.removals(record.now.minus(Span::hours(24 * days)), record.now);
         let Some(hours) = quiet_hours::quiet_hours(&over(QUIET_DAYS)?) else { return Ok(None) };
         let all = over(ANSWER_DAYS)?;
-        let ended = ended_by(hours, &all).filter(|(_, said)| *said != quiet_hours::Said::NoneIsMissed);
-        let of = |(removal, said): (&Removal, quiet_hours::Said)| Self {
+        let ended = ended_by(hours, &all).filter(|(_, said)| *said != quiet_hours::LastAnswer::NoneIsMissed);
+        let of = |(removal, said): (&Removal, quiet_hours::LastAnswer)| Self {
             hours,
             session: removal.session.clone(),
-            hide_one: said == quiet_hours::Said::OneIsMissed,
+            hide_one: said == quiet_hours::LastAnswer::OneIsMissed,
         };
         Ok(ended.map(of))
     }
@@ -251,16 +251,16 @@ const ASKS: usize = 2;
 const LEARNS: Span = Span::hours(24 * 17);
 
 /// What was answered, here or of every night, is not asked about.
-fn is_asked(record: &Record<'_>, look: &Look, interval: &Interval) -> bool {
+fn is_asked(record: &Record<'_>, look: &SupplyInputs, interval: &Interval) -> bool {
     let known = || {
         let in_quiet =
             |quiet: &Quiet| quiet.hide_one && quiet.hours.lie_between(interval.from, interval.until, record.zone);
         interval.is_answered_missing() || look.quiet.as_ref().is_some_and(in_quiet)
     };
-    match interval.standing {
-        Standing::SessionMissing => !known(),
-        Standing::AmountInDoubt => true,
-        Standing::Counts | Standing::Unknown | Standing::TooLong | Standing::Unclear => false,
+    match interval.status {
+        IntervalStatus::SessionMissing => !known(),
+        IntervalStatus::AmountInDoubt => true,
+        IntervalStatus::Counts | IntervalStatus::Unknown | IntervalStatus::TooLong | IntervalStatus::Unclear => false,
     }
 }
 
@@ -273,7 +273,7 @@ pub(crate) struct Asked {
 }
 
 impl Asked {
-    pub(crate) fn of(record: &Record<'_>, look: &Look) -> Result<Self, Trouble> {
+    pub(crate) fn of(record: &Record<'_>, look: &SupplyInputs) -> Result<Self, Trouble> {
         let now = record.now.plus(Span::milliseconds(1));
         let since = record.now.minus(ASKS_WITHIN);
         let removals = record.journal.removals(record.now.minus(LEARNS), now)?;

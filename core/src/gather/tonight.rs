@@ -11,7 +11,7 @@ use crate::time::{Instant, LocalDay};
 use crate::trouble::Trouble;
 
 /// What Tonight looks at.
-pub(crate) struct Look {
+pub(crate) struct TonightInputs {
     pub(crate) gathered: Gathered,
     pub(crate) refill: Refill,
     /// The day of a drop since which it is told.
@@ -22,7 +22,7 @@ pub(crate) struct Look {
     pub(crate) child: Option<String>,
 }
 
-impl Look {
+impl TonightInputs {
     pub(crate) fn read(record: &Record<'_>) -> Result<Self, Trouble> {
         let gathered = night::gathered(record)?;
         let calendar = Calendar { start: record.settings.day_start, zone: record.zone };

@@ -163,7 +163,8 @@ fn settled(view: &View<'_>, differences: &[Difference]) -> Result<Vec<String>, T
             continue;
         }
         let what = words.say(&format!("field-{}", one.field.replace('_', "-")));
-        let (before, after) = (said(view, kind, &one.field, &one.before)?, said(view, kind, &one.field, &one.after)?);
+        let (before, after) =
+            (render(view, kind, &one.field, &one.before)?, render(view, kind, &one.field, &one.after)?);
         lines.push(match (before, after) {
             (Some(before), Some(after)) => {
                 words.with("plan-changes", &[("what", what.into()), ("before", before.into()), ("after", after.into())])
@@ -180,7 +181,7 @@ fn settled(view: &View<'_>, differences: &[Difference]) -> Result<Vec<String>, T
 }
 
 /// A value of one of those, in words.
-fn said(view: &View<'_>, kind: Kind, field: &str, value: &Value) -> Result<Option<String>, Trouble> {
+fn render(view: &View<'_>, kind: Kind, field: &str, value: &Value) -> Result<Option<String>, Trouble> {
     let words = view.words();
     if kind == Kind::Rules {
         let Some(rule) = Rules::named(field) else { return Ok(None) };

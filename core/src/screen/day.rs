@@ -3,7 +3,7 @@
 use super::shapes::{
     Action, DayBar, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick, Weight,
 };
-use super::{signs_said, strip, View};
+use super::{signs_text, strip, View};
 use crate::gather::amount_scale::AmountScale;
 use crate::journal::DayRollup;
 use crate::quantity::{Entered, Quantity, Volume};
@@ -185,8 +185,8 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             (way.unwrap_or_else(|| words.say("kind-feed")), milk, words.amount(amount.as_ref()), None)
         }
         Kind::Sign => {
-            let said = signs_said::of(view, fields)?.lines(view, true).join("\n");
-            (words.say("kind-sign"), said, signs_said::temperature(view, fields), None)
+            let said = signs_text::of(view, fields)?.lines(view, true).join("\n");
+            (words.say("kind-sign"), said, signs_text::temperature(view, fields), None)
         }
         Kind::CautionDealt => (view.name_of(kind, fields), dealt(view, fields), String::new(), None),
         Kind::Weight => {
@@ -254,9 +254,9 @@ pub(super) fn shares_side(view: &View<'_>, one: &Row, other: &Row) -> bool {
     }
 }
 
-type Told = (String, String, String, Option<super::shapes::Strip>);
+type RowParts = (String, String, String, Option<super::shapes::Strip>);
 
-fn session_row(view: &View<'_>, row: &Row, fields: &Fields) -> Result<Told, Trouble> {
+fn session_row(view: &View<'_>, row: &Row, fields: &Fields) -> Result<RowParts, Trouble> {
     let words = view.words();
     let session = Session::read(&row.subject, fields);
     let method = words.say(&format!("choice-method-{}", session.method.as_deref().unwrap_or("unsaid")));

@@ -8,8 +8,8 @@ use crate::answer::pump::levels::LevelPull;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::Level;
 use crate::record::kinds::DESK_RULES;
-use crate::record::mark::Does;
-use crate::record::{flag, moment, text, whole, Fields, Kind, Session, MARKS};
+use crate::record::mark::MarkKind;
+use crate::record::{flag, moment, text, whole_number, Fields, Kind, Session, MARKS};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
@@ -66,7 +66,7 @@ fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]
         }
-        (_, false) => vec![Action::new("take-out", words.say("take-out"), Event::TakeOut { id: id.to_owned() })
+        (_, false) => vec![Action::new("take-out", words.say("take-out"), Event::Remove { id: id.to_owned() })
             .detail(words.say("take-out-detail"))
             .sign(Sign::Out)
             .weight(Weight::Careful)],
@@ -184,11 +184,11 @@ fn say_levels(
     key: &str,
     rows: &mut [FieldRow],
 ) -> Result<(), Trouble> {
-    let Some(level) = whole(fields, key).map(Level::new) else { return Ok(()) };
+    let Some(level) = whole_number(fields, key).map(Level::new) else { return Ok(()) };
     let at = session.started.as_ref().map_or(view.now, |m| m.instant());
     let pull = level_in_vacuum(view, session, at)?(level);
     for row in rows {
-        row.hint = pull.map(|pull| kit::level_said(view, &pull)).unwrap_or_default();
+        row.hint = pull.map(|pull| kit::level_text(view, &pull)).unwrap_or_default();
     }
     Ok(())
 }
@@ -233,12 +233,14 @@ fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
         .marks
         .iter()
         .map(|(field, mark)| {
-            let what = match &mark.does {
-                Does::Phase(phase) => words.say(&format!("phase-{}", phase.name())),
-                Does::Letdown => words.say("mark-letdown"),
-                Does::Pain { score: Some(score) } => words.with("mark-pain-score", &[("score", score.get().into())]),
-                Does::Pain { score: None } => words.say("mark-pain"),
-                Does::Setting { .. } => setting(view, &mark.does, &pulls),
+            let what = match &mark.kind {
+                MarkKind::Phase(phase) => words.say(&format!("phase-{}", phase.name())),
+                MarkKind::Letdown => words.say("mark-letdown"),
+                MarkKind::Pain { score: Some(score) } => {
+                    words.with("mark-pain-score", &[("score", score.get().into())])
+                }
+                MarkKind::Pain { score: None } => words.say("mark-pain"),
+                MarkKind::Setting { .. } => setting(view, &mark.kind, &pulls),
             };
             let what = match &mark.side {
                 Some(side) => words.with(
@@ -289,13 +291,13 @@ fn step(view: &View<'_>, session: &Session, field: &str, what: &str, key: &str, 
     .sign(if steps < 0 { Sign::Softer } else { Sign::Stronger })
 }
 
-fn setting(view: &View<'_>, does: &Does, pulls: &impl Fn(Level) -> Option<LevelPull>) -> String {
+fn setting(view: &View<'_>, kind: &MarkKind, pulls: &impl Fn(Level) -> Option<LevelPull>) -> String {
     let words = view.words();
-    let Does::Setting { level, vacuum, cycles, for_discomfort, carried } = does else { return String::new() };
+    let MarkKind::Setting { level, vacuum, cycles, for_discomfort, carried } = kind else { return String::new() };
     let mut parts = Vec::new();
     if let Some(level) = level {
         parts.push(words.with("setting-level", &[("level", level.get().into())]));
-        parts.extend(pulls(*level).map(|pull| kit::level_said(view, &pull)));
+        parts.extend(pulls(*level).map(|pull| kit::level_text(view, &pull)));
     }
     if let Some(vacuum) = vacuum {
         parts.push(words.entered(vacuum, view.settings.vacuum));

@@ -32,7 +32,7 @@ fn settings(view: &View<'_>) -> ListGroup {
         ],
     );
     let open = |id: &str| Event::Go { place: Place::Entry { id: id.to_owned() } };
-    let told = |key: &str, detail: String| view.told_row(words.say(key), detail);
+    let told = |key: &str, detail: String| view.text_row(words.say(key), detail);
     ListGroup {
         key: "settings".to_owned(),
         title: words.say("group-settings"),
@@ -47,7 +47,7 @@ fn settings(view: &View<'_>) -> ListGroup {
 
 fn record(view: &View<'_>) -> ListGroup {
     let words = view.words();
-    let fact = |key: &str, detail: String| view.told_row(words.say(key), detail);
+    let fact = |key: &str, detail: String| view.text_row(words.say(key), detail);
     let backup = match view.journal.last_backup() {
         Some(at) => words.with("backup-made", &[("span", words.span(view.now.since(at)).into())]),
         None => words.say("backup-none"),
@@ -87,8 +87,8 @@ fn about(view: &View<'_>) -> ListGroup {
         key: "about".to_owned(),
         title: words.say("group-about"),
         rows: vec![
-            view.told_row(words.say("about-care"), words.say("about-care-detail")),
-            view.told_row(
+            view.text_row(words.say("about-care"), words.say("about-care-detail")),
+            view.text_row(
                 words.say("about-zones"),
                 words.with("about-zones-detail", &[("release", zone_data().into())]),
             ),

@@ -9,7 +9,7 @@ use crate::quantity::{
     AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Entered, Length, LengthUnit, Mass, Quantity, Speed,
     SpeedUnit, Temperature, Vacuum, Volume,
 };
-use crate::record::{vacuum_unit, Amount, Fields, Kind, Sizes, Spec, Takes, DATE_OF};
+use crate::record::{vacuum_unit, Amount, FieldSpec, FieldType, Fields, Kind, Sizes, DATE_OF};
 use crate::time::Moment;
 use crate::trouble::Trouble;
 
@@ -18,34 +18,34 @@ pub(super) fn rows(
     view: &View<'_>,
     id: &str,
     kind: Kind,
-    spec: &Spec,
+    spec: &FieldSpec,
     fields: &Fields,
 ) -> Result<Vec<FieldRow>, Trouble> {
     let row = Row { view, id, kind, spec, value: fields.get(spec.key) };
     let vacuum = vacuum_unit(&view.settings, kind, fields);
-    Ok(match spec.takes {
-        Takes::Moment => row.moment(),
-        Takes::Choice(words) => vec![row.choice(words)],
-        Takes::Flag => vec![row.flag()],
-        Takes::Amount => vec![row.amount()],
-        Takes::Refers(to) => row.reference(to)?,
-        Takes::Text { most } => vec![row.text(if most > 200 { FieldKind::LongText } else { FieldKind::Text })],
-        Takes::Zone | Takes::Phone => vec![row.text(FieldKind::Text)],
-        Takes::Date => vec![row.date()],
-        Takes::Whole { .. } => vec![row.whole()],
-        Takes::Span { .. } => vec![row.span()],
-        Takes::ClockTime => vec![row.clock_time()],
-        Takes::Number { .. } => vec![row.number()],
-        Takes::Volume { .. } => vec![row.quantity::<Volume>(view.settings.volume)],
-        Takes::Vacuum { .. } => vec![row.quantity::<Vacuum>(vacuum)],
-        Takes::Speed { .. } => vec![row.quantity::<Speed>(SpeedUnit::PerMinute)],
-        Takes::AirPressure { .. } => vec![row.quantity::<AirPressure>(AirPressureUnit::Hectopascal)],
-        Takes::Altitude { .. } => vec![row.quantity::<Altitude>(AltitudeUnit::Meter)],
-        Takes::Sizes { .. } => vec![row.sizes()],
-        Takes::Findings => Vec::new(),
-        Takes::Length { .. } => vec![row.quantity::<Length>(LengthUnit::Millimeter)],
-        Takes::Mass { .. } => vec![row.quantity::<Mass>(view.settings.mass)],
-        Takes::Temperature { .. } => vec![row.quantity::<Temperature>(view.settings.temperature)],
+    Ok(match spec.field_type {
+        FieldType::Moment => row.moment(),
+        FieldType::Choice(words) => vec![row.choice(words)],
+        FieldType::Flag => vec![row.flag()],
+        FieldType::Amount => vec![row.amount()],
+        FieldType::Refers(to) => row.reference(to)?,
+        FieldType::Text { most } => vec![row.text(if most > 200 { FieldKind::LongText } else { FieldKind::Text })],
+        FieldType::Zone | FieldType::Phone => vec![row.text(FieldKind::Text)],
+        FieldType::Date => vec![row.date()],
+        FieldType::Whole { .. } => vec![row.whole()],
+        FieldType::Span { .. } => vec![row.span()],
+        FieldType::ClockTime => vec![row.clock_time()],
+        FieldType::Number { .. } => vec![row.number()],
+        FieldType::Volume { .. } => vec![row.quantity::<Volume>(view.settings.volume)],
+        FieldType::Vacuum { .. } => vec![row.quantity::<Vacuum>(vacuum)],
+        FieldType::Speed { .. } => vec![row.quantity::<Speed>(SpeedUnit::PerMinute)],
+        FieldType::AirPressure { .. } => vec![row.quantity::<AirPressure>(AirPressureUnit::Hectopascal)],
+        FieldType::Altitude { .. } => vec![row.quantity::<Altitude>(AltitudeUnit::Meter)],
+        FieldType::Sizes { .. } => vec![row.sizes()],
+        FieldType::Findings => Vec::new(),
+        FieldType::Length { .. } => vec![row.quantity::<Length>(LengthUnit::Millimeter)],
+        FieldType::Mass { .. } => vec![row.quantity::<Mass>(view.settings.mass)],
+        FieldType::Temperature { .. } => vec![row.quantity::<Temperature>(view.settings.temperature)],
     })
 }
 
@@ -53,7 +53,7 @@ struct Row<'r, 'v> {
     view: &'r View<'v>,
     id: &'r str,
     kind: Kind,
-    spec: &'r Spec,
+    spec: &'r FieldSpec,
     value: Option<&'r Value>,
 }
 

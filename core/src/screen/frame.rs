@@ -1,6 +1,6 @@
 //! What stands around every screen.
 
-use super::shapes::{Action, Event, Frame, Hand, Look, Notice, Palette, Place, Screen, Sign, Tone, Weight};
+use super::shapes::{Action, Appearance, Event, Frame, Hand, Notice, Palette, Place, Screen, Sign, Tone, Weight};
 use super::tab::Tab;
 use super::View;
 use crate::record::{Rhythm, RHYTHM};
@@ -34,7 +34,7 @@ impl View<'_> {
             undo,
             redo,
             notices: self.standing_notices(place)?,
-            look: Look {
+            look: Appearance {
                 hand: if self.settings.hand == "left" { Hand::Left } else { Hand::Right },
                 palette: match self.settings.palette.as_str() {
                     "light" => Palette::Light,
@@ -99,7 +99,7 @@ impl View<'_> {
                     .weight(Weight::Quiet)],
             });
         }
-        for said in self.said {
+        for said in self.messages {
             let needs: Vec<_> = said.needs.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
             let text = words.with(said.key, &needs);
             notices.push(Notice {

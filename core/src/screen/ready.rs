@@ -2,7 +2,7 @@
 
 use super::shapes::{Action, ChoiceRow, Column, Event, Notice, Part, Place, ReadyScreen, Screen, Sign, Tone, Weight};
 use super::View;
-use crate::gather::set_up::SetUp;
+use crate::gather::next_session::SetUp;
 use crate::record::choices::{METHODS, SIDES};
 use crate::record::{Kind, Session};
 use crate::time::{Instant, Span};

@@ -23,7 +23,7 @@ fn ask(view: &View<'_>) -> Result<Screen, Trouble> {
 /// The line that says how the record lies here, and opens the page.
 pub(super) fn row(view: &View<'_>) -> ListRow {
     let words = view.words();
-    let told = view.told_row(words.say("sealed"), words.say(&format!("sealed-detail-{}", state(view))));
+    let told = view.text_row(words.say("sealed"), words.say(&format!("sealed-detail-{}", state(view))));
     told.opens("open-recovery", Event::Go { place: Place::Recovery })
 }
 

@@ -5,8 +5,8 @@ use super::{kit, strip, View};
 use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
-use crate::record::mark::{Does, Phase};
-use crate::record::{moment, whole, Session};
+use crate::record::mark::{MarkKind, Phase};
+use crate::record::{moment, whole_number, Session};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
 
@@ -40,7 +40,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         frame.notices.push(ask_when_ended(view, &session, started.instant())?);
     }
     let levels = match session.pump.as_deref() {
-        Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole(&f, "levels")),
+        Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole_number(&f, "levels")),
         None => None,
     };
     let phase = session.phase_at(view.now);
@@ -154,7 +154,7 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
         dial.label = words.with("dial-vacuum-about", &[("value", words.vacuum(pull.vacuum.value).into())]);
         let said = words.with(
             "dial-vacuum-about-spoken",
-            &[("level", pull.level.get().into()), ("said", kit::level_said(view, &pull).into())],
+            &[("level", pull.level.get().into()), ("said", kit::level_text(view, &pull).into())],
         );
         dial.spoken = said;
     }
@@ -163,8 +163,8 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
 
 fn pain(view: &View<'_>, session: &Session) -> Option<ChoiceRow> {
     let words = view.words();
-    let (field, mark) = session.last_mark(|does| matches!(does, Does::Pain { .. }))?;
-    let Does::Pain { score: None } = mark.does else { return None };
+    let (field, mark) = session.last_mark(|kind| matches!(kind, MarkKind::Pain { .. }))?;
+    let MarkKind::Pain { score: None } = mark.kind else { return None };
     if view.now.since(mark.at.instant()) > ASKS_HOW_MUCH {
         return None;
     }

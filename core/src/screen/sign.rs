@@ -2,14 +2,15 @@
 
 use super::shapes::{Action, Event, FieldGroup, FieldKind, FieldRow};
 use super::View;
-use crate::record::{flag, Fields, Kind, Spec, Takes};
+use crate::record::{flag, FieldSpec, FieldType, Fields, Kind};
 
 /// The order of its groups: what cannot wait, then what is measured and seen; when it was is right as it stands.
 const ORDER: &[&str] = &["at-once", "body", "breast", "when", "note"];
 
 /// The groups of a sign's form: flags gathered into one row of answers, and the rest in its order.
 pub(super) fn arranged(view: &View<'_>, id: &str, fields: &Fields, mut groups: Vec<FieldGroup>) -> Vec<FieldGroup> {
-    let flags: Vec<&Spec> = Kind::Sign.fields().iter().filter(|spec| matches!(spec.takes, Takes::Flag)).collect();
+    let flags: Vec<&FieldSpec> =
+        Kind::Sign.fields().iter().filter(|spec| matches!(spec.field_type, FieldType::Flag)).collect();
     for group in &mut groups {
         group.rows.retain(|row| !flags.iter().any(|spec| spec.key == row.field));
     }
@@ -23,10 +24,10 @@ pub(super) fn arranged(view: &View<'_>, id: &str, fields: &Fields, mut groups: V
 }
 
 /// Each flag an answer of its own; a second tap makes it say nothing again.
-fn row(view: &View<'_>, id: &str, fields: &Fields, flags: &[&Spec]) -> FieldRow {
+fn row(view: &View<'_>, id: &str, fields: &Fields, flags: &[&FieldSpec]) -> FieldRow {
     let words = view.words();
     let label = words.say("field-at-once");
-    let name = |spec: &Spec| words.say(&format!("field-{}", spec.key.replace('_', "-")));
+    let name = |spec: &FieldSpec| words.say(&format!("field-{}", spec.key.replace('_', "-")));
     let options: Vec<Action> = flags
         .iter()
         .map(|spec| {

@@ -4,7 +4,7 @@
 use super::shapes::{Band, Notch, PainMark, Phase as ShownPhase, StepPoint, Strip, Tick};
 use super::View;
 use crate::quantity::{Quantity, SpeedUnit};
-use crate::record::mark::{Does, Phase};
+use crate::record::mark::{MarkKind, Phase};
 use crate::record::Session;
 use crate::time::{Instant, Span};
 
@@ -37,7 +37,7 @@ pub(super) fn draw(view: &View<'_>, session: &Session, now: Instant) -> Strip {
         notches: session
             .marks
             .iter()
-            .filter(|(_, m)| m.does == Does::Letdown)
+            .filter(|(_, m)| m.kind == MarkKind::Letdown)
             .map(|(_, m)| Notch { at: at(m.at.instant()), label: words.running(m.at.instant().since(from)) })
             .collect(),
         vacuum: vacuum(view, session, &at),
@@ -87,20 +87,20 @@ fn step_label(view: &View<'_>, figure: String, carried: bool) -> String {
 fn vacuum(view: &View<'_>, session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec<StepPoint> {
     let mut highest = LEVELS;
     for (_, mark) in &session.marks {
-        if let Does::Setting { level: Some(level), .. } = &mark.does {
+        if let MarkKind::Setting { level: Some(level), .. } = &mark.kind {
             highest = highest.max(level.get() as f32);
         }
     }
     session
         .marks
         .iter()
-        .filter_map(|(_, mark)| match &mark.does {
-            Does::Setting { level: Some(level), carried, .. } => Some(StepPoint {
+        .filter_map(|(_, mark)| match &mark.kind {
+            MarkKind::Setting { level: Some(level), carried, .. } => Some(StepPoint {
                 at: at(mark.at.instant()),
                 height: level.get() as f32 / highest,
                 label: step_label(view, level.get().to_string(), *carried),
             }),
-            Does::Setting { vacuum: Some(vacuum), carried, .. } => Some(StepPoint {
+            MarkKind::Setting { vacuum: Some(vacuum), carried, .. } => Some(StepPoint {
                 at: at(mark.at.instant()),
                 height: (vacuum.quantity().canonical() / 400.0).clamp(0.0, 1.0) as f32,
                 label: step_label(view, vacuum.typed().to_owned(), *carried),
@@ -114,8 +114,8 @@ fn cycles(view: &View<'_>, session: &Session, at: &dyn Fn(Instant) -> f32) -> Ve
     session
         .marks
         .iter()
-        .filter_map(|(_, mark)| match &mark.does {
-            Does::Setting { cycles: Some(cycles), carried, .. } => {
+        .filter_map(|(_, mark)| match &mark.kind {
+            MarkKind::Setting { cycles: Some(cycles), carried, .. } => {
                 let share = (cycles.quantity().canonical() - CYCLES.0) / (CYCLES.1 - CYCLES.0);
                 Some(StepPoint {
                     at: at(mark.at.instant()),
@@ -133,14 +133,14 @@ fn pains(view: &View<'_>, session: &Session, at: &dyn Fn(Instant) -> f32) -> Vec
     session
         .marks
         .iter()
-        .filter_map(|(_, mark)| match &mark.does {
-            Does::Pain { score } => Some(PainMark {
+        .filter_map(|(_, mark)| match &mark.kind {
+            MarkKind::Pain { score } => Some(PainMark {
                 at: at(mark.at.instant()),
                 height: score.map(|s| s.get() as f32 / 10.0),
                 turned_down: false,
                 label: score.map_or_else(|| words.say("pain-unsaid"), |s| s.get().to_string()),
             }),
-            Does::Setting { for_discomfort: true, .. } => Some(PainMark {
+            MarkKind::Setting { for_discomfort: true, .. } => Some(PainMark {
                 at: at(mark.at.instant()),
                 height: None,
                 turned_down: true,
@@ -183,12 +183,12 @@ fn spoken(view: &View<'_>, session: &Session, from: Instant, end: Instant) -> St
         0 => parts.push(words.say("strip-spoken-no-letdown")),
         count => parts.push(words.with("strip-spoken-letdowns", &[("count", count.into())])),
     }
-    let hurts = session.marks.iter().filter(|(_, m)| matches!(m.does, Does::Pain { .. })).count();
+    let hurts = session.marks.iter().filter(|(_, m)| matches!(m.kind, MarkKind::Pain { .. })).count();
     if hurts > 0 {
         parts.push(words.with("strip-spoken-pains", &[("count", (hurts as i64).into())]));
     }
     let down =
-        session.marks.iter().filter(|(_, m)| matches!(m.does, Does::Setting { for_discomfort: true, .. })).count();
+        session.marks.iter().filter(|(_, m)| matches!(m.kind, MarkKind::Setting { for_discomfort: true, .. })).count();
     if down > 0 {
         parts.push(words.with("strip-spoken-turned-down", &[("count", (down as i64).into())]));
     }

@@ -2,7 +2,7 @@
 
 use std::ops::Deref;
 
-use super::said::Said;
+use super::message::Message;
 use super::shapes::ListRow;
 use super::Words;
 use crate::answer::caution::Caution;
@@ -23,7 +23,7 @@ pub struct View<'a> {
     /// Whether this is the invented family's record.
     pub look_around: bool,
     /// What was said after the last event, if anything.
-    pub said: &'a [Said],
+    pub messages: &'a [Message],
     /// What came of the last file, if one was brought in.
     pub report: Option<&'a Report>,
     /// How the host can call.
@@ -74,7 +74,7 @@ impl<'a> View<'a> {
             texts,
             cautions: Vec::new(),
             look_around: false,
-            said: &[],
+            messages: &[],
             report: None,
             alarms: AlarmsAre::default(),
             asked: None,
@@ -98,7 +98,7 @@ impl<'a> View<'a> {
     }
 
     /// A row that tells and opens nothing.
-    pub(super) fn told_row(&self, title: String, detail: String) -> ListRow {
+    pub(super) fn text_row(&self, title: String, detail: String) -> ListRow {
         let spoken =
             self.words().with("row-spoken", &[("title", title.clone().into()), ("detail", detail.clone().into())]);
         ListRow { title, detail, aside: String::new(), spoken, open: None }

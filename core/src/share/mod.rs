@@ -7,8 +7,8 @@
 pub mod calendar;
 pub mod exchange;
 pub mod family_file;
+pub mod file_kind;
 pub mod health_record;
-pub mod incoming;
 pub mod names;
 pub mod parts;
 pub mod plan;

@@ -34,7 +34,7 @@ mod on_unix {
         let mut person = person();
         note(&mut person, "Left is back.");
         let clock = person.clock().clone();
-        person.app().unwrap().tend(&clock).unwrap();
+        person.app().unwrap().maintain(&clock).unwrap();
         let folder = person.path().parent().unwrap().to_owned();
         assert!(names(&folder).len() >= 3, "{:?}", names(&folder));
         for name in names(&folder) {
@@ -143,7 +143,7 @@ fn after_erasing_nothing_of_the_record_is_in_the_folder() {
     for hours in [1, 8, 16] {
         person.wait(Span::hours(hours)).unwrap();
         let clock = person.clock().clone();
-        person.app().unwrap().tend(&clock).unwrap();
+        person.app().unwrap().maintain(&clock).unwrap();
     }
     for beside in [".damaged-1", ".damaged-1-wal", "-journal"] {
         std::fs::write(format!("{}{beside}", person.path().display()), b"Nobody shall read this.").unwrap();

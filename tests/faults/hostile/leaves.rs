@@ -45,7 +45,7 @@ fn overwritten_and_taken_out_words_are_not_in_the_sealed_file_and_the_fold_is_th
     note(&mut person, "Nobody shall read this.");
     let second = last_note(&mut person);
     let between = shared(&mut person, &keys);
-    person.send(Event::TakeOut { id: second.clone() }).unwrap();
+    person.send(Event::Remove { id: second.clone() }).unwrap();
     let after = shared(&mut person, &keys);
     assert!(between.contains("Tired.") && !between.contains("He shouts at me."));
     assert!(!after.contains("He shouts at me.") && !after.contains("Nobody shall read this."), "{after}");

@@ -173,10 +173,10 @@ fn so_many_files_wait_for_their_passphrase_at_a_desk_and_no_more() {
     let mut desk = drawwell_tests::visiting::Desk::beside(&person()).unwrap();
     let clock = desk.clock.clone();
     for _ in 0..limits::WAITING {
-        desk.caseload.take_in(&mut file.as_slice(), &clock).unwrap();
+        desk.caseload.import_quietly(&mut file.as_slice(), &clock).unwrap();
     }
-    assert_eq!(desk.caseload.take_in(&mut file.as_slice(), &clock).unwrap_err().key, "sealed-too-many-wait");
-    assert_eq!(desk.bring_in(&file).unwrap_err().key, "sealed-too-many-wait");
+    assert_eq!(desk.caseload.import_quietly(&mut file.as_slice(), &clock).unwrap_err().key, "sealed-too-many-wait");
+    assert_eq!(desk.import_file(&file).unwrap_err().key, "sealed-too-many-wait");
 }
 
 #[test]

@@ -55,7 +55,7 @@ fn a_card_of_before_is_compared_once_and_then_her_plans_of_before_come_in() {
     let (mut person, _folder) = phone();
     let consultant = person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned();
     let waits = std::fs::read(fixture("not-taken.drawwell-plan")).unwrap();
-    assert_eq!(person.bring_in(&waits).unwrap_err().key, "plan-not-compared");
+    assert_eq!(person.import_file(&waits).unwrap_err().key, "plan-not-compared");
     assert_eq!(
         takes(&mut person, Event::Export { what: Export::SealedFor { consultant: consultant.clone() } })
             .unwrap_err()
@@ -64,10 +64,10 @@ fn a_card_of_before_is_compared_once_and_then_her_plans_of_before_come_in() {
     );
     person.send(Event::TakeCardIn { card: std::fs::read_to_string(fixture("card.txt")).unwrap() }).unwrap();
     person.press("words-same").unwrap();
-    person.bring_in(&waits).unwrap();
+    person.import_file(&waits).unwrap();
     assert!(page(&person).contains("You are doing well."));
     let record = person.record().unwrap();
-    person.bring_in(&std::fs::read(fixture("taken.drawwell-plan")).unwrap()).unwrap();
+    person.import_file(&std::fs::read(fixture("taken.drawwell-plan")).unwrap()).unwrap();
     assert_eq!(person.record().unwrap(), record, "the one that is here says nothing new");
     takes(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
 }
@@ -78,13 +78,13 @@ fn a_card_of_before_is_compared_once_and_then_her_plans_of_before_come_in() {
 fn a_desk_of_before_takes_the_family_s_signed_file_and_pins_its_key() {
     let (mut desk, clock, folder) = desk();
     let old = std::fs::read(fixture("shared.drawwell-family")).unwrap();
-    assert_eq!(desk.bring_in(&mut old.as_slice(), &clock).unwrap_err().key, "family-file-unsigned");
+    assert_eq!(desk.import_file(&mut old.as_slice(), &clock).unwrap_err().key, "family-file-unsigned");
     let (mut person, _phone) = phone();
     person.send(Event::TakeCardIn { card: std::fs::read_to_string(fixture("card.txt")).unwrap() }).unwrap();
     person.press("words-same").unwrap();
     let consultant = person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned();
     let file = takes(&mut person, Event::Export { what: Export::SealedFor { consultant } }).unwrap();
-    desk.bring_in(&mut file.as_slice(), &clock).unwrap();
+    desk.import_file(&mut file.as_slice(), &clock).unwrap();
     drop(desk);
     let journal = Journal::open(&folder.path().join("desk.drawwell"), "desk", NOW).unwrap().journal;
     let (_, case) = journal.fields_of_kind(drawwell_core::record::Kind::CaseFamily).unwrap().remove(0);
@@ -109,6 +109,6 @@ fn a_plan_that_was_sent_before_is_followed_by_its_correction() {
     let mut file = Vec::new();
     desk.export(what, &mut file, &clock).unwrap();
     person.wait(Span::hours(2)).unwrap();
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     assert!(page(&person).contains("Rest."), "{}", page(&person));
 }

@@ -23,14 +23,14 @@ fn a_stranger_who_knows_the_family_changes_nothing_on_its_phone() {
     let changes =
         [change("x", 1, "rules", "breast_fever", json!(41.0)), change("x", 2, "rhythm", "sessions_a_day", json!(2))];
     let his = OwnKeys::make().unwrap();
-    assert_eq!(person.bring_in(&signed_by(&his, &family, &changes)).unwrap_err().key, "family-file-stranger");
+    assert_eq!(person.import_file(&signed_by(&his, &family, &changes)).unwrap_err().key, "family-file-stranger");
     let unsigned = text_of(&family, MADE, None, &changes);
     let sealed = |text: &[u8]| {
         let to = keys_of(&person).sealing_key().unwrap();
         drawwell_core::share::sealed::seal(text, &drawwell_core::share::sealed::SealFor::Keys(vec![to])).unwrap()
     };
     let file = sealed(unsigned.as_bytes());
-    assert_eq!(person.bring_in(&file).unwrap_err().key, "family-file-unsigned");
+    assert_eq!(person.import_file(&file).unwrap_err().key, "family-file-unsigned");
     assert_eq!(person.record().unwrap(), record);
 }
 
@@ -75,7 +75,7 @@ fn no_consultant_comes_in_with_a_record() {
         change("other", 4, "n", "kind", json!("note")),
     ];
     let file = signed_by(&keys_of(&person), &family_of(&mut person), &changes);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     assert_eq!(person.only("consultant").unwrap(), consultant);
 }
 
@@ -88,12 +88,12 @@ fn a_phone_is_the_family_s_own_once_its_card_was_compared() {
         |id: &str| Event::EnterSecret { id: id.into(), secret: Secret { words: "otter plum kite anchor".into() } };
     let file = takes(&mut one, typed("seal-passphrase")).unwrap();
     let mut two = Person::at("2026-05-25T04:10:00+02:00", "Europe/Berlin").unwrap();
-    two.bring_in(&file).unwrap();
+    two.import_file(&file).unwrap();
     two.send(typed("open-passphrase")).unwrap();
     note(&mut two, "From two.");
     let back = takes(&mut two, typed("seal-passphrase")).unwrap();
     one.wait(drawwell_core::time::Span::minutes(10)).unwrap();
-    one.bring_in(&back).unwrap();
+    one.import_file(&back).unwrap();
     assert_eq!(one.send(typed("open-passphrase")).unwrap_err().key, "family-file-stranger");
     two.send(Event::Go { place: Place::OwnCard }).unwrap();
     let said = two.reads().unwrap();
@@ -101,7 +101,7 @@ fn a_phone_is_the_family_s_own_once_its_card_was_compared() {
     assert!(said.contains(&Card::read(&line).unwrap().words().join(" ")));
     one.send(Event::TakeCardIn { card: line }).unwrap();
     one.press("words-same").unwrap();
-    one.bring_in(&back).unwrap();
+    one.import_file(&back).unwrap();
     one.send(typed("open-passphrase")).unwrap();
     one.press("take-asked").unwrap();
     assert!(one.record().unwrap().contains("From two."));

@@ -27,7 +27,7 @@ fn used() -> Person {
 fn it_brings_no_consultant_no_plan_and_nothing_that_is_the_record_s_own() {
     let mut person = used();
     let settings = person.only("settings").unwrap();
-    person.bring_in(BY_A_STRANGER.as_bytes()).unwrap();
+    person.import_file(BY_A_STRANGER.as_bytes()).unwrap();
     let record = person.record().unwrap();
     for left in ["c-1", "plan-x", "plan-x-1", "theirs-1", "calendar"] {
         assert!(!record.contains(left), "{left}");
@@ -52,7 +52,7 @@ fn rules_whom_to_call_the_rhythm_and_cautions_dealt_with_come_after_a_question_t
     }
     person.press("leave-asked").unwrap();
     assert_eq!(person.record().unwrap(), record);
-    person.bring_in(BY_A_STRANGER.as_bytes()).unwrap();
+    person.import_file(BY_A_STRANGER.as_bytes()).unwrap();
     assert!(person.record().unwrap().contains("A note."));
     person.send(Event::Undo).unwrap();
     // Both are there, and say nothing.
@@ -73,7 +73,7 @@ fn into_an_empty_record_it_comes_whole_but_for_what_was_compared() {
     let copy = used().record().unwrap();
     assert!(copy.contains("\"compared\""));
     let mut new = Person::at("2026-05-26T04:06:00+02:00", "Europe/Berlin").unwrap();
-    new.bring_in(copy.as_bytes()).unwrap();
+    new.import_file(copy.as_bytes()).unwrap();
     assert_eq!(new.only("settings").unwrap()["family"].as_str(), used().only("settings").unwrap()["family"].as_str());
     assert!(new.only("consultant").unwrap().get("compared").is_none());
     // And once more says nothing new.

@@ -37,12 +37,12 @@ fn waits(person: &mut Person) {
 fn a_corrected_plan_takes_the_place_of_what_was_not_answered() {
     let (mut person, mut desk) = acquainted();
     let (plan, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     assert!(page(&person).contains("level 9"));
     waits(&mut person);
-    person.bring_in(&corrected(&mut desk, &plan, "4")).unwrap();
+    person.import_file(&corrected(&mut desk, &plan, "4")).unwrap();
     assert!(page(&person).contains("level 4") && !page(&person).contains("level 9"));
-    assert_eq!(person.bring_in(&file).unwrap_err().key, "plan-older");
+    assert_eq!(person.import_file(&file).unwrap_err().key, "plan-older");
     person.send(Event::Undo).unwrap();
     assert!(page(&person).contains("level 9"), "one act, which undo takes back");
 }
@@ -51,10 +51,10 @@ fn a_corrected_plan_takes_the_place_of_what_was_not_answered() {
 fn what_was_answered_and_is_another_now_is_asked_again_beside_what_it_was() {
     let (mut person, mut desk) = acquainted();
     let (plan, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     person.press("plan-accept-all").unwrap();
     waits(&mut person);
-    person.bring_in(&corrected(&mut desk, &plan, "4")).unwrap();
+    person.import_file(&corrected(&mut desk, &plan, "4")).unwrap();
     let said = page(&person);
     assert!(said.contains("You had accepted: Heron \u{b7} level 9") && said.contains("Heron \u{b7} level 4"), "{said}");
     assert_eq!(said.matches("You accepted this.").count(), 1, "the aim stays answered: {said}");
@@ -69,7 +69,7 @@ fn a_plan_dated_more_than_a_day_ahead_is_refused_and_one_that_is_here_locks_noth
         let (mut person, mut desk) = acquainted();
         desk.clock.unix_milliseconds += ahead.in_milliseconds();
         let (_, file) = plan_of(&mut desk, NINE);
-        assert_eq!(person.bring_in(&file).err().map(|why| why.key), refused.then_some("plan-ahead"));
+        assert_eq!(person.import_file(&file).err().map(|why| why.key), refused.then_some("plan-ahead"));
     }
     let (mut person, mut desk) = acquainted();
     let century = Span::hours(24 * 365 * 174);
@@ -77,11 +77,11 @@ fn a_plan_dated_more_than_a_day_ahead_is_refused_and_one_that_is_here_locks_noth
     desk.clock.unix_milliseconds += century.in_milliseconds();
     let (_, file) = plan_of(&mut desk, NINE);
     person.wait(century).unwrap();
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     person.wait(Span::milliseconds(now.since(person.now()).in_milliseconds())).unwrap();
     desk.clock = person.clock().clone();
     let (_, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
 }
 
 #[test]
@@ -93,7 +93,7 @@ fn the_name_shown_is_the_card_s_and_not_the_plan_s() {
     desk.send(Event::Enter { id: "settings".into(), field: "sheet_name".into(), typed: "Your midwife".into() })
         .unwrap();
     let (_, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     let said = page(&person);
     assert!(said.contains("A plan from Ada Marsh") && !said.contains("Your midwife"), "{said}");
 }
@@ -102,14 +102,14 @@ fn the_name_shown_is_the_card_s_and_not_the_plan_s() {
 fn one_number_with_two_contents_is_told_and_never_known() {
     let (mut person, mut desk) = acquainted();
     let (_, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     let record = person.record().unwrap();
     let plain = open(&file, &OpenWith::Keys(vec![keys_of(&person).opens().to_owned()])).unwrap();
     let text = String::from_utf8(plain).unwrap();
     let text: String = text.lines().skip(4).map(|line| format!("{line}\n")).collect();
     let hers = desk_keys(&desk);
     let again = signed::sign(&text.replace("\"level\":9", "\"level\":4"), "a plan", &hers).unwrap();
-    assert_eq!(person.bring_in(again.as_bytes()).unwrap_err().key, "plan-other-content");
+    assert_eq!(person.import_file(again.as_bytes()).unwrap_err().key, "plan-other-content");
     assert_eq!(person.record().unwrap(), record);
 }
 
@@ -118,7 +118,7 @@ fn one_number_with_two_contents_is_told_and_never_known() {
 fn a_plan_is_only_followed_by_one_of_the_same_key() {
     let (mut person, mut desk) = acquainted();
     let (_, file) = plan_of(&mut desk, NINE);
-    person.bring_in(&file).unwrap();
+    person.import_file(&file).unwrap();
     let other = OwnKeys::make().unwrap();
     takes_card(&mut person, &super::card(&other, "Pell").write()).unwrap();
     let plain = open(&file, &OpenWith::Keys(vec![keys_of(&person).opens().to_owned()])).unwrap();
@@ -126,7 +126,7 @@ fn a_plan_is_only_followed_by_one_of_the_same_key() {
     let text = text.replace("\"revision\":1", "\"revision\":2");
     assert!(text.contains(&family_of(&mut person)));
     let theirs = signed::sign(&text, "a plan", &other).unwrap();
-    assert_eq!(person.bring_in(theirs.as_bytes()).unwrap_err().key, "plan-other-content");
+    assert_eq!(person.import_file(theirs.as_bytes()).unwrap_err().key, "plan-other-content");
 }
 
 fn desk_keys(desk: &Desk) -> OwnKeys {

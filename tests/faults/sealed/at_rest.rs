@@ -45,8 +45,8 @@ fn no_sentence_of_the_invented_family_is_in_journal_log_or_copy() {
     let key = Key::make().unwrap();
     let family = std::fs::read(drawwell_tests::place::demo_data("family.jsonl")).unwrap();
     let mut app = App::open_with_key(path.clone(), Some(key), opening(), &clock(0)).unwrap();
-    app.bring_in(&mut &*family, &clock(0)).unwrap();
-    app.tend(&clock(1)).unwrap();
+    app.import_file(&mut &*family, &clock(0)).unwrap();
+    app.maintain(&clock(1)).unwrap();
     app.update(Event::Start, &clock(2)).unwrap();
     let names = names(folder.path());
     for ending in ["record.drawwell", "record.drawwell-wal"] {
@@ -64,7 +64,7 @@ fn no_sentence_of_the_invented_family_is_in_journal_log_or_copy() {
     // The test can fail: the same record, not sealed, holds them.
     let open = folder.path().join("plain.drawwell");
     let mut app = App::open(open.clone(), opening(), &clock(0)).unwrap();
-    app.bring_in(&mut &*family, &clock(0)).unwrap();
+    app.import_file(&mut &*family, &clock(0)).unwrap();
     drop(app);
     assert!(found(&std::fs::read(&open).unwrap(), &sentences).len() > 50);
 }

@@ -21,12 +21,12 @@ fn opened(path: &Path, key: &Key) -> Journal {
             Ok(Health::Sound | Health::ProjectionWrong) => opened.journal,
             Ok(Health::Damaged) => {
                 drop(opened.journal);
-                Journal::mend_with_key(path, "one", Some(key), NOW).unwrap().journal
+                Journal::recover_with_key(path, "one", Some(key), NOW).unwrap().journal
             }
             Err(trouble) => {
                 assert_eq!(trouble.kind, Kind::Damaged);
                 drop(opened.journal);
-                Journal::mend_with_key(path, "one", Some(key), NOW).unwrap().journal
+                Journal::recover_with_key(path, "one", Some(key), NOW).unwrap().journal
             }
         },
         Err(trouble) => panic!("{trouble}"),

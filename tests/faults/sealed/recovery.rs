@@ -57,13 +57,15 @@ fn the_code_opens_a_record_whose_key_is_lost() {
     let mut locked = app(&path, None).unwrap();
     assert!(locked.is_locked());
     assert_eq!(locked.update(Event::Start, &clock()).unwrap_err().kind, Kind::Locked);
-    assert_eq!(locked.bring_in(&mut &b""[..], &clock()).unwrap_err().kind, Kind::Locked);
+    assert_eq!(locked.import_file(&mut &b""[..], &clock()).unwrap_err().kind, Kind::Locked);
     assert_eq!(
         locked.export(&drawwell_core::screen::shapes::Export::Record, &mut Vec::new(), &clock()).unwrap_err().kind,
         Kind::Locked
     );
-    locked.tend(&clock()).unwrap();
-    locked.looked_after(Err(drawwell_core::trouble::Trouble::new(Kind::Damaged, "trouble-damaged")), &clock()).unwrap();
+    locked.maintain(&clock()).unwrap();
+    locked
+        .finish_maintenance(Err(drawwell_core::trouble::Trouble::new(Kind::Damaged, "trouble-damaged")), &clock())
+        .unwrap();
     assert!(locked.update(Event::Wake, &clock()).unwrap().effects.is_empty(), "no alarm is let go");
     assert!(matches!(locked.show(&Place::Kit, &clock()).unwrap(), Screen::Form { .. }));
     assert_eq!(locked.update(typed("wrong"), &clock()).unwrap_err().key, "sealed-wrong-passphrase");
@@ -125,7 +127,7 @@ fn without_a_key_store_a_record_is_sealed_with_a_code() {
     open.update(Event::Go { place: Place::Recovery }, &clock()).unwrap();
     let code = code_on(&open.update(Event::SealWithCode, &clock()).unwrap().screen);
     assert_eq!(open.update(Event::SealWithCode, &clock()).unwrap_err().key, "recovery-sealed-already");
-    open.tend(&clock()).unwrap();
+    open.maintain(&clock()).unwrap();
     drop(open);
     assert_eq!(holding(folder.path(), SENTENCE), [""; 0].map(PathBuf::from));
     let mut locked = app(&path, None).unwrap();

@@ -26,11 +26,11 @@ fn another_key_or_none_opens_nothing_and_touches_nothing() {
         let other = Key::make().unwrap();
         let trouble = Journal::open_with_key(&path, "one", Some(&other), NOW).unwrap_err();
         assert_eq!((trouble.kind, trouble.key), (Kind::Locked, "trouble-other-key"));
-        let trouble = Journal::mend_with_key(&path, "one", Some(&other), NOW).unwrap_err();
+        let trouble = Journal::recover_with_key(&path, "one", Some(&other), NOW).unwrap_err();
         assert_eq!(trouble.kind, Kind::Locked, "it is not mended either");
         let trouble = Journal::open(&path, "one", NOW).unwrap_err();
         assert_eq!((trouble.kind, trouble.key), (Kind::Locked, "trouble-no-key"));
-        assert_eq!(Journal::mend(&path, "one", NOW).unwrap_err().kind, Kind::Locked);
+        assert_eq!(Journal::recover(&path, "one", NOW).unwrap_err().kind, Kind::Locked);
     }
     assert_eq!(state(folder.path()), before);
     assert_eq!(texts(&open(&path, &key)), 20);

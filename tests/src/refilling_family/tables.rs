@@ -1,6 +1,6 @@
 //! How often the refill curve is right.
 
-use drawwell_core::answer::refill::{kept::of_removals, Difference, Flattens, Refill, Well, WellOf};
+use drawwell_core::answer::refill::{from_removals::of_removals, Difference, Flattens, Refill, Well, WellOf};
 use drawwell_core::answer::supply::Side;
 use drawwell_core::quantity::Quantity;
 use drawwell_core::time::{Instant, Span, Zone};

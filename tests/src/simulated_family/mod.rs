@@ -96,7 +96,7 @@ impl Simulator {
     }
 
     /// Lives so many days and writes down.
-    pub fn live(self, family: &Family, days: u32, seed: u64) -> Told {
+    pub fn live(self, family: &Family, days: u32, seed: u64) -> WrittenDown {
         match self {
             Self::First => live(family, days, seed),
             Self::Second => crate::tired_family::live(family, days, seed),
@@ -106,7 +106,7 @@ impl Simulator {
 
 /// What was written down, and what was true.
 #[derive(Debug, Clone)]
-pub struct Told {
+pub struct WrittenDown {
     /// As the journal would give it.
     pub removals: Vec<Removal>,
     /// Milk truly made on each day, in mL.
@@ -128,7 +128,7 @@ fn hours_of_day(family: &Family, chance: &mut Chance) -> Vec<f64> {
 }
 
 /// Lives so many days and writes down.
-pub fn live(family: &Family, days: u32, seed: u64) -> Told {
+pub fn live(family: &Family, days: u32, seed: u64) -> WrittenDown {
     let mut chance = Chance::seeded(seed);
     // Of their own, so that a family without them lives as before.
     let mut habits = Chance::seeded(seed ^ 0x6861_6269_7473);
@@ -216,5 +216,5 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
             }
         }
     }
-    Told { removals, truth, first }
+    WrittenDown { removals, truth, first }
 }

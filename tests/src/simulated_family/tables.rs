@@ -1,16 +1,16 @@
 //! What Supply makes of families with known truth, in figures.
 
-use drawwell_core::answer::supply::beside::{from_days, What};
+use drawwell_core::answer::supply::concurrent::{from_days, What};
 use drawwell_core::answer::supply::course::{course, Heading};
 use drawwell_core::answer::supply::level::{level, Level};
 use drawwell_core::answer::supply::quiet_hours::quiet_hours;
-use drawwell_core::answer::supply::said::{said, Said};
+use drawwell_core::answer::supply::summary::{summarise, Summary};
 use drawwell_core::answer::supply::{since, watch, Calendar, DayProduction, Of, Series, Spread};
 use drawwell_core::guidance::{Rules, SupplyRules};
 use drawwell_core::quantity::Quantity;
 use drawwell_core::time::{DayStart, LocalDay, Zone};
 
-use super::{Family, Simulator, Told};
+use super::{Family, Simulator, WrittenDown};
 
 /// The rules as they are shipped.
 pub fn rules() -> SupplyRules {
@@ -18,7 +18,7 @@ pub fn rules() -> SupplyRules {
 }
 
 /// Days of a family, from the first included to the last excluded.
-pub fn days(told: &Told, from: i32, to: i32) -> Vec<DayProduction> {
+pub fn days(told: &WrittenDown, from: i32, to: i32) -> Vec<DayProduction> {
     let mut spread = Spread::new(&told.removals, Calendar { start: DayStart::MIDNIGHT, zone: Zone::UTC });
     (from..to).filter_map(|d| LocalDay::from_number(told.first.number() + d)).map(|day| spread.day(day)).collect()
 }
@@ -82,7 +82,7 @@ pub fn production(by: Simulator, family: &Family, families: u64) -> Production {
                 let then = told.truth.get(TAUGHT as usize..(TAUGHT + SPAN) as usize).unwrap_or_default();
                 biases.push(found.value.canonical() / mean(then) - 1.0);
                 level_held += u32::from(found.low.canonical() <= truth && truth <= found.high.canonical());
-                if let Some(said) = said(&lived, &lived, &rules).level.known() {
+                if let Some(said) = summarise(&lived, &lived, &rules).level.known() {
                     now += said.value.canonical() / mean(then) - 1.0;
                     now_held += u32::from(said.low.canonical() <= truth && truth <= said.high.canonical());
                 }
@@ -139,7 +139,7 @@ pub fn after_change(by: Simulator, family: &Family, becomes: f64, since: i32, fa
         let later = lived.get((LIVED - 1) as usize..).unwrap_or_default();
         complete += later.iter().filter(|d| d.observed() >= rules.complete_day).count() as f64 / f64::from(since);
         let span = lived.get(lived.len().saturating_sub(SPAN as usize)..).unwrap_or_default();
-        let said = said(span, &lived, &rules);
+        let said = summarise(span, &lived, &rules);
         changed += f64::from(u8::from(said.turned.is_some()));
         holding +=
             f64::from(u8::from(said.turned.is_none() && since < SPAN && said.heading() == Some(Heading::Holding)));
@@ -193,7 +193,7 @@ pub fn called(by: Simulator, family: &Family, a_week: f64, families: u64) -> Cal
         let days_lived = (TAUGHT + SPAN + 1) as u32;
         let life = by.live(&family, days_lived, seed + 600_000);
         let lived = days(&life, TAUGHT, TAUGHT + SPAN);
-        let said = said(&lived, &lived, &rules);
+        let said = summarise(&lived, &lived, &rules);
         step += u32::from(said.turned.is_some());
         match said.heading().filter(|_| said.turned.is_none()) {
             Some(Heading::Holding) => holding += 1,
@@ -241,7 +241,7 @@ pub fn began(by: Simulator, family: &Family, a_week: f64, span: i32, ago: Option
     for seed in 0..families {
         let life = by.live(&family, (TAUGHT + span + 1) as u32, seed + 5_000_000);
         let lived = days(&life, TAUGHT, TAUGHT + span);
-        let said = said(&lived, &lived, &rules);
+        let said = summarise(&lived, &lived, &rules);
         step += u32::from(said.turned.is_some());
         let Some(began) = said.began else { continue };
         told += 1;
@@ -363,7 +363,7 @@ pub fn company(by: Simulator, family: &Family, families: u64) -> (f64, f64) {
             told += 1;
             falsely += u32::from(!from_days(change, &lived).is_empty());
         }
-        let fewer = Told { removals: fewer(&life, 40), ..life.clone() };
+        let fewer = WrittenDown { removals: fewer(&life, 40), ..life.clone() };
         let lived = days(&fewer, 1, 70);
         let changes = since::changes(&Series::of(&lived, Of::Both, &rules), &rules);
         if let Some(change) = changes.last() {
@@ -378,7 +378,7 @@ pub fn company(by: Simulator, family: &Family, families: u64) -> (f64, f64) {
 
 /// The same life, every day's second session from a day on put off into the next: its milk
 /// came with that.
-fn fewer(told: &Told, from: i32) -> Vec<drawwell_core::record::Removal> {
+fn fewer(told: &WrittenDown, from: i32) -> Vec<drawwell_core::record::Removal> {
     use drawwell_core::quantity::Volume;
     use drawwell_core::record::Milk;
     let day =
@@ -418,7 +418,7 @@ pub fn habits(by: Simulator, family: &Family, families: u64) -> (f64, f64) {
         let life = by.live(family, (TAUGHT + SPAN + 1) as u32, seed + 1_500_000);
         let lived = days(&life, TAUGHT, TAUGHT + SPAN);
         rests += u32::from(quiet_hours(&life.removals).is_some());
-        let Said { level, .. } = said(&lived, &lived, &rules);
+        let Summary { level, .. } = summarise(&lived, &lived, &rules);
         if let Some(level) = level.known() {
             told += 1;
             bias += level.value.canonical() / truth - 1.0;

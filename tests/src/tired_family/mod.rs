@@ -15,7 +15,7 @@ use drawwell_core::record::{Answered, Milk, Removal, Sides};
 use drawwell_core::time::{Instant, LocalDay, Zone};
 
 use crate::chance::Chance;
-use crate::simulated_family::{Family, Told};
+use crate::simulated_family::{Family, WrittenDown};
 
 const HOUR: f64 = 3_600_000.0;
 /// 2026-01-01T00:00:00Z.
@@ -110,7 +110,7 @@ fn hours_of_day(family: &Family, chance: &mut Chance) -> Vec<f64> {
 }
 
 /// Lives so many days and writes down.
-pub fn live(family: &Family, days: u32, seed: u64) -> Told {
+pub fn live(family: &Family, days: u32, seed: u64) -> WrittenDown {
     let mut chance = Chance::seeded(seed ^ 0x7469_7265_6466_616d);
     let mut wandering = Wandering::over_days(family.day_spread, family.day_memory, &mut chance);
     let first = LocalDay::on(chrono::NaiveDate::from_ymd_opt(2026, 1, 1).unwrap_or_default());
@@ -189,5 +189,5 @@ pub fn live(family: &Family, days: u32, seed: u64) -> Told {
             removals.extend(again);
         }
     }
-    Told { removals, truth, first }
+    WrittenDown { removals, truth, first }
 }

@@ -7,7 +7,7 @@
 pub mod age;
 pub mod caution;
 mod estimate;
-pub mod fit;
+pub mod flange_fit;
 pub mod night;
 pub mod pump;
 pub mod refill;

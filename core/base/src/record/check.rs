@@ -3,7 +3,9 @@
 use serde_json::Value;
 
 use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
-use super::{ambient, kinds, moment, text, whole, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS};
+use super::{
+    ambient, kinds, moment, text, whole_number, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS,
+};
 use crate::quantity::{Entered, Quantity, Rounding, Speed, Unit, Vacuum};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
@@ -29,7 +31,7 @@ pub fn field(kind: Kind, key: &str, value: &Value) -> Result<(), Trouble> {
         return Reading::from_json(key, value).map(drop);
     }
     match kind.field(key) {
-        Some(spec) => spec.takes.check(key, value),
+        Some(spec) => spec.field_type.check(key, value),
         None => Ok(()),
     }
 }
@@ -84,8 +86,8 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
             Some(level) if level > levels => Err(Trouble::bad(key, "bad-level").with("most", levels.to_string())),
             _ => Ok(()),
         };
-        beyond("level_letdown", whole(fields, "level_letdown"))?;
-        beyond("level_expression", whole(fields, "level_expression"))?;
+        beyond("level_letdown", whole_number(fields, "level_letdown"))?;
+        beyond("level_expression", whole_number(fields, "level_expression"))?;
         for (key, value) in fields.range(MARKS.to_owned()..).take_while(|(k, _)| k.starts_with(MARKS)) {
             let level = value.get("level").and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok());
             beyond(key, level)?;
@@ -99,7 +101,7 @@ fn rule_set_anew(part: &Fields) -> Result<(), Trouble> {
     let Some(key) = text(part, "rule") else { return Ok(()) };
     let rule = kinds::rule_of_a_family(key).ok_or_else(|| Trouble::bad("rule", "bad-rule"))?;
     match part.get("rule_value") {
-        Some(value) => rule.takes.check("rule_value", value),
+        Some(value) => rule.field_type.check("rule_value", value),
         None => Ok(()),
     }
 }

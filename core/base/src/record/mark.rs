@@ -3,7 +3,7 @@
 use serde_json::{json, Map, Value};
 
 use super::choices::SIDES;
-use super::takes::{within, Takes};
+use super::field_type::{within, FieldType};
 use crate::quantity::{Entered, Level, Score, Speed, Vacuum};
 use crate::time::Moment;
 use crate::trouble::Trouble;
@@ -56,7 +56,7 @@ impl Phase {
 
 /// What a mark says.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Does {
+pub enum MarkKind {
     /// A phase began.
     Phase(Phase),
     /// The pump was set: what of it is said holds from here on.
@@ -90,7 +90,7 @@ pub struct Mark {
     /// `left`, `right` or `both`, where it was said.
     pub side: Option<String>,
     /// What it says.
-    pub does: Does,
+    pub kind: MarkKind,
 }
 
 impl Mark {
@@ -104,12 +104,12 @@ impl Mark {
         put("at", Some(json!(self.at.to_rfc3339())));
         put("zone", Some(json!(self.at.zone_name())));
         put("side", self.side.as_ref().map(|s| json!(s)));
-        let does = match &self.does {
-            Does::Phase(phase) => {
+        let kind = match &self.kind {
+            MarkKind::Phase(phase) => {
                 put("phase", Some(json!(phase.name())));
                 "phase"
             }
-            Does::Setting { level, vacuum, cycles, for_discomfort, carried } => {
+            MarkKind::Setting { level, vacuum, cycles, for_discomfort, carried } => {
                 put("level", level.map(|l| json!(l.get())));
                 put("vacuum", vacuum.as_ref().map(Entered::to_json));
                 put("cycles", cycles.as_ref().map(Entered::to_json));
@@ -117,13 +117,13 @@ impl Mark {
                 put(CARRIED, Some(json!(carried)));
                 "setting"
             }
-            Does::Letdown => "letdown",
-            Does::Pain { score } => {
+            MarkKind::Letdown => "letdown",
+            MarkKind::Pain { score } => {
                 put("score", score.map(|s| json!(s.get())));
                 "pain"
             }
         };
-        put("does", Some(json!(does)));
+        put("does", Some(json!(kind)));
         Value::Object(map)
     }
 
@@ -140,11 +140,11 @@ impl Mark {
         if side.as_deref().is_some_and(|s| !SIDES.contains(&s)) {
             return Err(Trouble::bad(field, "bad-choice").with("words", SIDES.join(", ")));
         }
-        let does = match get("does").ok_or_else(bad)? {
-            "phase" => Does::Phase(get("phase").and_then(Phase::named).ok_or_else(bad)?),
-            "letdown" => Does::Letdown,
-            "pain" => Does::Pain { score: whole(field, value, "score", 10)?.map(Score::new) },
-            "setting" => Does::Setting {
+        let kind = match get("does").ok_or_else(bad)? {
+            "phase" => MarkKind::Phase(get("phase").and_then(Phase::named).ok_or_else(bad)?),
+            "letdown" => MarkKind::Letdown,
+            "pain" => MarkKind::Pain { score: whole(field, value, "score", 10)?.map(Score::new) },
+            "setting" => MarkKind::Setting {
                 level: whole(field, value, "level", 99)?.map(Level::new),
                 vacuum: quantity(field, value, "vacuum", |e| within::<Vacuum>(field, e, 0.0, 760.0))?,
                 cycles: quantity(field, value, "cycles", |e| within::<Speed>(field, e, 1.0, 240.0))?,
@@ -153,7 +153,7 @@ impl Mark {
             },
             _ => return Err(bad()),
         };
-        Ok(Self { at, side, does })
+        Ok(Self { at, side, kind })
     }
 }
 
@@ -161,7 +161,7 @@ fn whole(field: &str, value: &Value, key: &str, most: u32) -> Result<Option<u32>
     match value.get(key) {
         None => Ok(None),
         Some(found) => {
-            Takes::Whole { least: 0, most }.check(field, found)?;
+            FieldType::Whole { least: 0, most }.check(field, found)?;
             Ok(found.as_u64().and_then(|n| u32::try_from(n).ok()))
         }
     }

@@ -3,13 +3,14 @@
 //! In: a kind of record, a field, and what was typed. Out: the stored value, or
 //! a [`Trouble`](crate::trouble::Trouble) that says why not. Nothing here is
 //! computed from other facts. Read [`kinds`] first: it is the table of every
-//! kind and field, with the words of its [`choices`]; [`takes`] says what a field takes; [`session`] reads a
+//! kind and field, with the words of its [`choices`]; [`field_type`] says what a field takes; [`session`] reads a
 //! session's fields as a session.
 
 pub mod ambient;
 pub mod amount;
 pub mod check;
 pub mod choices;
+pub mod field_type;
 pub mod fixed_point;
 pub mod gauge;
 mod kind;
@@ -25,16 +26,16 @@ pub mod run;
 pub mod session;
 pub mod settings;
 pub mod sizes;
-pub mod takes;
 pub mod typed;
 mod typed_unit;
 
 pub use amount::Amount;
+pub use field_type::FieldType;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};
 pub use gauge::{Gauge, GaugeCheck};
 pub use kind::Kind;
-pub use kinds::Spec;
-pub use mark::{Does, Mark};
+pub use kinds::FieldSpec;
+pub use mark::{Mark, MarkKind};
 pub use plan_change::{Done as PlanDone, PlanChange};
 pub use reading::{Place as ReadingPlace, Reading};
 pub use removal::{Answered, Milk, Removal};
@@ -44,7 +45,6 @@ pub use run::Run;
 pub use session::{Dials, Session, Setting, Sides};
 pub use settings::Settings;
 pub use sizes::Sizes;
-pub use takes::Takes;
 pub use typed_unit::{typed_unit, vacuum_unit, DATE_OF};
 
 use serde_json::Value;
@@ -83,13 +83,13 @@ pub fn flag(fields: &Fields, key: &str) -> bool {
 }
 
 /// The whole number in a field.
-pub fn whole(fields: &Fields, key: &str) -> Option<u32> {
+pub fn whole_number(fields: &Fields, key: &str) -> Option<u32> {
     fields.get(key).and_then(Value::as_u64).and_then(|n| u32::try_from(n).ok())
 }
 
 /// The length of time in a field.
 pub fn span(fields: &Fields, key: &str) -> Option<crate::time::Span> {
-    whole(fields, key).map(|minutes| crate::time::Span::minutes(i64::from(minutes)))
+    whole_number(fields, key).map(|minutes| crate::time::Span::minutes(i64::from(minutes)))
 }
 
 /// The time of day in a field.

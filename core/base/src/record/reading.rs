@@ -3,7 +3,7 @@
 use serde_json::{json, Map, Value};
 
 use super::choices::SIDES;
-use super::takes::{within, Takes};
+use super::field_type::{within, FieldType};
 use super::Sides;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::time::Moment;
@@ -64,7 +64,7 @@ impl Reading {
         let level = match value.get("level") {
             None | Some(Value::Null) => None,
             Some(level) => {
-                Takes::Whole { least: 0, most: 99 }.check(field, level)?;
+                FieldType::Whole { least: 0, most: 99 }.check(field, level)?;
                 level.as_u64().and_then(|n| u32::try_from(n).ok()).map(Level::new)
             }
         };

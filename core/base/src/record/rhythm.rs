@@ -2,7 +2,7 @@
 
 use chrono::NaiveDate;
 
-use super::{clock_time, date, span, text, whole, Fields};
+use super::{clock_time, date, span, text, whole_number, Fields};
 use crate::quantity::Count;
 use crate::time::{ClockTime, Span};
 
@@ -108,7 +108,7 @@ const ONE_FEWER_EVERY: u32 = 3;
 impl Rhythm {
     /// Reads the record of it.
     pub fn read(fields: &Fields) -> Self {
-        let count = |key: &str| whole(fields, key).map(Count::new);
+        let count = |key: &str| whole_number(fields, key).map(Count::new);
         let reminding = |key: &str| text(fields, key).and_then(Reminding::named);
         Self {
             sessions_a_day: count("sessions_a_day"),

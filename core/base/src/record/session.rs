@@ -1,6 +1,6 @@
 //! A session's fields, read as a session.
 
-use super::mark::{Does, Mark, Phase};
+use super::mark::{Mark, MarkKind, Phase};
 use super::{flag, moment, text, Amount, Fields, MARKS};
 use crate::quantity::{Count, Entered, Level, Score, Speed, Vacuum};
 use crate::time::{Instant, Moment};
@@ -82,12 +82,12 @@ pub struct Dials {
 fn tell_carried(marks: &mut [(String, Mark)], fields: &Fields) {
     let begins: Vec<Instant> = marks
         .iter()
-        .filter(|(_, mark)| matches!(mark.does, Does::Phase(_)))
+        .filter(|(_, mark)| matches!(mark.kind, MarkKind::Phase(_)))
         .map(|(_, mark)| mark.at.instant())
         .collect();
     for (key, mark) in marks {
         let at = mark.at.instant();
-        if let Does::Setting { carried, for_discomfort: false, .. } = &mut mark.does {
+        if let MarkKind::Setting { carried, for_discomfort: false, .. } = &mut mark.kind {
             let open = fields.get(key).is_some_and(super::mark::leaves_open_if_carried);
             *carried |= open && begins.contains(&at);
         }
@@ -182,8 +182,8 @@ impl Session {
     pub fn phases(&self) -> Vec<(Phase, Instant)> {
         self.marks
             .iter()
-            .filter_map(|(_, mark)| match mark.does {
-                Does::Phase(phase) => Some((phase, mark.at.instant())),
+            .filter_map(|(_, mark)| match mark.kind {
+                MarkKind::Phase(phase) => Some((phase, mark.at.instant())),
                 _ => None,
             })
             .collect()
@@ -213,7 +213,7 @@ impl Session {
     pub fn dials_at(&self, at: Instant) -> Dials {
         let mut now = Dials::default();
         for (_, mark) in self.marks.iter().take_while(|(_, m)| m.at.instant() <= at) {
-            if let Does::Setting { level, vacuum, cycles, carried, .. } = &mark.does {
+            if let MarkKind::Setting { level, vacuum, cycles, carried, .. } = &mark.kind {
                 now.level = level.map(|level| (level, *carried)).or(now.level);
                 now.vacuum = vacuum.clone().map(|vacuum| (vacuum, *carried)).or(now.vacuum);
                 now.cycles = cycles.clone().map(|cycles| (cycles, *carried)).or(now.cycles);
@@ -252,21 +252,21 @@ impl Session {
 
     /// The highest pain that was said of it, while it ran or afterwards.
     pub fn highest_pain(&self, fields: &Fields) -> Option<Score> {
-        let marked = self.marks.iter().filter_map(|(_, mark)| match mark.does {
-            Does::Pain { score } => score,
+        let marked = self.marks.iter().filter_map(|(_, mark)| match mark.kind {
+            MarkKind::Pain { score } => score,
             _ => None,
         });
-        let afterwards = PAINS.iter().filter_map(|(key, _, _)| super::whole(fields, key)).map(Score::new);
+        let afterwards = PAINS.iter().filter_map(|(key, _, _)| super::whole_number(fields, key)).map(Score::new);
         marked.chain(afterwards).max()
     }
 
     /// Letdowns marked; none marked is not none had.
     pub fn letdowns_marked(&self) -> Count {
-        Count::new(self.marks.iter().filter(|(_, m)| m.does == Does::Letdown).count() as u32)
+        Count::new(self.marks.iter().filter(|(_, m)| m.kind == MarkKind::Letdown).count() as u32)
     }
 
     /// The marks of one kind of deed, with their field.
-    pub fn last_mark(&self, wanted: impl Fn(&Does) -> bool) -> Option<&(String, Mark)> {
-        self.marks.iter().rev().find(|(_, m)| wanted(&m.does))
+    pub fn last_mark(&self, wanted: impl Fn(&MarkKind) -> bool) -> Option<&(String, Mark)> {
+        self.marks.iter().rev().find(|(_, m)| wanted(&m.kind))
     }
 }

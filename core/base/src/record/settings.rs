@@ -1,6 +1,6 @@
 //! How the person wants things, read from the settings record.
 
-use super::{text, whole, Fields, Sides};
+use super::{text, whole_number, Fields, Sides};
 use crate::quantity::{Entered, MassUnit, TemperatureUnit, Unit, VacuumUnit, Volume, VolumeUnit};
 use crate::time::{DayStart, Zone};
 
@@ -40,7 +40,7 @@ pub struct Settings {
 impl Settings {
     /// The same, said in the units and hours of another's.
     #[must_use]
-    pub fn said_as(self, other: &Self) -> Self {
+    pub fn shown_as(self, other: &Self) -> Self {
         Self {
             twelve_hours: other.twelve_hours,
             volume: other.volume,
@@ -65,7 +65,7 @@ impl Settings {
             vacuum: unit(fields, "vacuum_unit", VacuumUnit::MillimeterOfMercury),
             temperature: unit(fields, "temperature_unit", TemperatureUnit::Celsius),
             mass: unit(fields, "mass_unit", MassUnit::Gram),
-            day_start: whole(fields, "day_start").and_then(DayStart::at_hour).unwrap_or(DayStart::MIDNIGHT),
+            day_start: whole_number(fields, "day_start").and_then(DayStart::at_hour).unwrap_or(DayStart::MIDNIGHT),
             zone: text(fields, "zone").and_then(|name| Zone::named(name).ok()),
             next_method: text(fields, "next_method").map(str::to_owned),
             next_sides: text(fields, "next_sides").map(|name| Sides::named(Some(name))),

@@ -2,7 +2,7 @@
 
 use serde_json::{json, Value};
 
-use super::{Amount, Sizes, Takes};
+use super::{Amount, FieldType, Sizes};
 use crate::quantity::{
     parse_decimal, AirPressure, Altitude, Entered, Length, Mass, NotANumber, Quantity, Speed, Temperature, Unit,
     Vacuum, Volume,
@@ -15,57 +15,59 @@ use crate::trouble::Trouble;
 ///
 /// # Errors
 /// Where it can't be read as what the field takes.
-pub fn read(field: &str, takes: Takes, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
+pub fn read(field: &str, field_type: FieldType, typed: &str, unit: Option<&str>) -> Result<Value, Trouble> {
     let typed = typed.trim();
-    let value = match takes {
-        Takes::Amount => match typed {
+    let value = match field_type {
+        FieldType::Amount => match typed {
             "unknown" => Amount::Unknown.to_json(),
             "later" => Amount::Later.to_json(),
             _ => quantity::<Volume>(field, typed, unit)?,
         },
-        Takes::Volume { .. } => quantity::<Volume>(field, typed, unit)?,
-        Takes::Vacuum { .. } => quantity::<Vacuum>(field, typed, unit)?,
-        Takes::Speed { .. } => quantity::<Speed>(field, typed, unit)?,
-        Takes::Length { .. } => quantity::<Length>(field, typed, unit)?,
-        Takes::AirPressure { .. } => quantity::<AirPressure>(field, typed, unit)?,
-        Takes::Altitude { .. } => quantity::<Altitude>(field, typed, unit)?,
-        Takes::Sizes { .. } => Sizes::parse(field, typed)?.to_json(),
-        Takes::Mass { .. } => quantity::<Mass>(field, typed, unit)?,
-        Takes::Temperature { .. } => quantity::<Temperature>(field, typed, unit)?,
-        Takes::Whole { .. } => match parse_decimal(typed) {
+        FieldType::Volume { .. } => quantity::<Volume>(field, typed, unit)?,
+        FieldType::Vacuum { .. } => quantity::<Vacuum>(field, typed, unit)?,
+        FieldType::Speed { .. } => quantity::<Speed>(field, typed, unit)?,
+        FieldType::Length { .. } => quantity::<Length>(field, typed, unit)?,
+        FieldType::AirPressure { .. } => quantity::<AirPressure>(field, typed, unit)?,
+        FieldType::Altitude { .. } => quantity::<Altitude>(field, typed, unit)?,
+        FieldType::Sizes { .. } => Sizes::parse(field, typed)?.to_json(),
+        FieldType::Mass { .. } => quantity::<Mass>(field, typed, unit)?,
+        FieldType::Temperature { .. } => quantity::<Temperature>(field, typed, unit)?,
+        FieldType::Whole { .. } => match parse_decimal(typed) {
             Ok(number) if number.fract() == 0.0 && (0.0..1e9).contains(&number) => json!(number as u64),
             Ok(_) => {
-                takes.check(field, &Value::Null)?;
+                field_type.check(field, &Value::Null)?;
                 Value::Null
             }
             Err(why) => return Err(not_a_number(field, why)),
         },
-        Takes::Number { .. } => match parse_decimal(typed) {
+        FieldType::Number { .. } => match parse_decimal(typed) {
             Ok(number) => json!(number),
             Err(why) => return Err(not_a_number(field, why)),
         },
-        Takes::Flag => match typed {
+        FieldType::Flag => match typed {
             "yes" | "true" => json!(true),
             "no" | "false" => json!(false),
             _ => return Err(Trouble::bad(field, "bad-flag")),
         },
-        Takes::Date => match parse_date(typed) {
+        FieldType::Date => match parse_date(typed) {
             Some(date) => json!(date.format("%Y-%m-%d").to_string()),
             None => return Err(Trouble::bad(field, "bad-date")),
         },
-        Takes::Span { .. } => match parse_minutes(typed) {
+        FieldType::Span { .. } => match parse_minutes(typed) {
             Some(minutes) => json!(minutes),
             None => return Err(Trouble::bad(field, "bad-span")),
         },
-        Takes::ClockTime => match parse_clock_time(typed) {
+        FieldType::ClockTime => match parse_clock_time(typed) {
             Some(time) => json!(time.say()),
             None => return Err(Trouble::bad(field, "bad-time")),
         },
-        Takes::Text { .. } | Takes::Phone | Takes::Choice(_) | Takes::Zone | Takes::Refers(_) => json!(typed),
-        Takes::Moment => return Err(Trouble::bad(field, "bad-moment")),
-        Takes::Findings => return Err(Trouble::bad(field, "bad-findings")),
+        FieldType::Text { .. } | FieldType::Phone | FieldType::Choice(_) | FieldType::Zone | FieldType::Refers(_) => {
+            json!(typed)
+        }
+        FieldType::Moment => return Err(Trouble::bad(field, "bad-moment")),
+        FieldType::Findings => return Err(Trouble::bad(field, "bad-findings")),
     };
-    takes.check(field, &value)?;
+    field_type.check(field, &value)?;
     Ok(value)
 }
 

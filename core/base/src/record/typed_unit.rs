@@ -1,6 +1,6 @@
 //! The unit that a bare number is typed in, and how a moment's date is named.
 
-use super::{Fields, Gauge, Kind, Settings, Takes};
+use super::{FieldType, Fields, Gauge, Kind, Settings};
 use crate::quantity::{AirPressureUnit, AltitudeUnit, LengthUnit, SpeedUnit, Unit, VacuumUnit};
 
 /// Name of the second row of a moment: its date.
@@ -14,16 +14,16 @@ pub fn vacuum_unit(settings: &Settings, kind: Kind, fields: &Fields) -> VacuumUn
 }
 
 /// The unit a field's bare numbers are typed in, by its UCUM code.
-pub fn typed_unit(settings: &Settings, kind: Kind, fields: &Fields, takes: Takes) -> Option<&'static str> {
-    Some(match takes {
-        Takes::Amount | Takes::Volume { .. } => settings.volume.ucum(),
-        Takes::Vacuum { .. } => vacuum_unit(settings, kind, fields).ucum(),
-        Takes::AirPressure { .. } => AirPressureUnit::Hectopascal.ucum(),
-        Takes::Altitude { .. } => AltitudeUnit::Meter.ucum(),
-        Takes::Mass { .. } => settings.mass.ucum(),
-        Takes::Temperature { .. } => settings.temperature.ucum(),
-        Takes::Speed { .. } => SpeedUnit::PerMinute.ucum(),
-        Takes::Length { .. } => LengthUnit::Millimeter.ucum(),
+pub fn typed_unit(settings: &Settings, kind: Kind, fields: &Fields, field_type: FieldType) -> Option<&'static str> {
+    Some(match field_type {
+        FieldType::Amount | FieldType::Volume { .. } => settings.volume.ucum(),
+        FieldType::Vacuum { .. } => vacuum_unit(settings, kind, fields).ucum(),
+        FieldType::AirPressure { .. } => AirPressureUnit::Hectopascal.ucum(),
+        FieldType::Altitude { .. } => AltitudeUnit::Meter.ucum(),
+        FieldType::Mass { .. } => settings.mass.ucum(),
+        FieldType::Temperature { .. } => settings.temperature.ucum(),
+        FieldType::Speed { .. } => SpeedUnit::PerMinute.ucum(),
+        FieldType::Length { .. } => LengthUnit::Millimeter.ucum(),
         _ => return None,
     })
 }

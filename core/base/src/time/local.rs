@@ -37,12 +37,12 @@ pub fn resolve(wall: NaiveDateTime, zone: Zone) -> Resolved {
     let wall = Instant::from_unix_milliseconds(wall.and_utc().timestamp_millis());
     let by_data = by_data(wall, zone.data());
     let Some(told) = zone.told else { return by_data };
-    let as_told = wall.minus(Span::seconds(i64::from(told.offset_seconds())));
-    match (told.holds_at(as_told), !told.holds_at(by_data.instant)) {
-        (true, false) => Resolved { instant: as_told, surprise: Surprise::None },
+    let with_host_offset = wall.minus(Span::seconds(i64::from(told.offset_seconds())));
+    match (told.holds_at(with_host_offset), !told.holds_at(by_data.instant)) {
+        (true, false) => Resolved { instant: with_host_offset, surprise: Surprise::None },
         (false, true) => by_data,
-        (true, true) => Resolved { instant: as_told.min(by_data.instant), surprise: Surprise::Twice },
-        (false, false) => Resolved { instant: told.edge_towards(as_told), surprise: Surprise::Skipped },
+        (true, true) => Resolved { instant: with_host_offset.min(by_data.instant), surprise: Surprise::Twice },
+        (false, false) => Resolved { instant: told.edge_towards(with_host_offset), surprise: Surprise::Skipped },
     }
 }
 

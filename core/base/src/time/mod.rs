@@ -4,13 +4,13 @@
 //! (UTC milliseconds, offset and zone, as each fact keeps them), [`LocalDay`],
 //! and spans of elapsed time. There is no clock here. Read [`Moment`] first.
 
-mod as_told;
 mod day;
+mod host_offset;
 mod instant;
 mod local;
 mod moment;
-mod told;
 mod typed;
+mod with_host_offset;
 mod zone;
 
 pub use day::{DayStart, LocalDay};

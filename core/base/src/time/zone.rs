@@ -6,7 +6,7 @@ use std::sync::{LazyLock, OnceLock};
 use jiff::{tz::TimeZone, Timestamp};
 use thiserror::Error;
 
-use super::told::Told;
+use super::host_offset::HostOffset;
 use super::Instant;
 
 /// The release of the IANA data that is carried, such as `2026f`.
@@ -21,7 +21,7 @@ pub struct Zone {
     name: &'static str,
     /// None is universal time.
     data: Option<&'static TimeZone>,
-    pub(super) told: Option<Told>,
+    pub(super) told: Option<HostOffset>,
 }
 
 /// A name that the program's zone data does not know.
@@ -91,7 +91,7 @@ impl Zone {
         }
     }
 
-    pub(super) fn with(self, told: Option<Told>) -> Self {
+    pub(super) fn with(self, told: Option<HostOffset>) -> Self {
         Self { told, ..self }
     }
 

@@ -6,7 +6,7 @@ use std::time::Duration;
 use rusqlite::backup::Backup;
 use rusqlite::Connection;
 
-use super::files::{beside, copies, made_at, BACKUP};
+use super::files::{copies, made_at, with_ending, BACKUP};
 use super::{store, Journal, Key};
 use crate::private_file;
 use crate::time::{Instant, Span};
@@ -32,7 +32,7 @@ pub fn back_up(path: &Path, key: Option<&Key>, now: Instant) -> Result<Option<Pa
     let source = store::once_more(path, key)?;
     let failed = |_| Trouble::new(Kind::Full, "trouble-disk");
     let (_, half_made) = private_file::half_made_beside(path).map_err(failed)?;
-    let target = beside(path, &format!("{BACKUP}{}", now.unix_milliseconds()));
+    let target = with_ending(path, &format!("{BACKUP}{}", now.unix_milliseconds()));
     let result = copy(&source, &half_made, key);
     if let Err(trouble) = result {
         std::fs::remove_file(&half_made).ok();

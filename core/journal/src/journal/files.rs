@@ -78,14 +78,14 @@ pub fn sealed_with(path: &Path) -> Option<String> {
     // Moved over but for the last step, it lies beside its place still; damaged, its copies say it.
     match tell(path, None) {
         Is::Sealed => read(path),
-        Is::Missing => read(&beside(path, SEALING)),
-        Is::Unknown => kept_beside(path).iter().find_map(|file| read(file)),
+        Is::Missing => read(&with_ending(path, SEALING)),
+        Is::Unknown => copies_and_set_aside(path).iter().find_map(|file| read(file)),
         _ => None,
     }
 }
 
 /// A path with an ending added to its name.
-pub(super) fn beside(path: &Path, ending: &str) -> PathBuf {
+pub(super) fn with_ending(path: &Path, ending: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(ending);
     PathBuf::from(name)
@@ -93,7 +93,7 @@ pub(super) fn beside(path: &Path, ending: &str) -> PathBuf {
 
 /// Whether a file's log holds anything.
 pub(super) fn has_a_log(path: &Path) -> bool {
-    std::fs::metadata(beside(path, LOG)).is_ok_and(|log| log.is_file() && log.len() > 0)
+    std::fs::metadata(with_ending(path, LOG)).is_ok_and(|log| log.is_file() && log.len() > 0)
 }
 
 /// The folder a record lies in.
@@ -126,14 +126,14 @@ pub(super) fn half_moved(path: &Path) -> Vec<PathBuf> {
         .into_iter()
         .filter_map(|(rest, _)| Some(rest.strip_suffix(SEALING).or(rest.strip_suffix(UNSEALED))?.to_owned()))
         .filter(|rest| rest.is_empty() || rest.starts_with(BACKUP) || rest.starts_with(ASIDE))
-        .map(|rest| beside(path, &rest))
+        .map(|rest| with_ending(path, &rest))
         .collect();
     found.dedup();
     found
 }
 
 /// Safety copies and what was set aside: what is to be sealed as the record is.
-pub(super) fn kept_beside(path: &Path) -> Vec<PathBuf> {
+pub(super) fn copies_and_set_aside(path: &Path) -> Vec<PathBuf> {
     let kept = |rest: &str| {
         (rest.starts_with(BACKUP) || rest.starts_with(ASIDE))
             && ![INDEX, SEALING, UNSEALED].iter().any(|ending| rest.ends_with(ending))
@@ -173,9 +173,9 @@ pub(super) fn set_aside(path: &Path, now: Instant) -> Result<PathBuf, Trouble> {
     let fail = |_| Trouble::new(Kind::ReadOnly, "trouble-read-only");
     std::fs::rename(path, &target).map_err(fail)?;
     for ending in [LOG, INDEX] {
-        let part = beside(path, ending);
+        let part = with_ending(path, ending);
         if part.exists() {
-            std::fs::rename(&part, beside(&target, ending)).map_err(fail)?;
+            std::fs::rename(&part, with_ending(&target, ending)).map_err(fail)?;
         }
     }
     Ok(target)
@@ -183,11 +183,11 @@ pub(super) fn set_aside(path: &Path, now: Instant) -> Result<PathBuf, Trouble> {
 
 /// A name for what is set aside now, which is not taken.
 pub(super) fn name_aside(path: &Path, now: Instant) -> PathBuf {
-    let mut target = beside(path, &format!("{ASIDE}{}", now.unix_milliseconds()));
+    let mut target = with_ending(path, &format!("{ASIDE}{}", now.unix_milliseconds()));
     let mut again = 0;
     while target.exists() {
         again += 1;
-        target = beside(path, &format!("{ASIDE}{}-{again}", now.unix_milliseconds()));
+        target = with_ending(path, &format!("{ASIDE}{}-{again}", now.unix_milliseconds()));
     }
     target
 }

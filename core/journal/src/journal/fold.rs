@@ -24,7 +24,7 @@ use crate::trouble::Trouble;
 const NOTHING: &str = "null";
 
 /// A field as it stands.
-pub(super) struct Standing {
+pub(super) struct FieldState {
     pub(super) value: String,
     /// The head that counts.
     pub(super) dot: Dot,
@@ -32,7 +32,7 @@ pub(super) struct Standing {
     pub(super) others: Vec<Dot>,
 }
 
-impl Standing {
+impl FieldState {
     /// Every head, the one that counts first.
     pub(super) fn heads(self) -> Vec<Dot> {
         let mut heads = vec![self.dot];
@@ -41,11 +41,11 @@ impl Standing {
     }
 }
 
-pub(super) fn standing(store: &Connection, subject: &str, field: &str) -> Result<Option<Standing>, Trouble> {
+pub(super) fn field_state(store: &Connection, subject: &str, field: &str) -> Result<Option<FieldState>, Trouble> {
     let found = store
         .prepare_cached("SELECT value, device, device_seq, others FROM field WHERE subject = ?1 AND field = ?2")?
         .query_row(params![subject, field], |r| {
-            Ok(Standing {
+            Ok(FieldState {
                 value: r.get(0)?,
                 dot: Dot { device: r.get(1)?, sequence: r.get(2)? },
                 others: read_dots(r.get_ref(3)?.as_str()?),
@@ -82,7 +82,7 @@ fn rank(change: &Change) -> (Stamp, &str, i64) {
 
 /// What came of keeping a change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Kept {
+pub(super) enum Inserted {
     /// It was not here.
     New,
     /// It was here.
@@ -94,7 +94,7 @@ pub(super) enum Kept {
 }
 
 /// Keeps a change of the device of a number.
-pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> Result<Kept, Trouble> {
+pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> Result<Inserted, Trouble> {
     let row = row_number::row(device_number, change.dot.sequence);
     let added = store
         .prepare_cached(
@@ -113,25 +113,25 @@ pub(super) fn keep(store: &Connection, device_number: i64, change: &Change) -> R
             change.checksum(),
         ])?;
     if added == 1 {
-        return Ok(Kept::New);
+        return Ok(Inserted::New);
     }
-    let Some(here) = self::change(store, &change.dot)? else { return Ok(Kept::Other) };
+    let Some(here) = self::change(store, &change.dot)? else { return Ok(Inserted::Other) };
     if here == *change {
-        return Ok(Kept::Known);
+        return Ok(Inserted::Known);
     }
     if !here.is_but_for_its_value(change) {
-        return Ok(Kept::Other);
+        return Ok(Inserted::Other);
     }
     match (here.is_gone(), change.is_gone()) {
-        (_, true) => Ok(Kept::Known),
-        (false, false) => Ok(Kept::Other),
+        (_, true) => Ok(Inserted::Known),
+        (false, false) => Ok(Inserted::Other),
         (true, false) => {
             store.prepare_cached("UPDATE change SET value = ?2, crc = ?3 WHERE row = ?1")?.execute(params![
                 row,
                 change.value,
                 change.checksum()
             ])?;
-            Ok(Kept::Filled)
+            Ok(Inserted::Filled)
         }
     }
 }
@@ -146,7 +146,7 @@ pub(super) fn fold(
 ) -> Result<(), Trouble> {
     let replaced: HashSet<&Dot> = new.iter().flat_map(|change| &change.replaces).collect();
     let awaited = if awaiting { awaited(store, subject, field)? } else { HashSet::new() };
-    let before = standing(store, subject, field)?.map(Standing::heads).unwrap_or_default();
+    let before = field_state(store, subject, field)?.map(FieldState::heads).unwrap_or_default();
     let came: HashMap<&Dot, &Change> = new.iter().map(|change| (&change.dot, *change)).collect();
     let mut heads = Vec::new();
     for dot in before.iter().filter(|dot| !replaced.contains(dot) && !came.contains_key(dot)) {
@@ -163,8 +163,8 @@ pub(super) fn fold(
             heads.push((*change).clone());
         }
     }
-    let standing: HashSet<&Dot> = before.iter().collect();
-    for dot in replaced.iter().filter(|dot| !came.contains_key(*dot) && !standing.contains(*dot)) {
+    let heads_before: HashSet<&Dot> = before.iter().collect();
+    for dot in replaced.iter().filter(|dot| !came.contains_key(*dot) && !heads_before.contains(*dot)) {
         if change(store, dot)?.is_none() {
             awaits(store, subject, field, dot)?;
         }

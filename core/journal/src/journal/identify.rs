@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use super::files::{self, beside, Is, SEALING, UNSEALED};
+use super::files::{self, with_ending, Is, SEALING, UNSEALED};
 use super::key::Key;
 
 /// Whether a record is sealed, so that it wants a key. Not to be asked of one that is open here.
@@ -10,7 +10,9 @@ pub fn is_sealed(path: &Path) -> bool {
     match files::tell(path, None) {
         Is::Sealed => true,
         // Moved over but for the last step.
-        Is::Missing => files::tell(&beside(path, SEALING), None) == Is::Sealed && !beside(path, UNSEALED).exists(),
+        Is::Missing => {
+            files::tell(&with_ending(path, SEALING), None) == Is::Sealed && !with_ending(path, UNSEALED).exists()
+        }
         Is::Unknown => was_sealed(path, None),
         _ => false,
     }
@@ -26,11 +28,11 @@ pub(super) fn is_ours(path: &Path) -> bool {
 /// Whether what lies beside a file whose beginning is damaged says that it was sealed: with this
 /// key, or with any.
 pub(super) fn was_sealed(path: &Path, key: Option<&Key>) -> bool {
-    let beside = files::kept_beside(path);
+    let beside = files::copies_and_set_aside(path);
     match key {
         Some(key) => beside.iter().any(|file| files::tell(file, Some(key)) == Is::SealedWithIt),
         None => {
-            files::beside(path, files::RECOVERY).exists()
+            files::with_ending(path, files::RECOVERY).exists()
                 || beside.iter().any(|file| files::tell(file, None) == Is::Sealed)
         }
     }

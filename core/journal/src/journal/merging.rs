@@ -150,13 +150,13 @@ fn take_all(
         }
         let device_number = row_number::of_any_device(store, &change.dot.device)?;
         match fold::keep(store, device_number, change)? {
-            fold::Kept::Known => merged.known += 1,
-            fold::Kept::Other => merged.other += 1,
-            fold::Kept::Filled => {
+            fold::Inserted::Known => merged.known += 1,
+            fold::Inserted::Other => merged.other += 1,
+            fold::Inserted::Filled => {
                 merged.taken += 1;
                 touched.entry(key).or_default();
             }
-            fold::Kept::New => {
+            fold::Inserted::New => {
                 merged.taken += 1;
                 touched.entry(key).or_default().push(change);
                 writing.has_seen(change.stamp);
@@ -167,7 +167,7 @@ fn take_all(
     let mut differences = Vec::new();
     let mut gone_now = Vec::new();
     for ((subject, field), new) in touched {
-        let value = || Ok::<_, Trouble>(fold::standing(store, subject, field)?.map(|standing| standing.value));
+        let value = || Ok::<_, Trouble>(fold::field_state(store, subject, field)?.map(|state| state.value));
         let before = if tells { value()? } else { None };
         fold::fold(store, (subject, field), &new, awaiting)?;
         writing.touch(subject, field);

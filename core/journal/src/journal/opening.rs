@@ -54,7 +54,7 @@ impl Journal {
                 if !identify::is_ours(path) {
                     return Err(not_a_record());
                 }
-                Self::mend_with_key(path, device, key, now)
+                Self::recover_with_key(path, device, key, now)
             }
             Err(trouble) if matches!(trouble.kind, Kind::Full | Kind::ReadOnly | Kind::Missing) => {
                 let journal = Self::open_to_read(path, key).map_err(|why| match why.kind {
@@ -67,12 +67,12 @@ impl Journal {
         }
     }
 
-    /// [`Self::mend_with_key`] of a journal that is not sealed.
+    /// [`Self::recover_with_key`] of a journal that is not sealed.
     ///
     /// # Errors
     /// As there.
-    pub fn mend(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
-        Self::mend_with_key(path, device, None, now)
+    pub fn recover(path: &Path, device: &str, now: Instant) -> Result<Opened, Trouble> {
+        Self::recover_with_key(path, device, None, now)
     }
 
     /// Sets a journal aside that turned out to be damaged while it was open,
@@ -80,7 +80,7 @@ impl Journal {
     ///
     /// # Errors
     /// [`Kind::Locked`] where it is not damaged but sealed with another key.
-    pub fn mend_with_key(path: &Path, device: &str, key: Option<&Key>, now: Instant) -> Result<Opened, Trouble> {
+    pub fn recover_with_key(path: &Path, device: &str, key: Option<&Key>, now: Instant) -> Result<Opened, Trouble> {
         store::refuse_another_key(path, key)?;
         let salvaged = recover::salvage(path, device, key, now)?;
         Ok(Opened { journal: Self::open_sound(path, device, key, now)?, salvaged: Some(salvaged), sealed_now: false })
@@ -88,6 +88,6 @@ impl Journal {
 
     /// Whether its key lies beside it, under a recovery code.
     pub fn has_recovery(&self) -> bool {
-        files::beside(&self.path, files::RECOVERY).is_file()
+        files::with_ending(&self.path, files::RECOVERY).is_file()
     }
 }

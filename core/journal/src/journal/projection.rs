@@ -95,7 +95,7 @@ impl DayRollup {
 
 /// The hour at which days begin.
 pub(super) fn day_start(store: &Connection) -> Result<DayStart, Trouble> {
-    let found = fold::standing(store, SETTINGS, "day_start")?;
+    let found = fold::field_state(store, SETTINGS, "day_start")?;
     let hour = found.and_then(|s| s.value.parse::<u32>().ok()).and_then(DayStart::at_hour);
     Ok(hour.unwrap_or(DayStart::MIDNIGHT))
 }

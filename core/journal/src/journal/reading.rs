@@ -262,7 +262,7 @@ impl Journal {
     /// # Errors
     /// Where the store can't be read.
     pub fn late_edit(&self, subject: &str) -> Result<Option<LateEdit>, Trouble> {
-        let Some(out) = fold::standing(&self.connection, subject, "taken_out")?.filter(|s| s.value == "true") else {
+        let Some(out) = fold::field_state(&self.connection, subject, "taken_out")?.filter(|s| s.value == "true") else {
             return Ok(None);
         };
         let found = self

@@ -10,7 +10,7 @@ use std::path::Path;
 
 use rusqlite::Connection;
 
-use super::files::{self, beside, Is, INDEX, LOG, SEALING, UNSEALED};
+use super::files::{self, with_ending, Is, INDEX, LOG, SEALING, UNSEALED};
 use super::{place, schema, store, Key};
 use crate::private_file;
 use crate::time::Instant;
@@ -39,7 +39,7 @@ pub(super) fn brought_under<'a>(path: &Path, key: Option<&'a Key>, now: Instant)
     if was_plain {
         match move_over(path, key) {
             Err(trouble) if matches!(trouble.kind, Kind::Full | Kind::ReadOnly) => {
-                std::fs::remove_file(beside(path, SEALING)).ok();
+                std::fs::remove_file(with_ending(path, SEALING)).ok();
                 return Ok(Brought { key: None, sealed_now: false });
             }
             moved => moved?,
@@ -53,7 +53,7 @@ pub(super) fn brought_under<'a>(path: &Path, key: Option<&'a Key>, now: Instant)
 
 /// Seals safety copies and what was set aside. What can't be done now is done another time.
 pub(super) fn what_lies_beside(path: &Path, key: &Key) {
-    for file in files::kept_beside(path) {
+    for file in files::copies_and_set_aside(path) {
         // The log of a sealed file is sealed.
         let of_sealed = file.to_str().and_then(|name| name.strip_suffix(LOG)).map(Path::new);
         if of_sealed.is_some_and(|file| matches!(files::tell(file, Some(key)), Is::SealedWithIt | Is::Sealed)) {
@@ -65,7 +65,7 @@ pub(super) fn what_lies_beside(path: &Path, key: &Key) {
             Is::Unknown => move_as_bytes(&file, key),
         };
         if sealed.is_err() {
-            std::fs::remove_file(beside(&file, SEALING)).ok();
+            std::fs::remove_file(with_ending(&file, SEALING)).ok();
         }
     }
 }
@@ -73,17 +73,17 @@ pub(super) fn what_lies_beside(path: &Path, key: &Key) {
 /// Without a key a record that stepped aside for its sealed copy, which never took its place, is
 /// put back.
 fn put_back(path: &Path) -> Result<(), Trouble> {
-    let unsealed = beside(path, UNSEALED);
+    let unsealed = with_ending(path, UNSEALED);
     if files::tell(path, None) == Is::Missing && unsealed.exists() {
         rename(&unsealed, path)?;
-        std::fs::remove_file(beside(path, SEALING)).ok();
+        std::fs::remove_file(with_ending(path, SEALING)).ok();
     }
     Ok(())
 }
 
 /// Goes on where a move was broken off.
 fn finish(path: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
-    let (sealing, unsealed) = (beside(path, SEALING), beside(path, UNSEALED));
+    let (sealing, unsealed) = (with_ending(path, SEALING), with_ending(path, UNSEALED));
     if !unsealed.exists() {
         // Nobody knows whether it is whole: it is made anew out of the plain file.
         std::fs::remove_file(&sealing).ok();
@@ -94,7 +94,7 @@ fn finish(path: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
             // The plain file steps aside only once the sealed copy was held against it.
             if files::tell(&sealing, Some(key)) == Is::SealedWithIt && store::opens(&sealing, key) {
                 rename(&sealing, path)?;
-                let_go(&unsealed, path, key, now)
+                discard_plain(&unsealed, path, key, now)
             } else if sealing.exists() && files::tell(&sealing, Some(key)) == Is::Sealed {
                 Err(Trouble::new(Kind::Locked, "trouble-other-key"))
             } else {
@@ -102,7 +102,7 @@ fn finish(path: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
                 rename(&unsealed, path)
             }
         }
-        Is::SealedWithIt if store::opens(path, key) => let_go(&unsealed, path, key, now),
+        Is::SealedWithIt if store::opens(path, key) => discard_plain(&unsealed, path, key, now),
         // Another key, or damage: what is beside is not touched until the record itself opens.
         Is::SealedWithIt | Is::Sealed | Is::Unknown => Ok(()),
         // A plain file was put back by hand. Both are kept.
@@ -115,7 +115,7 @@ fn finish(path: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
 
 /// Overwrites and removes the plain file, where the sealed one has every change that it has.
 /// Where it has not, which nothing here makes, it is kept aside.
-fn let_go(unsealed: &Path, sealed: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
+fn discard_plain(unsealed: &Path, sealed: &Path, key: &Key, now: Instant) -> Result<(), Trouble> {
     if holds_all_of(sealed, unsealed, key) {
         return files::wipe(unsealed);
     }
@@ -144,7 +144,7 @@ fn holds_all_of(sealed: &Path, plain: &Path, key: &Key) -> bool {
 
 /// Moves one store under a key.
 fn move_over(path: &Path, key: &Key) -> Result<(), Trouble> {
-    let (sealing, unsealed) = (beside(path, SEALING), beside(path, UNSEALED));
+    let (sealing, unsealed) = (with_ending(path, SEALING), with_ending(path, UNSEALED));
     let plain = store::once_more(path, None)?;
     // A newer file, and one that is not ours, stay as they are.
     schema::version(&plain)?;
@@ -181,7 +181,7 @@ fn move_over(path: &Path, key: &Key) -> Result<(), Trouble> {
     change_places(path, &sealing, &unsealed)?;
     files::wipe(&unsealed)?;
     for ending in [LOG, INDEX] {
-        std::fs::remove_file(beside(&unsealed, ending)).ok();
+        std::fs::remove_file(with_ending(&unsealed, ending)).ok();
     }
     Ok(())
 }
@@ -228,7 +228,7 @@ const PIECE: u64 = 1 << 20;
 
 /// A damaged file, byte by byte as rows of a sealed store: `SELECT bytes FROM piece ORDER BY number`.
 fn move_as_bytes(path: &Path, key: &Key) -> Result<(), Trouble> {
-    let (sealing, unsealed) = (beside(path, SEALING), beside(path, UNSEALED));
+    let (sealing, unsealed) = (with_ending(path, SEALING), with_ending(path, UNSEALED));
     let cannot = |_| Trouble::new(Kind::Full, "trouble-disk");
     new_file(&sealing)?;
     let store = store::to_fill(&sealing, Some(key))?;
@@ -266,7 +266,7 @@ fn bytes_of(sealed: &Path, key: &Key) -> Result<Vec<u8>, Trouble> {
 
 fn new_file(path: &Path) -> Result<(), Trouble> {
     for ending in ["", LOG, INDEX, "-journal"] {
-        std::fs::remove_file(beside(path, ending)).ok();
+        std::fs::remove_file(with_ending(path, ending)).ok();
     }
     private_file::create_new(path).map(drop).map_err(|_| Trouble::new(Kind::Full, "trouble-disk"))
 }

@@ -72,8 +72,8 @@ impl<'a> Writing<'a> {
     /// # Errors
     /// Where the store can't be written.
     pub fn set(&mut self, subject: &str, field: &str, value: &Value) -> Result<(), Trouble> {
-        let standing = fold::standing(self.store, subject, field)?;
-        self.write(subject, field, value.to_string(), standing)
+        let state = fold::field_state(self.store, subject, field)?;
+        self.write(subject, field, value.to_string(), state)
     }
 
     /// Gives a field of a record that is new here its first value.
@@ -86,8 +86,8 @@ impl<'a> Writing<'a> {
 
     /// Says once more what stands, in place of it.
     pub(super) fn say_again(&mut self, subject: &str, field: &str) -> Result<(), Trouble> {
-        match fold::standing(self.store, subject, field)? {
-            Some(standing) => self.write_in_place_of(subject, field, standing.value.clone(), standing.heads()),
+        match fold::field_state(self.store, subject, field)? {
+            Some(state) => self.write_in_place_of(subject, field, state.value.clone(), state.heads()),
             None => Ok(()),
         }
     }
@@ -97,13 +97,13 @@ impl<'a> Writing<'a> {
         subject: &str,
         field: &str,
         value: String,
-        standing: Option<fold::Standing>,
+        state: Option<fold::FieldState>,
     ) -> Result<(), Trouble> {
-        let replaces = match &standing {
+        let replaces = match &state {
             None if value == "null" => return Ok(()),
             None => Vec::new(),
             Some(s) if s.others.is_empty() && s.value == value => return Ok(()),
-            Some(_) => standing.map(fold::Standing::heads).unwrap_or_default(),
+            Some(_) => state.map(fold::FieldState::heads).unwrap_or_default(),
         };
         self.write_in_place_of(subject, field, value, replaces)
     }
@@ -127,7 +127,7 @@ impl<'a> Writing<'a> {
         };
         // A number that is taken would be a tap that was answered and not kept.
         let in_range = change.dot.sequence <= limits::NUMBERS;
-        if !in_range || fold::keep(self.store, self.device_number, &change)? != fold::Kept::New {
+        if !in_range || fold::keep(self.store, self.device_number, &change)? != fold::Inserted::New {
             return Err(Trouble::new(TroubleKind::Fault, "trouble-not-kept"));
         }
         fold::stand(self.store, &change, &[])?;

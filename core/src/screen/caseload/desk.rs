@@ -29,6 +29,6 @@ fn opens(view: &View<'_>, group: &str, key: &str, place: Place) -> ListGroup {
 
 fn row(view: &View<'_>, key: &str, place: Place) -> ListRow {
     let words = view.words();
-    let row = view.told_row(words.say(key), words.say(&format!("{key}-detail")));
+    let row = view.text_row(words.say(key), words.say(&format!("{key}-detail")));
     row.opens(format!("open-{key}"), Event::Go { place })
 }

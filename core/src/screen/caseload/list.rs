@@ -82,7 +82,7 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Cou
 fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
     let words = view.words();
     let title = row.name.clone().unwrap_or_else(|| words.say("case-no-name"));
-    let said: Vec<String> = row.reasons.iter().map(|reason| told(view, reason)).collect();
+    let said: Vec<String> = row.reasons.iter().map(|reason| reason_text(view, reason)).collect();
     let shared = match &row.shared {
         Some(at) => words.with(
             "case-shared",
@@ -94,7 +94,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
         None => words.say("case-never-shared"),
     };
     let all: Vec<&str> = said.iter().chain([&shared]).map(String::as_str).collect();
-    let mut list_row = view.told_row(title, all.join("\n"));
+    let mut list_row = view.text_row(title, all.join("\n"));
     (list_row.detail, list_row.aside) = (said.join("\n"), shared);
     let open = Event::OpenFamily { family: row.id.clone() };
     let sign = row.reasons.first().map_or(Sign::None, sign_of);
@@ -111,7 +111,7 @@ fn sign_of(reason: &Reason) -> Sign {
 }
 
 /// A reason in words.
-pub(super) fn told(view: &View<'_>, reason: &Reason) -> String {
+pub(super) fn reason_text(view: &View<'_>, reason: &Reason) -> String {
     let words = view.words();
     match reason {
         Reason::CannotBeRead(_) => words.say("reason-cannot-be-read"),

@@ -22,7 +22,7 @@ pub(in crate::screen) fn line(view: &View<'_>, place: &Place) -> Result<Option<N
     if first.source.key == NO_WORD && view.shared.is_none() {
         return Ok(Some(asks(view, first)));
     }
-    let what = said(view, first)?;
+    let what = render(view, first)?;
     let text = match cautions.len() {
         1 => what,
         all => words.with("caution-and-more", &[("what", what.into()), ("count", (all as i64 - 1).into())]),
@@ -54,7 +54,7 @@ pub(super) fn answers(view: &View<'_>) -> Vec<Action> {
 }
 
 /// What to do, and why, in one line.
-pub(super) fn said(view: &View<'_>, caution: &Caution) -> Result<String, Trouble> {
+pub(super) fn render(view: &View<'_>, caution: &Caution) -> Result<String, Trouble> {
     let words = view.words();
     if !caution.is_of_now(view.now, gather::caution::rules(view)?.signs_hold) && caution.source.urgency_waits() {
         let when = super::words::when(view, caution.seen);

@@ -9,6 +9,6 @@ mod page;
 mod words;
 
 pub(super) use line::line;
-pub(super) use page::{group, show, show_all, source_said};
+pub(super) use page::{group, show, show_all, source_text};
 pub(super) use words::{became, because, heading};
-pub(crate) use words::{over_said, title};
+pub(crate) use words::{over_text, title};

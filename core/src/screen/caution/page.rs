@@ -29,7 +29,7 @@ pub(in crate::screen) fn show(view: &View<'_>, key: &str) -> Result<Screen, Trou
     frame.back = Some(view.back());
     let named = |found: Vec<Caution>| found.into_iter().find(|caution| caution.key() == key);
     let found = match named(view.cautions.clone()) {
-        Some(standing) => Some(standing),
+        Some(active) => Some(active),
         None => named(gathered::since(view, view.now.minus(TELLS_BACK))?),
     };
     let findings = match found {
@@ -60,8 +60,8 @@ pub(in crate::screen) fn show_all(view: &View<'_>) -> Result<Screen, Trouble> {
 /// The cautions that stand, as rows that open.
 pub(in crate::screen) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
     let words = view.words();
-    let standing = view.cautions.clone();
-    let rows: Vec<ListRow> = standing.iter().map(|caution| row(view, caution)).collect::<Result<_, _>>()?;
+    let active = view.cautions.clone();
+    let rows: Vec<ListRow> = active.iter().map(|caution| row(view, caution)).collect::<Result<_, _>>()?;
     let mut add = vec![add_sign(view)];
     if rows.is_empty() {
         let open = Event::Go { place: Place::Cautions };
@@ -83,7 +83,7 @@ fn earlier(view: &View<'_>) -> Result<Option<ListGroup>, Trouble> {
         .iter()
         .filter(|caution| !caution.stands())
         .map(|caution| {
-            let row = view.told_row(heading(view, caution), became(view, caution, true).unwrap_or_default());
+            let row = view.text_row(heading(view, caution), became(view, caution, true).unwrap_or_default());
             let open = Event::Go { place: Place::Caution { key: caution.key() } };
             row.opens(format!("open-{}-{}", caution.key(), caution.began.unix_milliseconds()), open)
         })
@@ -106,7 +106,7 @@ fn row(view: &View<'_>, caution: &Caution) -> Result<ListRow, Trouble> {
         Some(became) => format!("{asks}\n{became}"),
         None => asks,
     };
-    let row = view.told_row(heading(view, caution), detail);
+    let row = view.text_row(heading(view, caution), detail);
     Ok(row.opens(format!("open-{}", caution.key()), open).sign(Sign::Caution))
 }
 
@@ -122,11 +122,11 @@ fn add_sign(view: &View<'_>) -> Action {
 
 fn over(view: &View<'_>) -> FindingsScreen {
     let words = view.words();
-    told(view, words.say("caution-over"), words.say("caution-over-detail"))
+    page_of(view, words.say("caution-over"), words.say("caution-over-detail"))
 }
 
 /// A page with nothing to do on it but to write down more.
-fn told(view: &View<'_>, headline: String, caption: String) -> FindingsScreen {
+fn page_of(view: &View<'_>, headline: String, caption: String) -> FindingsScreen {
     FindingsScreen {
         spoken: view
             .words()
@@ -146,7 +146,7 @@ fn findings(view: &View<'_>, caution: &Caution) -> Result<FindingsScreen, Troubl
     let words = view.words();
     if !caution.stands() {
         let became = became(view, caution, true).unwrap_or_default();
-        let page = told(view, heading(view, caution), became);
+        let page = page_of(view, heading(view, caution), became);
         return Ok(FindingsScreen { sections: vec![seen(view, caution), sources(view, caution.source)?], ..page });
     }
     let of_now = is_of_now(view, caution)?;
@@ -277,7 +277,7 @@ fn seen(view: &View<'_>, caution: &Caution) -> Section {
 fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> {
     let words = view.words();
     let rules = Rules::read(&view.journal.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default());
-    let mut lines = vec![source_said(view, &source.source, source.year, source.from_memory)];
+    let mut lines = vec![source_text(view, &source.source, source.year, source.from_memory)];
     if !source.reviewed {
         lines.push(words.say("caution-not-reviewed"));
     }
@@ -285,12 +285,12 @@ fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> 
         let title = words.say(&format!("field-{}", key.replace('_', "-")));
         let value = words.rule_value(rule, rules.set_to(key).unwrap_or(rule.value));
         let key = if rules.set_to(key).is_some() { "caution-rule-set" } else { "caution-rule" };
-        let from = source_said(view, &rule.source, rule.year, rule.from_memory);
-        view.told_row(title, words.with(key, &[("value", value.into()), ("source", from.into())]))
+        let from = source_text(view, &rule.source, rule.year, rule.from_memory);
+        view.text_row(title, words.with(key, &[("value", value.into()), ("source", from.into())]))
     });
     let of_advice = source.advice.iter().filter_map(|key| Advice::named(key)).map(|advice| {
-        let from = source_said(view, &advice.source, advice.year, advice.from_memory);
-        view.told_row(words.say(&format!("advice-{}", advice.key)), from)
+        let from = source_text(view, &advice.source, advice.year, advice.from_memory);
+        view.text_row(words.say(&format!("advice-{}", advice.key)), from)
     });
     Ok(Section {
         key: "sources".to_owned(),
@@ -304,7 +304,7 @@ fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> 
 }
 
 /// A source with its year, and that it was written down from memory where it was.
-pub(in crate::screen) fn source_said(view: &View<'_>, source: &str, year: u32, from_memory: bool) -> String {
+pub(in crate::screen) fn source_text(view: &View<'_>, source: &str, year: u32, from_memory: bool) -> String {
     let key = if from_memory { "caution-source-from-memory" } else { "caution-source" };
     view.words().with(key, &[("source", source.to_owned().into()), ("year", year.to_string().into())])
 }

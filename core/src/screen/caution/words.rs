@@ -3,7 +3,7 @@
 use crate::answer::caution::{Became, Because, Caution, Where};
 use crate::quantity::{Quantity, Temperature, Unit};
 use crate::record::Kind;
-use crate::screen::{signs_said, View};
+use crate::screen::{signs_text, View};
 use crate::time::{Instant, LocalDay, Moment};
 
 /// What a caution is about, such as `short of breath` or `a fever of 38.7 °C and signs at the breast`.
@@ -39,7 +39,7 @@ fn signs(view: &View<'_>, caution: &Caution) -> String {
             }
         }
     }
-    let said = seen.iter().map(|key| within_a_sentence(&signs_said::name(view, key)));
+    let said = seen.iter().map(|key| within_a_sentence(&signs_text::name(view, key)));
     said.collect::<Vec<_>>().join(", ")
 }
 
@@ -95,7 +95,7 @@ pub(in crate::screen) fn became(view: &View<'_>, caution: &Caution, is_of_now: b
 }
 
 /// What became of a caution that is over.
-pub(crate) fn over_said(view: &View<'_>, caution: &Caution) -> String {
+pub(crate) fn over_text(view: &View<'_>, caution: &Caution) -> String {
     became(view, caution, true).unwrap_or_default()
 }
 
@@ -108,7 +108,7 @@ pub(in crate::screen) fn because(view: &View<'_>, because: &Because) -> String {
     match because {
         Because::Temperature(at, measured) => fact(temperature(view, *measured), *at),
         Because::Sign(at, key, place) => {
-            let sign = signs_said::name(view, key);
+            let sign = signs_text::name(view, key);
             let what = match place {
                 Some(place) => {
                     let side = words.say(match place {
@@ -123,7 +123,7 @@ pub(in crate::screen) fn because(view: &View<'_>, because: &Because) -> String {
             fact(what, *at)
         }
         Because::NotThere(at, key) => {
-            let sign = within_a_sentence(&signs_said::name(view, key));
+            let sign = within_a_sentence(&signs_text::name(view, key));
             fact(words.with("caution-not-there", &[("sign", sign.into())]), *at)
         }
         Because::Better(at) => fact(words.say("caution-better"), *at),

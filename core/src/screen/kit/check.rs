@@ -2,7 +2,7 @@
 
 use super::{dial, pump, pump_words};
 use crate::answer::pump::next_place::{next_place, READINGS_A_SIDE};
-use crate::gather::kit::{gauge_of, Looked, PumpLook};
+use crate::gather::kit::{gauge_of, CheckInputs, PumpInputs};
 use crate::quantity::{say_decimal, Quantity, Vacuum, VacuumUnit};
 use crate::record::gauge::Connected;
 use crate::record::{Fields, Gauge, GaugeCheck, Kind, Reading, ReadingPlace, Sides, READINGS};
@@ -27,7 +27,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let (_, fields) = view.record(id)?;
     let check = GaugeCheck::read(id, &fields);
     let gauge = gauge_of(view, &check)?;
-    let look = check.pump.as_deref().map(|pump| PumpLook::over_latest(view, pump, NEAR)).transpose();
+    let look = check.pump.as_deref().map(|pump| PumpInputs::over_latest(view, pump, NEAR)).transpose();
     // A pump that is gone leaves the check as it is.
     let look = look.ok().flatten();
     let title = match check.pump.as_deref() {
@@ -70,7 +70,7 @@ struct Guide<'g, 'v> {
     check: &'g GaugeCheck,
     fields: &'g Fields,
     gauge: Option<Gauge>,
-    look: Option<&'g PumpLook>,
+    look: Option<&'g PumpInputs>,
 }
 
 impl Guide<'_, '_> {
@@ -82,7 +82,7 @@ impl Guide<'_, '_> {
         self.look.and_then(|look| look.levels).map(|levels| levels.get())
     }
 
-    fn level_said(&self, place: ReadingPlace) -> String {
+    fn level_text(&self, place: ReadingPlace) -> String {
         let words = self.view.words();
         match (place.level, self.levels()) {
             (Some(level), _) => words.with("level-one", &[("level", level.get().into())]),
@@ -94,7 +94,7 @@ impl Guide<'_, '_> {
     fn level_to_set(&self, place: ReadingPlace) -> String {
         match (place.level, self.levels()) {
             (None, Some(last)) => self.view.words().with("the-highest-of", &[("level", last.into())]),
-            _ => self.level_said(place),
+            _ => self.level_text(place),
         }
     }
 
@@ -106,8 +106,8 @@ impl Guide<'_, '_> {
         words.with(
             "check-headline",
             &[
-                ("side", pump_words::side_said(self.view, place.side).into()),
-                ("level", self.level_said(place).into()),
+                ("side", pump_words::side_text(self.view, place.side).into()),
+                ("level", self.level_text(place).into()),
                 ("number", (count as i64 + 1).into()),
                 ("of", (READINGS_A_SIDE as i64).into()),
             ],
@@ -144,8 +144,8 @@ impl Guide<'_, '_> {
             "check-reading",
             &[
                 ("unit", words.unit(self.unit()).into()),
-                ("side", pump_words::side_said(self.view, place.side).into()),
-                ("level", self.level_said(place).into()),
+                ("side", pump_words::side_text(self.view, place.side).into()),
+                ("level", self.level_text(place).into()),
             ],
         );
         FieldRow {
@@ -251,7 +251,7 @@ impl Guide<'_, '_> {
             });
         }
         if let Some(look) = self.look {
-            let own = Looked::at(self.view, self.check.clone(), look.levels)?;
+            let own = CheckInputs::at(self.view, self.check.clone(), look.levels)?;
             asks.extend(pump::asks(self.view, look, &own));
         }
         Ok(asks)
@@ -269,7 +269,7 @@ impl Guide<'_, '_> {
             .map(|side| {
                 Action::new(
                     format!("side-{}", side.name()),
-                    pump_words::side_said(self.view, side),
+                    pump_words::side_text(self.view, side),
                     read_at(level, side),
                 )
                 .chosen(side == place.side)
@@ -301,12 +301,12 @@ impl Guide<'_, '_> {
             .map(|(_, reading)| {
                 let title = words.entered(&reading.vacuum, unit);
                 let mut parts =
-                    vec![pump_words::side_said(self.view, reading.place.side), self.level_said(reading.place)];
+                    vec![pump_words::side_text(self.view, reading.place.side), self.level_text(reading.place)];
                 if let Some(set) = &reading.set {
                     parts.push(words.with("reading-set", &[("set", words.entered(set, unit).into())]));
                 }
                 parts.push(words.clock(&reading.at));
-                self.view.told_row(title, parts.join(" \u{b7} "))
+                self.view.text_row(title, parts.join(" \u{b7} "))
             })
             .collect::<Vec<_>>();
         let open = Event::Go { place: Place::Entry { id: self.id.to_owned() } };

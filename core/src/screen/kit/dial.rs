@@ -2,7 +2,7 @@
 
 use super::pump_words;
 use crate::answer::pump::Limits;
-use crate::gather::kit::SideLook;
+use crate::gather::kit::SideInputs;
 use crate::quantity::{say_decimal, Quantity, Unit, Vacuum, VacuumUnit};
 use crate::record::Sides;
 use crate::screen::shapes::{DialArc, DialHand, DialPicture, Tick};
@@ -63,12 +63,12 @@ fn arc(view: &View<'_>, limits: &Limits, sweep: Sweep) -> Option<DialArc> {
     Some(DialArc {
         from: low.map_or(0.0, |low| sweep.at(low)),
         to: high.map_or(1.0, |high| sweep.at(high)),
-        label: pump_words::limits_said(view, limits),
+        label: pump_words::limits_text(view, limits),
     })
 }
 
 /// Sides with their error against a range.
-pub(super) fn of_sides(view: &View<'_>, sides: &[SideLook], limits: &Limits, span: Option<Vacuum>) -> DialPicture {
+pub(super) fn of_sides(view: &View<'_>, sides: &[SideInputs], limits: &Limits, span: Option<Vacuum>) -> DialPicture {
     let words = view.words();
     let unit = view.settings.vacuum;
     let pulls: Vec<_> = sides.iter().filter_map(|s| s.pull.as_ref().ok().map(|pull| (s.side, pull.estimate))).collect();
@@ -82,7 +82,7 @@ pub(super) fn of_sides(view: &View<'_>, sides: &[SideLook], limits: &Limits, spa
             words.with(
                 "dial-spoken",
                 &[
-                    ("side", pump_words::side_said(view, *side).into()),
+                    ("side", pump_words::side_text(view, *side).into()),
                     ("value", words.vacuum(e.value).into()),
                     ("range", words.vacuum_range(e.low, e.high).into()),
                 ],

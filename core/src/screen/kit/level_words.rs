@@ -5,7 +5,7 @@ use crate::screen::View;
 
 /// A level's vacuum in words: about so much, with its range, and whether it lies
 /// between levels that were read.
-pub(in crate::screen) fn level_said(view: &View<'_>, pull: &LevelPull) -> String {
+pub(in crate::screen) fn level_text(view: &View<'_>, pull: &LevelPull) -> String {
     let words = view.words();
     words.with(
         if pull.was_read() { "level-read" } else { "level-between" },

@@ -4,7 +4,7 @@ use super::plot::{empty, Height};
 use super::pump_parts::part_of;
 use super::{pump_parts, pump_words};
 use crate::answer::pump::levels::{LevelCurve, LevelPull};
-use crate::gather::kit::{Looked, PumpLook};
+use crate::gather::kit::{CheckInputs, PumpInputs};
 use crate::quantity::Level;
 use crate::record::Sides;
 use crate::screen::shapes::{PlotCourse, PlotPicture, PlotPoint, RibbonPoint, Section, Tick};
@@ -16,7 +16,7 @@ use crate::trouble::Trouble;
 const MOST_LABELS: u32 = 12;
 
 /// The latest curve of a pump with more than one level.
-pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section>, Trouble> {
+pub(super) fn section(view: &View<'_>, look: &PumpInputs) -> Result<Option<Section>, Trouble> {
     let words = view.words();
     let latest = look.checks.iter().rev().find_map(|looked| Some((looked, curve(look, looked)?)));
     let Some((looked, curve)) = latest else { return Ok(None) };
@@ -61,11 +61,11 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
             )
         })
         .collect();
-    let rows = vec![view.told_row(words.say("levels-in-figures"), in_figures.join("\n"))];
+    let rows = vec![view.text_row(words.say("levels-in-figures"), in_figures.join("\n"))];
     Ok(Some(Section { lines, rows, plot: Some(picture(view, &curve, &levels)), ..pump_words::section(view, "levels") }))
 }
 
-fn curve(look: &PumpLook, looked: &Looked) -> Option<LevelCurve> {
+fn curve(look: &PumpInputs, looked: &CheckInputs) -> Option<LevelCurve> {
     let curve = LevelCurve::of(&looked.check, looked.gauge.as_ref()?, look.levels, Sides::Both)?;
     (curve.read().len() > 1 && look.doubts(looked).is_empty()).then_some(curve)
 }

@@ -1,36 +1,36 @@
 //! Kit: pumps, parts, flanges, gauges, and what is found out about them.
 //!
 //! This file lists what there is. What a pump's checks say is gathered in [`crate::gather::kit`];
-//! [`pump`] shows it with [`pump_said`], [`pump_parts`], [`wear`] and [`levels`], in [`pump_words`]; [`check`]
-//! leads through a check with a gauge, [`fit`] through flanges; [`trace`] shows what a trace says
-//! ([`trace_said`]) and how it looks ([`trace_pictures`]); [`dial`] and [`plot`] draw.
+//! [`pump`] shows it with [`pump_text`], [`pump_parts`], [`wear`] and [`levels`], in [`pump_words`]; [`check`]
+//! leads through a check with a gauge, [`flange_fit`] through flanges; [`trace`] shows what a trace says
+//! ([`trace_text`]) and how it looks ([`trace_pictures`]); [`dial`] and [`plot`] draw.
 
 mod check;
 mod dial;
-mod fit;
+mod flange_fit;
 mod level_words;
 mod levels;
 mod plot;
 mod pump;
 mod pump_parts;
-mod pump_said;
+mod pump_text;
 mod pump_words;
 mod trace;
-mod trace_look;
+mod trace_inputs;
 mod trace_pictures;
-mod trace_said;
+mod trace_text;
 mod wear;
 
 pub(super) use check::show as show_check;
-pub(super) use fit::show as show_fit;
-pub(super) use level_words::level_said;
+pub(super) use flange_fit::show as show_fit;
+pub(super) use level_words::level_text;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
 
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign};
 use super::View;
 use crate::quantity::{Entered, Length, LengthUnit, Quantity, Vacuum, VacuumUnit};
-use crate::record::{text, whole, Fields, Gauge, Kind};
+use crate::record::{text, whole_number, Fields, Gauge, Kind};
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -38,7 +38,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
     let mut flanges = group(view, Kind::Flange)?;
     let open = Action::new("fit", words.say("fit-open"), Event::Go { place: Place::Fit }).sign(Sign::Kit);
-    flanges.add.insert(0, open.detail(fit::due(view)?));
+    flanges.add.insert(0, open.detail(flange_fit::due(view)?));
     let groups = vec![group(view, Kind::Pump)?, flanges, group(view, Kind::Part)?, group(view, Kind::Gauge)?];
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
 }
@@ -86,7 +86,7 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
         Kind::Pump => {
             choice("grade");
             choice("power");
-            if let Some(levels) = whole(fields, "levels") {
+            if let Some(levels) = whole_number(fields, "levels") {
                 parts.push(words.with("levels", &[("count", levels.into())]));
             }
             let vacuum = |key: &str| fields.get(key).and_then(Entered::<Vacuum>::from_json);
@@ -118,8 +118,8 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
             }
         }
         Kind::Child => {
-            if let Some(weeks) = whole(fields, "gestation_weeks") {
-                let days = whole(fields, "gestation_days").unwrap_or(0);
+            if let Some(weeks) = whole_number(fields, "gestation_weeks") {
+                let days = whole_number(fields, "gestation_days").unwrap_or(0);
                 parts.push(words.with("born-at", &[("weeks", weeks.into()), ("days", days.into())]));
             }
         }

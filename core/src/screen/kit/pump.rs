@@ -1,11 +1,11 @@
 //! A pump: what it pulls, how sure that is, and what would settle it.
 
 use super::pump_parts::{parts, years};
-use super::pump_said::{headline, said};
-use super::pump_words::{day_of, notice, opens, section, side_said};
+use super::pump_text::{headline, render};
+use super::pump_words::{day_of, notice, opens, section, side_text};
 use super::{levels, wear};
 use crate::answer::pump::{doubts, Grade, Whose};
-use crate::gather::kit::{Looked, PumpLook};
+use crate::gather::kit::{CheckInputs, PumpInputs};
 use crate::record::check::LEEWAY;
 use crate::record::{text, Kind};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Notice, Place, Screen, Section, Sign, Weight};
@@ -15,13 +15,13 @@ use crate::trouble::Trouble;
 
 pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let words = view.words();
-    let look = PumpLook::over(view, id)?;
+    let look = PumpInputs::over(view, id)?;
     let name = view.name_of(Kind::Pump, &look.fields);
     let subtitle = text(&look.fields, "grade").map(|g| words.say(&format!("choice-grade-{g}"))).unwrap_or_default();
     let mut frame = view.frame(&Place::Pump { id: id.to_owned() }, name, subtitle)?;
     frame.back = Some(view.back());
     let said = match look.latest() {
-        Some(latest) => said(view, &look, latest)?,
+        Some(latest) => render(view, &look, latest)?,
         None => not_checked(view),
     };
     let findings = FindingsScreen {
@@ -35,13 +35,13 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
 
 /// What the latest check of a pump said; none where it was not checked.
 pub(in crate::screen) fn checked(view: &View<'_>, id: &str) -> Result<Option<FindingsScreen>, Trouble> {
-    let look = PumpLook::over(view, id)?;
-    look.latest().map(|latest| said(view, &look, latest)).transpose()
+    let look = PumpInputs::over(view, id)?;
+    look.latest().map(|latest| render(view, &look, latest)).transpose()
 }
 
 /// The rules that a pump's range rests on; none where it is the maker's own.
 pub(in crate::screen) fn limits_rules(view: &View<'_>, id: &str) -> Result<&'static [&'static str], Trouble> {
-    Ok(match PumpLook::over_latest(view, id, 0)?.limits.whose {
+    Ok(match PumpInputs::over_latest(view, id, 0)?.limits.whose {
         Whose::Maker => &[],
         Whose::Grade(Grade::Hospital) => &["hospital_low", "hospital_high"],
         Whose::Grade(_) => &["personal_low", "personal_high"],
@@ -65,7 +65,7 @@ fn not_checked(view: &View<'_>) -> FindingsScreen {
     }
 }
 
-fn actions(view: &View<'_>, look: &PumpLook) -> Vec<Action> {
+fn actions(view: &View<'_>, look: &PumpInputs) -> Vec<Action> {
     let words = view.words();
     vec![
         Action::new("check", words.say("pump-check"), Event::BeginCheck { pump: look.id.clone() })
@@ -83,7 +83,7 @@ const IN_SHORT: u32 = 4;
 /// One line about a pump, for the list.
 pub(super) fn in_short(view: &View<'_>, id: &str) -> Result<String, Trouble> {
     let words = view.words();
-    let look = PumpLook::over_latest(view, id, IN_SHORT)?;
+    let look = PumpInputs::over_latest(view, id, IN_SHORT)?;
     let Some(latest) = look.latest() else { return Ok(words.say("pump-not-checked")) };
     let sides = look.sides(latest);
     let headline = headline(view, &look, &sides, &look.doubts(latest));
@@ -94,7 +94,7 @@ pub(super) fn in_short(view: &View<'_>, id: &str) -> Result<String, Trouble> {
 }
 
 /// Gentle questions before the readings are believed.
-pub(super) fn asks(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Vec<Notice> {
+pub(super) fn asks(view: &View<'_>, look: &PumpInputs, latest: &CheckInputs) -> Vec<Notice> {
     let words = view.words();
     let check = &latest.check.id;
     let right = Action::new(
@@ -126,7 +126,7 @@ pub(super) fn asks(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Vec<Not
         .collect()
 }
 
-fn sections(view: &View<'_>, look: &PumpLook) -> Result<Vec<Section>, Trouble> {
+fn sections(view: &View<'_>, look: &PumpInputs) -> Result<Vec<Section>, Trouble> {
     let mut found = Vec::new();
     found.extend(levels::section(view, look)?);
     found.extend(wear::section(view, look)?);
@@ -141,7 +141,7 @@ fn sections(view: &View<'_>, look: &PumpLook) -> Result<Vec<Section>, Trouble> {
 /// Checks that are listed, the latest first.
 const LISTED: usize = 24;
 
-fn checks(view: &View<'_>, look: &PumpLook) -> Section {
+fn checks(view: &View<'_>, look: &PumpInputs) -> Section {
     let words = view.words();
     let rows = look
         .checks
@@ -157,7 +157,7 @@ fn checks(view: &View<'_>, look: &PumpLook) -> Section {
                     let pull = pull.as_ref().ok()?;
                     Some(words.with(
                         "side-value",
-                        &[("side", side_said(view, *side).into()), ("value", words.vacuum(pull.estimate.value).into())],
+                        &[("side", side_text(view, *side).into()), ("value", words.vacuum(pull.estimate.value).into())],
                     ))
                 })
                 .collect();
@@ -169,7 +169,7 @@ fn checks(view: &View<'_>, look: &PumpLook) -> Section {
     Section { rows, ..section(view, "checks") }
 }
 
-fn traces(view: &View<'_>, look: &PumpLook) -> Result<Option<Section>, Trouble> {
+fn traces(view: &View<'_>, look: &PumpInputs) -> Result<Option<Section>, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     for row in view.journal.naming(Kind::Trace, "pump", &look.id, view.now.plus(LEEWAY), LISTED as u32)? {

@@ -2,7 +2,7 @@
 
 use super::pump_words::{date_at_noon, opens, section};
 use crate::answer::pump::age::{age, AgainstLife, Age};
-use crate::gather::kit::PumpLook;
+use crate::gather::kit::PumpInputs;
 use crate::quantity::say_decimal;
 use crate::record::{text, Kind, Sides};
 use crate::screen::shapes::Part;
@@ -50,7 +50,7 @@ pub(super) fn parts_of(view: &View<'_>, pump: &str) -> Result<Vec<PartInUse>, Tr
     Ok(found)
 }
 
-pub(super) fn parts(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble> {
+pub(super) fn parts(view: &View<'_>, look: &PumpInputs) -> Result<Section, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     for part in parts_of(view, &look.id)? {
@@ -58,7 +58,7 @@ pub(super) fn parts(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble
         if let Some((date, since)) = part.since {
             detail.push(words.with("since-date", &[("date", words.plain_date(date).into())]));
             let until = part.until.map_or(view.now, |(_, until)| until);
-            detail.extend(ran_said(view, &look.id, since, until)?);
+            detail.extend(ran_text(view, &look.id, since, until)?);
         }
         if let Some((date, _)) = part.until {
             detail.push(words.with("until-date", &[("date", words.plain_date(date).into())]));
@@ -72,7 +72,7 @@ pub(super) fn parts(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble
 }
 
 /// How long a pump ran, in words; nothing where it did not.
-pub(super) fn ran_said(view: &View<'_>, pump: &str, from: Instant, until: Instant) -> Result<Option<String>, Trouble> {
+pub(super) fn ran_text(view: &View<'_>, pump: &str, from: Instant, until: Instant) -> Result<Option<String>, Trouble> {
     let words = view.words();
     let ran = view.journal.ran(pump, from, until)?;
     if ran.sessions.get() == 0 {
@@ -84,7 +84,7 @@ pub(super) fn ran_said(view: &View<'_>, pump: &str, from: Instant, until: Instan
 }
 
 /// Its years, hours and warranty.
-pub(super) fn years(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble> {
+pub(super) fn years(view: &View<'_>, look: &PumpInputs) -> Result<Section, Trouble> {
     let words = view.words();
     let mut lines = Vec::new();
     let today = view.today().date();
@@ -104,7 +104,7 @@ pub(super) fn years(view: &View<'_>, look: &PumpLook) -> Result<Section, Trouble
             };
             lines.push(words.with(key, &[("from", in_months(from).into()), ("to", in_months(to).into())]));
         }
-        lines.extend(ran_said(view, &look.id, at.minus(Span::hours(24)), view.now)?);
+        lines.extend(ran_text(view, &look.id, at.minus(Span::hours(24)), view.now)?);
     }
     if let Some((until, _)) = text(&look.fields, "warranty_until").and_then(|date| date_at_noon(view, date)) {
         let key = if until >= today { "warranty-until" } else { "warranty-was-until" };

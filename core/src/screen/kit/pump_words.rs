@@ -1,19 +1,19 @@
 //! Words for what a pump does, said alike wherever it is said.
 
 use crate::answer::pump::{Grade, Limits, Settles, Verdict, Whose};
-use crate::gather::kit::{Looked, PumpLook, SideLook};
+use crate::gather::kit::{CheckInputs, PumpInputs, SideInputs};
 use crate::quantity::{say_decimal, Vacuum};
 use crate::record::Sides;
 use crate::screen::shapes::{Action, Event, ListRow, Notice, Place, Section, Tone};
 use crate::screen::View;
 use crate::time::{Instant, LocalDay, Span};
 
-pub(super) fn day_of(view: &View<'_>, looked: &Looked) -> Option<LocalDay> {
+pub(super) fn day_of(view: &View<'_>, looked: &CheckInputs) -> Option<LocalDay> {
     looked.check.at.as_ref().map(|at| LocalDay::of(at, view.settings.day_start))
 }
 
 /// A side by its word.
-pub(super) fn side_said(view: &View<'_>, side: Sides) -> String {
+pub(super) fn side_text(view: &View<'_>, side: Sides) -> String {
     view.words().say(match side {
         Sides::Left => "side-left",
         Sides::Right => "side-right",
@@ -22,7 +22,7 @@ pub(super) fn side_said(view: &View<'_>, side: Sides) -> String {
 }
 
 /// A range in words; either end may be open.
-pub(super) fn range_said(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacuum>) -> String {
+pub(super) fn range_text(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacuum>) -> String {
     let words = view.words();
     match (low, high) {
         (Some(low), Some(high)) => words.vacuums_between(low, high),
@@ -33,9 +33,9 @@ pub(super) fn range_said(view: &View<'_>, low: Option<Vacuum>, high: Option<Vacu
 }
 
 /// A range in words, with whose it is.
-pub(super) fn limits_said(view: &View<'_>, limits: &Limits) -> String {
+pub(super) fn limits_text(view: &View<'_>, limits: &Limits) -> String {
     let words = view.words();
-    let range = range_said(view, limits.low, limits.high.or(limits.usually_to));
+    let range = range_text(view, limits.low, limits.high.or(limits.usually_to));
     if range.is_empty() {
         return range;
     }
@@ -50,7 +50,7 @@ pub(super) fn limits_said(view: &View<'_>, limits: &Limits) -> String {
     )
 }
 
-pub(super) fn chance_line(view: &View<'_>, look: &PumpLook, side: &SideLook) -> Option<String> {
+pub(super) fn chance_line(view: &View<'_>, look: &PumpInputs, side: &SideInputs) -> Option<String> {
     let words = view.words();
     let judged = side.judged?;
     let (key, chance) = match judged.verdict {
@@ -61,15 +61,15 @@ pub(super) fn chance_line(view: &View<'_>, look: &PumpLook, side: &SideLook) -> 
     Some(words.with(
         key,
         &[
-            ("side", side_said(view, side.side).into()),
+            ("side", side_text(view, side.side).into()),
             ("chance", words.chance(chance).into()),
-            ("range", range_said(view, look.limits.low, look.limits.high).into()),
+            ("range", range_text(view, look.limits.low, look.limits.high).into()),
         ],
     ))
 }
 
 /// What would settle a verdict that can't be given: the most that any side needs.
-pub(super) fn settles_line(view: &View<'_>, sides: &[SideLook]) -> Option<String> {
+pub(super) fn settles_line(view: &View<'_>, sides: &[SideInputs]) -> Option<String> {
     let words = view.words();
     let all: Vec<Settles> = sides.iter().filter_map(|side| side.judged.map(|judged| judged.settles)).collect();
     let needed = all.iter().filter_map(|s| if let Settles::MoreReadings(more) = s { Some(more.get()) } else { None });
@@ -102,7 +102,7 @@ pub(super) fn section(view: &View<'_>, key: &str) -> Section {
 
 /// A row that opens a place.
 pub(super) fn opens(view: &View<'_>, key: String, title: String, detail: String, place: Place) -> ListRow {
-    view.told_row(title, detail).opens(key, Event::Go { place })
+    view.text_row(title, detail).opens(key, Event::Go { place })
 }
 
 pub(super) fn date_at_noon(view: &View<'_>, date: &str) -> Option<(chrono::NaiveDate, Instant)> {

@@ -1,6 +1,6 @@
 //! A trace of pressure: what was found in its file, and how it was made.
 
-use super::trace_look::TraceLook;
+use super::trace_inputs::TraceLook;
 
 use super::pump_words::section;
 use crate::answer::trace::Findings;
@@ -25,7 +25,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     frame.back = Some(view.back());
     let found = fields.get("findings").and_then(Findings::from_json);
     let mut screen = match &found {
-        Some(found) => TraceLook::over(view, id, &fields, found)?.said(),
+        Some(found) => TraceLook::over(view, id, &fields, found)?.render(),
         // What another version found is kept, and not shown.
         None => no_file(view, if fields.contains_key("findings") { "trace-other-way" } else { "trace-no-file" }),
     };

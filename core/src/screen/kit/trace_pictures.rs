@@ -1,7 +1,7 @@
 //! A trace drawn: all of it, and a few cycles of it.
 
 use super::plot::{empty, Height};
-use super::trace_look::TraceLook;
+use super::trace_inputs::TraceLook;
 use crate::answer::trace::{AsRead, Seconds};
 use crate::quantity::say_decimal;
 use crate::record::mark::Phase;
@@ -78,7 +78,7 @@ impl TraceLook<'_, '_> {
                         Some(Phase::Rest) => ShownPhase::Rest,
                         None => ShownPhase::Unsaid,
                     },
-                    label: self.phase_said(segment),
+                    label: self.phase_text(segment),
                 })
                 .collect(),
         };

@@ -2,9 +2,9 @@
 
 use super::plot::{empty, Height};
 use super::pump_parts::{names, part_of, parts_of, PartInUse};
-use super::pump_words::{self, side_said};
+use super::pump_words::{self, side_text};
 use crate::answer::pump::wear::{course, Course, Forecast, NewPart, Point};
-use crate::gather::kit::PumpLook;
+use crate::gather::kit::PumpInputs;
 use crate::quantity::{Quantity, Vacuum};
 use crate::record::gauge::SetUp;
 use crate::record::Sides;
@@ -27,7 +27,7 @@ struct SideOverTime {
     course: Option<Course>,
 }
 
-pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section>, Trouble> {
+pub(super) fn section(view: &View<'_>, look: &PumpInputs) -> Result<Option<Section>, Trouble> {
     let Some(latest) = look.latest() else { return Ok(None) };
     let parts = parts_of(view, &look.id)?;
     let sides = over_time(view, look, latest.check.set_up, &parts);
@@ -37,14 +37,14 @@ pub(super) fn section(view: &View<'_>, look: &PumpLook) -> Result<Option<Section
     let mut lines: Vec<String> = Vec::new();
     for side in &sides {
         if let Some(course) = &side.course {
-            lines.extend(said(view, side, course, &parts));
+            lines.extend(render(view, side, course, &parts));
         }
     }
     lines.extend(left_out(view, look, latest.check.set_up));
     Ok(Some(Section { lines, plot: Some(picture(view, look, &sides, &parts)), ..pump_words::section(view, "wear") }))
 }
 
-fn over_time(view: &View<'_>, look: &PumpLook, as_latest: SetUp, parts: &[PartInUse]) -> Vec<SideOverTime> {
+fn over_time(view: &View<'_>, look: &PumpInputs, as_latest: SetUp, parts: &[PartInUse]) -> Vec<SideOverTime> {
     let new: Vec<NewPart> =
         parts.iter().filter_map(|part| Some(NewPart { at: part.since?.1, part: part.id.clone() })).collect();
     [Sides::Left, Sides::Right, Sides::Both]
@@ -71,7 +71,7 @@ fn over_time(view: &View<'_>, look: &PumpLook, as_latest: SetUp, parts: &[PartIn
 }
 
 /// Checks that were done in another way are not held against these.
-fn left_out(view: &View<'_>, look: &PumpLook, as_latest: SetUp) -> Option<String> {
+fn left_out(view: &View<'_>, look: &PumpInputs, as_latest: SetUp) -> Option<String> {
     let other = look.checks.iter().filter(|looked| looked.check.set_up != as_latest).count();
     (other > 0).then(|| view.words().with("wear-left-out", &[("count", (other as i64).into())]))
 }
@@ -80,9 +80,9 @@ fn day(view: &View<'_>, at: Instant) -> LocalDay {
     LocalDay::of(&Moment::new(at, view.zone), view.settings.day_start)
 }
 
-fn said(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUse]) -> Vec<String> {
+fn render(view: &View<'_>, side: &SideOverTime, course: &Course, parts: &[PartInUse]) -> Vec<String> {
     let words = view.words();
-    let name = side_said(view, side.side);
+    let name = side_text(view, side.side);
     let mut lines = Vec::new();
     if let Some(back) = &course.came_back {
         lines.push(words.with(
@@ -179,7 +179,7 @@ fn forecast(view: &View<'_>, side: &str, forecast: Forecast) -> String {
     }
 }
 
-fn picture(view: &View<'_>, look: &PumpLook, sides: &[SideOverTime], parts: &[PartInUse]) -> PlotPicture {
+fn picture(view: &View<'_>, look: &PumpInputs, sides: &[SideOverTime], parts: &[PartInUse]) -> PlotPicture {
     let words = view.words();
     let all = || sides.iter().flat_map(|side| &side.points);
     let first = all().map(|point| point.at).min().unwrap_or(view.now);
@@ -217,7 +217,7 @@ fn picture(view: &View<'_>, look: &PumpLook, sides: &[SideOverTime], parts: &[Pa
         (low, high) => Some(PlotBand {
             low: low.map_or(0.0, |low| height.at(low)),
             high: high.map_or(1.0, |high| height.at(high)),
-            label: pump_words::limits_said(view, &look.limits),
+            label: pump_words::limits_text(view, &look.limits),
         }),
     };
     let marks = parts

@@ -6,10 +6,10 @@ mod page;
 mod pumps;
 mod rules;
 mod says;
-mod setting_beside;
+mod setting_compared;
 mod waits;
 
-pub(super) use of_desk::{said_for as part_is_for, say_what_stands, show as show_on_desk};
+pub(super) use of_desk::{say_what_stands, show as show_on_desk, text_for as part_is_for};
 pub(super) use page::show;
 pub(super) use pumps::{offered as pumps_of_family, FIELD as PUMP_NAME};
 pub(super) use rules::{of_part as rule_of_part, show as show_rules};

@@ -87,7 +87,7 @@ fn whose(view: &View<'_>, plan: &Fields) -> Result<Option<String>, Trouble> {
 
 /// The family that a part's plan is written for, said under its title; nothing where that
 /// is not known.
-pub(in crate::screen) fn said_for(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
+pub(in crate::screen) fn text_for(view: &View<'_>, part: &Fields) -> Result<String, Trouble> {
     let Some(plan) = text(part, "plan").filter(|_| view.desk) else { return Ok(String::new()) };
     let name = whose(view, &view.record(plan)?.1)?;
     Ok(name.map(|name| view.words().with("plan-part-for", &[("name", name.into())])).unwrap_or_default())
@@ -107,5 +107,5 @@ fn row(view: &View<'_>, id: &str, part: &Fields) -> ListRow {
     let said = says::on_desk(view, part);
     let detail = if said.is_empty() { view.words().say("plan-part-nothing") } else { said };
     let open = Event::Go { place: Place::Entry { id: id.to_owned() } };
-    view.told_row(says::title(view, part), detail).opens(format!("open-{id}"), open)
+    view.text_row(says::title(view, part), detail).opens(format!("open-{id}"), open)
 }

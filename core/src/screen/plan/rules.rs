@@ -39,7 +39,7 @@ pub(in crate::screen) fn show(view: &View<'_>, part: &str) -> Result<Screen, Tro
 
 fn row(view: &View<'_>, part: &str, rule: &Rule, chosen: bool) -> ListRow {
     let choose = Event::ChooseRule { part: part.to_owned(), rule: rule.key.clone() };
-    let row = view.told_row(name(view, rule), as_it_stands(view, rule));
+    let row = view.text_row(name(view, rule), as_it_stands(view, rule));
     row.opens(format!("choose-{}", rule.key), choose).chosen(chosen)
 }
 

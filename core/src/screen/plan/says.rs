@@ -1,10 +1,10 @@
 //! What a part of a plan says, and what it would change now.
 
-use super::setting_beside;
+use super::setting_compared;
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
 use crate::record::plan_part::OF_RHYTHM;
-use crate::record::{date, moment, text, whole, Fields, Kind, RHYTHM, RULES, SETTINGS};
+use crate::record::{date, moment, text, whole_number, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::FieldKind;
 use crate::screen::{field_row, View};
 use crate::time::LocalDay;
@@ -94,12 +94,12 @@ fn label(view: &View<'_>, field: &str) -> String {
 }
 
 /// What a field of the rhythm says, or the aim; nothing where it says nothing or is another.
-fn said_of(view: &View<'_>, fields: &Fields, field: &str) -> Option<String> {
+fn text_of(view: &View<'_>, fields: &Fields, field: &str) -> Option<String> {
     if field == AIM {
         let aim = fields.get(field).and_then(Entered::<Volume>::from_json)?;
         return Some(view.words().volume(aim.quantity()));
     }
-    let value = whole(fields, field).filter(|_| OF_RHYTHM.contains(&field))?;
+    let value = whole_number(fields, field).filter(|_| OF_RHYTHM.contains(&field))?;
     Some(match SPANS.contains(&field) {
         true => view.words().span(crate::time::Span::minutes(i64::from(value))),
         false => value.to_string(),
@@ -109,13 +109,13 @@ fn said_of(view: &View<'_>, fields: &Fields, field: &str) -> Option<String> {
 /// What stands now where a part would set a field.
 pub(in crate::screen) fn stands(view: &View<'_>, field: &str) -> Result<Option<String>, Trouble> {
     let there = view.record(if field == AIM { SETTINGS } else { RHYTHM })?.1;
-    Ok(said_of(view, &there, field))
+    Ok(text_of(view, &there, field))
 }
 
 fn each(view: &View<'_>, part: &Fields, fields: &[&str]) -> Result<Vec<String>, Trouble> {
     let mut lines = Vec::new();
     for field in fields {
-        let Some(after) = said_of(view, part, field) else { continue };
+        let Some(after) = text_of(view, part, field) else { continue };
         lines.push(changes(view, label(view, field), stands(view, field)?, after));
     }
     Ok(lines)
@@ -162,7 +162,7 @@ fn setting(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let mut said = Vec::new();
     said.extend(text(part, "pump_name").map(str::to_owned));
     said.extend(text(part, "plan_phase").map(|phase| words.say(&format!("choice-plan-phase-{phase}"))));
-    said.extend(whole(part, "level").map(|level| words.with("plan-level", &[("level", level.into())])));
+    said.extend(whole_number(part, "level").map(|level| words.with("plan-level", &[("level", level.into())])));
     let vacuum = part.get("vacuum").and_then(Entered::<Vacuum>::from_json);
     said.extend(vacuum.as_ref().map(|vacuum| words.entered(vacuum, view.settings.vacuum)));
     let cycles = part.get("cycles").and_then(Entered::<Speed>::from_json);
@@ -170,6 +170,6 @@ fn setting(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let lasts = crate::record::span(part, "lasts");
     said.extend(lasts.map(|lasts| words.with("plan-lasts", &[("span", words.span(lasts).into())])));
     let mut lines = vec![said.join(" \u{b7} ")];
-    lines.extend(setting_beside::notes(view, part)?);
+    lines.extend(setting_compared::notes(view, part)?);
     Ok(lines)
 }

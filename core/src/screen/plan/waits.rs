@@ -71,7 +71,7 @@ pub(in crate::screen) fn group(view: &View<'_>) -> Result<Option<ListGroup>, Tro
                 waits => words.with("plan-parts-wait", &[("count", (waits as i64).into())]),
             };
             let open = Event::Go { place: Place::Plan { id: came.id.clone() } };
-            let row = view.told_row(came.from, format!("{} \u{b7} {waits}", came.day));
+            let row = view.text_row(came.from, format!("{} \u{b7} {waits}", came.day));
             row.opens(format!("open-{}", came.id), open)
         })
         .collect();

@@ -70,9 +70,9 @@ pub enum Effect {
     ClearAlarm { key: String },
     /// Let the person say where a file goes, then call `export` with this and its path.
     HandOver { what: Export, file_name: String, content_type: String },
-    /// Let the person pick a file, then call `bring_in` with it.
+    /// Let the person pick a file, then call `import_file` with it.
     PickFile { key: String, content_types: Vec<String> },
-    /// Let the person pick a folder, watch it, also after the next start, call `take_in`
+    /// Let the person pick a folder, watch it, also after the next start, call `import_quietly`
     /// with each new file in it once it is whole, and say so with [`Event::FolderIs`].
     PickFolder,
     /// Let go of the folder that is watched, and say so with [`Event::FolderIs`].
@@ -87,6 +87,6 @@ pub enum Effect {
     ForgetFiles,
     /// Keep the key that the record is open with, in the platform's own store.
     KeepKey,
-    /// Call `tend` soon, off the thread that draws.
-    Tend,
+    /// Call `maintain` soon, off the thread that draws.
+    Maintain,
 }

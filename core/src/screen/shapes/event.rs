@@ -130,7 +130,7 @@ pub enum Event {
     /// Make a field say nothing again.
     Clear { id: String, field: String },
     /// Take a record out.
-    TakeOut { id: String },
+    Remove { id: String },
     /// Bring a record back that was taken out.
     BringBack { id: String },
     /// Take back the last act.

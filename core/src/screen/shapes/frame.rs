@@ -16,7 +16,7 @@ pub struct Frame {
     pub undo: Option<Action>,
     pub redo: Option<Action>,
     pub notices: Vec<Notice>,
-    pub look: Look,
+    pub look: Appearance,
     /// Ask for this screen again after so long, where it moves by itself.
     pub ask_again_milliseconds: Option<u32>,
 }
@@ -45,7 +45,7 @@ pub enum Tone {
 
 /// How the person wants it drawn.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Look {
+pub struct Appearance {
     pub hand: Hand,
     pub palette: Palette,
 }

@@ -39,7 +39,7 @@ pub use event::{Deed, Event, Part};
 pub use export::{Export, Paper};
 pub use findings::{FindingsScreen, Section};
 pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};
-pub use frame::{Frame, Hand, Look, Notice, Palette, Tone};
+pub use frame::{Appearance, Frame, Hand, Notice, Palette, Tone};
 pub use list::{ListGroup, ListRow, ListScreen};
 pub use pictures::{
     DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch,

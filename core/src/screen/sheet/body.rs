@@ -8,7 +8,7 @@ use crate::guidance::{CautionSource, Urgency};
 use crate::quantity::{Quantity, Temperature};
 use crate::record::{Fields, Kind};
 use crate::screen::shapes::{SheetRow, SheetSection};
-use crate::screen::{signs_said, View};
+use crate::screen::{signs_text, View};
 use crate::share::parts::{LeftOut, SharePart};
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;
@@ -33,7 +33,7 @@ impl Entry {
     }
 }
 
-pub(super) fn told(view: &View<'_>, span: Stretch, left_out: &LeftOut) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, span: Stretch, left_out: &LeftOut) -> Result<Option<SheetSection>, Trouble> {
     let since = span.from.begins(view.zone, view.settings.day_start);
     let mut entries: Vec<Entry> = view
         .journal
@@ -84,8 +84,8 @@ fn one(view: &View<'_>, entry: &Entry, notes: bool) -> Result<Option<SheetRow>, 
     let words = view.words();
     let day = words.date(LocalDay::of(&entry.at, view.settings.day_start));
     let label = words.with("sheet-at", &[("date", day.into()), ("time", words.clock(&entry.at).into())]);
-    let temperature = signs_said::temperature(view, &entry.fields);
-    let signs = signs_said::of(view, &entry.fields)?.lines(view, notes).join("\n");
+    let temperature = signs_text::temperature(view, &entry.fields);
+    let signs = signs_text::of(view, &entry.fields)?.lines(view, notes).join("\n");
     Ok((!temperature.is_empty() || !signs.is_empty()).then(|| row(label, temperature, signs)))
 }
 
@@ -100,7 +100,7 @@ fn and_more(view: &View<'_>, rest: &[&Entry]) -> Result<Option<SheetRow>, Troubl
         let of = |entry: &Entry| entry.sign.temperature.map_or(0.0, Temperature::canonical);
         of(a).total_cmp(&of(b))
     });
-    let said = |entry: &Entry| signs_said::temperature(view, &entry.fields);
+    let said = |entry: &Entry| signs_text::temperature(view, &entry.fields);
     let value = match (temperatures.first(), temperatures.last()) {
         (Some(low), Some(high)) if said(low) != said(high) => {
             words.with("sheet-from-to", &[("low", said(low).into()), ("high", said(high).into())])
@@ -111,7 +111,7 @@ fn and_more(view: &View<'_>, rest: &[&Entry]) -> Result<Option<SheetRow>, Troubl
     let mut counts: Vec<(String, i64)> = Vec::new();
     for entry in rest {
         for (key, _) in &entry.sign.there {
-            let name = signs_said::name(view, key);
+            let name = signs_text::name(view, key);
             match counts.iter_mut().find(|(known, _)| *known == name) {
                 Some((_, count)) => *count += 1,
                 None => counts.push((name, 1)),

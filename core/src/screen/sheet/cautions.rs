@@ -6,7 +6,7 @@ use super::span::Stretch;
 use crate::answer::caution::{Became, Because, Caution};
 use crate::gather::caution::since;
 use crate::guidance::CautionRules;
-use crate::screen::caution::{became, because, heading, source_said};
+use crate::screen::caution::{became, because, heading, source_text};
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::share::parts::{LeftOut, SharePart};
@@ -16,7 +16,7 @@ use crate::trouble::Trouble;
 const FACTS: usize = 5;
 
 /// One that rests on a part that is left out is left out with it.
-pub(super) fn told(
+pub(super) fn render(
     view: &View<'_>,
     span: Stretch,
     left_out: &LeftOut,
@@ -28,7 +28,7 @@ pub(super) fn told(
         cautions.iter_mut().for_each(without_note);
     }
     let goes = |caution: &&Caution| !parts_of(caution).iter().any(|part| left_out.has(*part));
-    Ok(of_rows(view, "cautions", cautions.iter().filter(goes).map(|caution| said(view, caution, rules)).collect()))
+    Ok(of_rows(view, "cautions", cautions.iter().filter(goes).map(|caution| line_of(view, caution, rules)).collect()))
 }
 
 /// What was said of it in the person's own words goes with the notes.
@@ -66,10 +66,10 @@ fn part_of(fact: &Because) -> SharePart {
     }
 }
 
-fn said(view: &View<'_>, caution: &Caution, rules: &CautionRules) -> SheetRow {
+fn line_of(view: &View<'_>, caution: &Caution, rules: &CautionRules) -> SheetRow {
     let words = view.words();
     let source = caution.source;
-    let from = source_said(view, &source.source, source.year, source.from_memory);
+    let from = source_text(view, &source.source, source.year, source.from_memory);
     let of_now = !source.urgency_waits() || caution.is_of_now(view.now, rules.signs_hold);
     let became = became(view, caution, of_now);
     let mut notes: Vec<String> = became.into_iter().collect();

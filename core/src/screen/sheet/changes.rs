@@ -2,7 +2,7 @@
 
 use super::section::{of_rows, row};
 use super::span::Stretch;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::record::{date, moment, text, Kind, PlanChange, PlanDone};
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::supply;
@@ -15,10 +15,10 @@ const TOLD: usize = 8;
 
 /// `supply` says whether what is worked out of amounts may go along, `notes` the
 /// person's own words.
-pub(super) fn told(
+pub(super) fn render(
     view: &View<'_>,
     span: Stretch,
-    look: &Look,
+    look: &SupplyInputs,
     supply: bool,
     notes: bool,
 ) -> Result<Option<SheetSection>, Trouble> {

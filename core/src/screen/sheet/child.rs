@@ -5,7 +5,7 @@ use super::span::Stretch;
 use crate::answer::age::Age;
 use crate::guidance::SupplyRules;
 use crate::quantity::{Entered, Mass};
-use crate::record::{date, moment, text, whole, Fields, Kind};
+use crate::record::{date, moment, text, whole_number, Fields, Kind};
 use crate::screen::shapes::SheetSection;
 use crate::screen::View;
 use crate::time::LocalDay;
@@ -14,7 +14,7 @@ use crate::trouble::Trouble;
 /// Weights told of each child, the latest.
 const WEIGHTS: usize = 3;
 
-pub(super) fn section(view: &View<'_>, span: Stretch, rules: &SupplyRules) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, span: Stretch, rules: &SupplyRules) -> Result<Option<SheetSection>, Trouble> {
     let children = view.journal.of_kind(Kind::Child)?;
     let only = children.len() == 1;
     let mut rows = Vec::new();
@@ -28,10 +28,10 @@ pub(super) fn section(view: &View<'_>, span: Stretch, rules: &SupplyRules) -> Re
 }
 
 fn age(view: &View<'_>, fields: &Fields) -> Option<String> {
-    Age::on(view.today().date(), date(fields, "birth")?).map(|age| said(view, age))
+    Age::on(view.today().date(), date(fields, "birth")?).map(|age| line_of(view, age))
 }
 
-fn said(view: &View<'_>, age: Age) -> String {
+fn line_of(view: &View<'_>, age: Age) -> String {
     let words = view.words();
     match age {
         Age::Weeks { weeks, days } => words.with("age-weeks", &[("weeks", weeks.into()), ("days", days.into())]),
@@ -44,14 +44,14 @@ fn said(view: &View<'_>, age: Age) -> String {
 /// At how many weeks it was born, and how old that makes it counted from its due date.
 fn born(view: &View<'_>, fields: &Fields, rules: &SupplyRules) -> String {
     let words = view.words();
-    let Some(weeks) = whole(fields, "gestation_weeks") else { return String::new() };
-    let days = whole(fields, "gestation_days").unwrap_or(0);
+    let Some(weeks) = whole_number(fields, "gestation_weeks") else { return String::new() };
+    let days = whole_number(fields, "gestation_days").unwrap_or(0);
     let born = words.with("sheet-born-at", &[("weeks", weeks.into()), ("days", days.into())]);
     let corrected = date(fields, "birth")
         .filter(|_| weeks < rules.preterm_below_weeks.get())
         .and_then(|birth| Age::corrected_on(view.today().date(), birth, weeks, days));
     match corrected {
-        Some(age) => words.with("sheet-corrected", &[("age", said(view, age).into()), ("born", born.into())]),
+        Some(age) => words.with("sheet-corrected", &[("age", line_of(view, age).into()), ("born", born.into())]),
         None => born,
     }
 }

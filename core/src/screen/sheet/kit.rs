@@ -1,7 +1,7 @@
 //! Pumps, flanges and parts in use, as Kit lists them.
 
 use super::section::{of_rows, row};
-use super::sessions::{used, Told};
+use super::sessions::{used, SessionFields};
 use crate::record::{date, text, Kind};
 use crate::screen::kit::detail;
 use crate::screen::shapes::SheetSection;
@@ -9,7 +9,7 @@ use crate::screen::View;
 use crate::trouble::Trouble;
 
 /// Where sessions name what they were done with, the rest is not told.
-pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Option<SheetSection>, Trouble> {
     let pumps = used(sessions, &["pump"]);
     let flanges = used(sessions, &["flange_left", "flange_right"]);
     let mut rows = Vec::new();

@@ -34,7 +34,7 @@ pub(super) use preview::show;
 use super::shapes::SheetSection;
 use super::View;
 use crate::answer::night::{Gathered, Origin};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::guidance::{CautionRules, Rules};
 use crate::record::{text, SETTINGS};
 use crate::share::names;
@@ -120,10 +120,10 @@ impl Sheet {
         Ok(Self {
             heading: words.say("sheet-heading"),
             who: name.filter(|_| !source.left_out.has(SharePart::Who)),
-            span: source.span.said(view),
+            span: source.span.render(view),
             made: words.with("sheet-made", &[("date", day.into()), ("time", words.clock(&view.present()).into())]),
-            sources: sources::told(view, &source.rules, &there, &beside, &cited),
-            left_out: left_out_said(view, &parts),
+            sources: sources::render(view, &source.rules, &there, &beside, &cited),
+            left_out: left_out_text(view, &parts),
             foot: words.say("sheet-foot"),
             parts,
         })
@@ -137,7 +137,7 @@ impl Sheet {
 }
 
 /// Which parts were written down and left out, by name.
-fn left_out_said(view: &View<'_>, parts: &[Part]) -> Option<SheetSection> {
+fn left_out_text(view: &View<'_>, parts: &[Part]) -> Option<SheetSection> {
     let words = view.words();
     let out = parts.iter().filter(|part| part.out).map(|part| words.say(&format!("sheet-part-{}", part.part.name())));
     let names = out.collect::<Vec<_>>();
@@ -154,9 +154,9 @@ fn who(view: &View<'_>, name: &str) -> SheetSection {
 /// What the sections are worked out of, read once.
 struct Source {
     span: Stretch,
-    look: Look,
+    look: SupplyInputs,
     night: Gathered,
-    sessions: Vec<sessions::Told>,
+    sessions: Vec<sessions::SessionFields>,
     rules: Rules,
     left_out: LeftOut,
 }
@@ -165,7 +165,7 @@ impl Source {
     fn read(view: &View<'_>, left_out: LeftOut) -> Result<Self, Trouble> {
         let span = Stretch::of(view)?;
         Ok(Self {
-            look: Look::over(view, span.days)?,
+            look: SupplyInputs::over(view, span.days)?,
             night: crate::gather::night::gathered(view)?,
             sessions: sessions::read(view, span)?,
             rules: view.rules()?.clone(),
@@ -197,26 +197,26 @@ impl Source {
             SharePart::Body => {
                 let rules = CautionRules::read(&self.rules);
                 vec![
-                    cautions::told(view, self.span, &self.left_out, &rules)?,
-                    body::told(view, self.span, &self.left_out)?,
+                    cautions::render(view, self.span, &self.left_out, &rules)?,
+                    body::render(view, self.span, &self.left_out)?,
                 ]
             }
-            SharePart::Questions => vec![questions::told(view)?],
-            SharePart::Child => vec![child::section(view, self.span, &self.look.rules)?],
+            SharePart::Questions => vec![questions::render(view)?],
+            SharePart::Child => vec![child::render(view, self.span, &self.look.rules)?],
             SharePart::Supply => {
-                vec![observed::told(view, self.span, &self.look)?, supply::told(view, &self.look)?]
+                vec![observed::render(view, self.span, &self.look)?, supply::render(view, &self.look)?]
             }
             SharePart::Sessions => vec![
-                rhythm::told(view, &self.look, self.night.frame.longest.value)?,
-                nights::told(view, &self.night.frame, self.span.days)?,
+                rhythm::render(view, &self.look, self.night.frame.longest.value)?,
+                nights::render(view, &self.night.frame, self.span.days)?,
             ],
-            SharePart::Comfort => vec![pain::told(view, &self.sessions), settings::told(view, &self.sessions)?],
-            SharePart::Kit => vec![pump::told(view, &self.sessions)?, kit::told(view, &self.sessions)?],
+            SharePart::Comfort => vec![pain::render(view, &self.sessions), settings::render(view, &self.sessions)?],
+            SharePart::Kit => vec![pump::render(view, &self.sessions)?, kit::render(view, &self.sessions)?],
             SharePart::Changes => {
                 let (supply, notes) = (goes(SharePart::Supply), goes(SharePart::Notes));
-                vec![changes::told(view, self.span, &self.look, supply, notes)?]
+                vec![changes::render(view, self.span, &self.look, supply, notes)?]
             }
-            SharePart::Notes => vec![notes::told(view, self.span)?],
+            SharePart::Notes => vec![notes::render(view, self.span)?],
         };
         Ok(found.into_iter().flatten().collect())
     }

@@ -15,7 +15,7 @@ const TOLD: usize = 8;
 /// Kinds whose notes are told where they themselves are.
 const TOLD_ELSEWHERE: &[Kind] = &[Kind::Sign, Kind::LifeEvent, Kind::CautionDealt];
 
-pub(super) fn told(view: &View<'_>, span: Stretch) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, span: Stretch) -> Result<Option<SheetSection>, Trouble> {
     let words = view.words();
     let since = span.from.begins(view.zone, view.settings.day_start);
     let mut found = Vec::new();

@@ -2,12 +2,12 @@
 
 use super::section::{of_rows, row, section};
 use super::span::Stretch;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::screen::shapes::SheetSection;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn told(view: &View<'_>, span: Stretch, look: &Look) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, span: Stretch, look: &SupplyInputs) -> Result<Option<SheetSection>, Trouble> {
     let words = view.words();
     if look.is_empty() {
         return Ok(None);

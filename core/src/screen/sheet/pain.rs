@@ -2,15 +2,15 @@
 //! the setting was turned down for it. No cut-point is laid over it.
 
 use super::section::{row, section};
-use super::sessions::Told;
+use super::sessions::SessionFields;
 use crate::quantity::say_decimal;
-use crate::record::{whole, Does};
+use crate::record::{whole_number, MarkKind};
 use crate::screen::shapes::{Part, PlotPicture, PlotPoint, SheetSection, Tick};
 use crate::screen::View;
 use crate::time::{Instant, LocalDay, Moment};
 
 /// Pain that was said once.
-struct Said {
+struct PainScore {
     at: Instant,
     part: Option<Part>,
     score: Option<u32>,
@@ -23,7 +23,7 @@ const TYPED: [(&str, Part); 4] = [
     ("pain_right_expression", Part::Right),
 ];
 
-pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Option<SheetSection> {
+pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Option<SheetSection> {
     let words = view.words();
     let mut all = Vec::new();
     let (mut hurting, mut asked, mut turned_down) = (0_i64, 0_i64, 0_i64);
@@ -60,29 +60,29 @@ pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Option<SheetSection> {
 }
 
 /// What was said of a session: while it ran, and afterwards.
-fn of(told: &Told) -> Vec<Said> {
+fn of(told: &SessionFields) -> Vec<PainScore> {
     let marked = told.session.marks.iter().filter_map(|(_, mark)| {
-        let Does::Pain { score } = mark.does else { return None };
+        let MarkKind::Pain { score } = mark.kind else { return None };
         let part = match mark.side.as_deref() {
             Some("left") => Some(Part::Left),
             Some("right") => Some(Part::Right),
             _ => None,
         };
-        Some(Said { at: mark.at.instant(), part, score: score.map(|s| s.get()) })
+        Some(PainScore { at: mark.at.instant(), part, score: score.map(|s| s.get()) })
     });
     let at = told.session.started.as_ref().map(Moment::instant);
-    let typed = TYPED
-        .iter()
-        .filter_map(|(key, part)| Some(Said { at: at?, part: Some(*part), score: Some(whole(&told.fields, key)?) }));
+    let typed = TYPED.iter().filter_map(|(key, part)| {
+        Some(PainScore { at: at?, part: Some(*part), score: Some(whole_number(&told.fields, key)?) })
+    });
     marked.chain(typed).collect()
 }
 
-fn turned(told: &Told) -> bool {
-    let marked = |does: &Does| matches!(does, Does::Setting { for_discomfort: true, .. });
-    told.session.last_mark(marked).is_some() || whole(&told.fields, "turned_down").is_some_and(|times| times > 0)
+fn turned(told: &SessionFields) -> bool {
+    let marked = |kind: &MarkKind| matches!(kind, MarkKind::Setting { for_discomfort: true, .. });
+    told.session.last_mark(marked).is_some() || whole_number(&told.fields, "turned_down").is_some_and(|times| times > 0)
 }
 
-fn picture(view: &View<'_>, sessions: &[Told], all: &[Said]) -> Option<PlotPicture> {
+fn picture(view: &View<'_>, sessions: &[SessionFields], all: &[PainScore]) -> Option<PlotPicture> {
     let words = view.words();
     let starts = || sessions.iter().filter_map(|told| told.session.started.as_ref()).map(Moment::instant);
     let (first, last) = (starts().min()?, starts().max()?);

@@ -1,14 +1,14 @@
 //! What each pump that was used pulled when it was checked last, as its page says it.
 
 use super::section::{of_rows, row};
-use super::sessions::{used, Told};
+use super::sessions::{used, SessionFields};
 use crate::record::Kind;
 use crate::screen::kit::{checked, limits_rules};
 use crate::screen::shapes::SheetSection;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Option<SheetSection>, Trouble> {
     // Said once, at the foot.
     let defers = view.words().say("pump-defers");
     let mut rows = Vec::new();
@@ -24,7 +24,7 @@ pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSec
 }
 
 /// The rules that a range rests on where the maker's own is not known.
-pub(super) fn rules(view: &View<'_>, sessions: &[Told]) -> Result<Vec<&'static str>, Trouble> {
+pub(super) fn rules(view: &View<'_>, sessions: &[SessionFields]) -> Result<Vec<&'static str>, Trouble> {
     let mut found = Vec::new();
     for pump in pumps(view, sessions)? {
         if checked(view, &pump)?.is_some() {
@@ -35,7 +35,7 @@ pub(super) fn rules(view: &View<'_>, sessions: &[Told]) -> Result<Vec<&'static s
 }
 
 /// Pumps that were used; all there are where no session names one.
-fn pumps(view: &View<'_>, sessions: &[Told]) -> Result<Vec<String>, Trouble> {
+fn pumps(view: &View<'_>, sessions: &[SessionFields]) -> Result<Vec<String>, Trouble> {
     let all = view.journal.of_kind(Kind::Pump)?.into_iter().map(|row| row.subject);
     let used = used(sessions, &["pump"]);
     Ok(all.filter(|pump| used.is_empty() || used.contains(pump.as_str())).collect())

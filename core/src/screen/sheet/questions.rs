@@ -6,7 +6,7 @@ use crate::screen::visit::open_questions;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn told(view: &View<'_>) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>) -> Result<Option<SheetSection>, Trouble> {
     let asked = open_questions(view)?.into_iter().map(|(_, question)| question).filter(|q| !q.is_empty());
     Ok(of_rows(view, "questions", asked.map(|question| row(question, "", "")).collect()))
 }

@@ -4,14 +4,14 @@
 use super::section::{of_rows, row};
 use crate::answer::night::longest_by_day;
 use crate::answer::supply::DayProduction;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::record::Kind;
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
-pub(super) fn told(view: &View<'_>, look: &Look, limit: Span) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(view: &View<'_>, look: &SupplyInputs, limit: Span) -> Result<Option<SheetSection>, Trouble> {
     let found = longest_gaps(view, look)?;
     let rows = [sessions(view, look), gaps(view, &found), longest(view, &found), beyond(view, &found, limit)];
     Ok(of_rows(view, "rhythm", rows.into_iter().flatten().collect()))
@@ -24,7 +24,7 @@ fn spread<T: Ord + Copy>(mut values: Vec<T>) -> Option<(T, T, T)> {
 }
 
 /// Over days on which anything was written down: one without is not one without sessions.
-fn sessions(view: &View<'_>, look: &Look) -> Option<SheetRow> {
+fn sessions(view: &View<'_>, look: &SupplyInputs) -> Option<SheetRow> {
     let words = view.words();
     let counts = look.days.iter().map(|day| day.emptyings.get()).filter(|count| *count > 0).collect();
     let (least, middle, most) = spread(counts)?;
@@ -33,7 +33,7 @@ fn sessions(view: &View<'_>, look: &Look) -> Option<SheetRow> {
 }
 
 /// The longest gap of each day that is whole.
-fn longest_gaps(view: &View<'_>, look: &Look) -> Result<Vec<(LocalDay, Span)>, Trouble> {
+fn longest_gaps(view: &View<'_>, look: &SupplyInputs) -> Result<Vec<(LocalDay, Span)>, Trouble> {
     let Some(first) = look.days.first() else { return Ok(Vec::new()) };
     let since = first.day.begins(view.zone, view.settings.day_start).minus(Span::hours(24));
     let rows = view.journal.of_kind_since(Kind::Session, since)?;

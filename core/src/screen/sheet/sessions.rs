@@ -12,13 +12,13 @@ use crate::trouble::Trouble;
 pub(super) const MOST_DAYS: u32 = 28;
 
 /// A session with its fields.
-pub(super) struct Told {
+pub(super) struct SessionFields {
     pub(super) session: Session,
     pub(super) fields: Fields,
 }
 
 /// Sessions that are over, by time.
-pub(super) fn read(view: &View<'_>, span: Stretch) -> Result<Vec<Told>, Trouble> {
+pub(super) fn read(view: &View<'_>, span: Stretch) -> Result<Vec<SessionFields>, Trouble> {
     let first = view.today().earlier_by(span.days.min(MOST_DAYS));
     let since = first.begins(view.zone, view.settings.day_start);
     let mut found = Vec::new();
@@ -27,12 +27,12 @@ pub(super) fn read(view: &View<'_>, span: Stretch) -> Result<Vec<Told>, Trouble>
             continue;
         }
         let (_, fields) = view.record(&row.subject)?;
-        found.push(Told { session: Session::read(&row.subject, &fields), fields });
+        found.push(SessionFields { session: Session::read(&row.subject, &fields), fields });
     }
     Ok(found)
 }
 
 /// What the sessions name in these fields.
-pub(super) fn used<'t>(sessions: &'t [Told], keys: &[&str]) -> BTreeSet<&'t str> {
+pub(super) fn used<'t>(sessions: &'t [SessionFields], keys: &[&str]) -> BTreeSet<&'t str> {
     sessions.iter().flat_map(|told| keys.iter().filter_map(|key| text(&told.fields, key))).collect()
 }

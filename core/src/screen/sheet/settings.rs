@@ -4,12 +4,12 @@
 use std::collections::BTreeMap;
 
 use super::section::{row, section};
-use super::sessions::Told;
+use super::sessions::SessionFields;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::{say_decimal, Entered, Level, Quantity, Speed, SpeedUnit, Vacuum};
 use crate::record::mark::Phase;
-use crate::record::{whole, Does};
-use crate::screen::kit::level_said;
+use crate::record::{whole_number, MarkKind};
+use crate::screen::kit::level_text;
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::trouble::Trouble;
@@ -22,8 +22,8 @@ struct Used {
     cycles: Vec<f64>,
 }
 
-pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSection>, Trouble> {
-    let mut pumps: BTreeMap<&str, Vec<&Told>> = BTreeMap::new();
+pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Option<SheetSection>, Trouble> {
+    let mut pumps: BTreeMap<&str, Vec<&SessionFields>> = BTreeMap::new();
     for told in sessions {
         if let Some(pump) = told.session.pump.as_deref() {
             pumps.entry(pump).or_default().push(told);
@@ -42,19 +42,20 @@ pub(super) fn told(view: &View<'_>, sessions: &[Told]) -> Result<Option<SheetSec
 }
 
 /// Sessions whose setting was only carried over from the one before: nobody said what was used.
-fn unsaid(view: &View<'_>, name: &str, sessions: &[&Told]) -> Option<String> {
-    let says_nothing = |told: &&&Told| {
+fn unsaid(view: &View<'_>, name: &str, sessions: &[&SessionFields]) -> Option<String> {
+    let says_nothing = |told: &&&SessionFields| {
         [Phase::Letdown, Phase::Expression].into_iter().all(|phase| set_in(told, phase) == (None, None, None))
     };
     // A pump that is drawn by hand has no setting to say.
-    let has_dials = |told: &&&Told| told.session.method.as_deref().is_none_or(|method| method == "electric_pump");
+    let has_dials =
+        |told: &&&SessionFields| told.session.method.as_deref().is_none_or(|method| method == "electric_pump");
     let all = sessions.iter().filter(has_dials).count() as i64;
     let count = sessions.iter().filter(has_dials).filter(says_nothing).count() as i64;
     let needs = [("pump", name.to_owned().into()), ("count", count.into()), ("all", all.into())];
     (count > 0).then(|| view.words().with("sheet-settings-unsaid", &needs))
 }
 
-fn used(sessions: &[&Told], phase: Phase) -> Used {
+fn used(sessions: &[&SessionFields], phase: Phase) -> Used {
     let mut used = Used::default();
     for told in sessions {
         let (level, vacuum, cycles) = set_in(told, phase);
@@ -67,10 +68,10 @@ fn used(sessions: &[&Told], phase: Phase) -> Used {
 }
 
 /// The last setting of a phase as marked, or as typed afterwards.
-fn set_in(told: &Told, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) {
+fn set_in(told: &SessionFields, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) {
     let key = |what: &str| format!("{what}_{}", phase.name());
     let typed = (
-        whole(&told.fields, &key("level")),
+        whole_number(&told.fields, &key("level")),
         told.fields.get(&key("vacuum")).and_then(Entered::<Vacuum>::from_json).map(|e| e.quantity().canonical()),
         told.fields.get(&key("cycles")).and_then(Entered::<Speed>::from_json).map(|e| e.quantity().canonical()),
     );
@@ -81,7 +82,7 @@ fn set_in(told: &Told, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) 
         // A setting made before a phase holds on into it, so each mark of the phase looks back.
         // What was only carried over from last time was not used, as far as anybody said.
         let now = told.session.used_at(mark.at.instant());
-        if matches!(mark.does, Does::Phase(_) | Does::Setting { .. }) {
+        if matches!(mark.kind, MarkKind::Phase(_) | MarkKind::Setting { .. }) {
             level = now.level.map(|l| l.get());
             vacuum = now.vacuum.map(|v| v.quantity().canonical());
             cycles = now.cycles.map(|c| c.quantity().canonical());
@@ -90,7 +91,12 @@ fn set_in(told: &Told, phase: Phase) -> (Option<u32>, Option<f64>, Option<f64>) 
     (typed.0.or(level), typed.1.or(vacuum), typed.2.or(cycles))
 }
 
-fn used_row(view: &View<'_>, name: &str, sessions: &[&Told], phase: Phase) -> Result<Option<SheetRow>, Trouble> {
+fn used_row(
+    view: &View<'_>,
+    name: &str,
+    sessions: &[&SessionFields],
+    phase: Phase,
+) -> Result<Option<SheetRow>, Trouble> {
     let words = view.words();
     let used = used(sessions, phase);
     let mut notes = Vec::new();
@@ -125,9 +131,9 @@ fn used_row(view: &View<'_>, name: &str, sessions: &[&Told], phase: Phase) -> Re
 }
 
 /// What a level pulled in the latest session, by the check that held then.
-fn pulled(view: &View<'_>, sessions: &[&Told], level: Level) -> Result<Option<String>, Trouble> {
+fn pulled(view: &View<'_>, sessions: &[&SessionFields], level: Level) -> Result<Option<String>, Trouble> {
     let Some(last) = sessions.last() else { return Ok(None) };
     let Some(at) = last.session.started.as_ref() else { return Ok(None) };
     let pulls = level_in_vacuum(view, &last.session, at.instant())?;
-    Ok(pulls(level).map(|pull| level_said(view, &pull)))
+    Ok(pulls(level).map(|pull| level_text(view, &pull)))
 }

@@ -17,7 +17,7 @@ const RESTS_ON: &[(&str, &[&str])] = &[
 /// `there` are the sections that go out; `beside` are rules that only hold where nothing
 /// else was set, such as the longest gap.
 /// `cited` are sources that are no rules, each with what it says.
-pub(super) fn told(
+pub(super) fn render(
     view: &View<'_>,
     rules: &Rules,
     there: &[&str],
@@ -29,7 +29,7 @@ pub(super) fn told(
     let keys: Vec<&str> = of.flat_map(|(_, rules)| rules.iter()).chain(beside).copied().collect();
     let mut by_source: Vec<(String, Vec<String>)> = Vec::new();
     for rule in Rules::shipped().iter().filter(|rule| keys.contains(&rule.key.as_str())) {
-        let (source, said) = (source(view, rules, rule), said(view, rules, rule));
+        let (source, said) = (source(view, rules, rule), line_of(view, rules, rule));
         match by_source.iter_mut().find(|(known, _)| *known == source) {
             Some((_, all)) => all.push(said),
             None => by_source.push((source, vec![said])),
@@ -52,7 +52,7 @@ fn source(view: &View<'_>, rules: &Rules, rule: &Rule) -> String {
     }
 }
 
-fn said(view: &View<'_>, rules: &Rules, rule: &Rule) -> String {
+fn line_of(view: &View<'_>, rules: &Rules, rule: &Rule) -> String {
     let words = view.words();
     let value = words.rule_value(rule, rules.set_to(&rule.key).unwrap_or(rule.value));
     let rule = words.say(&format!("field-{}", rule.key.replace('_', "-")));

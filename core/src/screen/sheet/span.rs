@@ -35,7 +35,7 @@ impl Stretch {
     }
 
     /// The same in words.
-    pub(super) fn said(self, view: &View<'_>) -> String {
+    pub(super) fn render(self, view: &View<'_>) -> String {
         let words = view.words();
         let key = if self.since_visit { "sheet-span-visit" } else { "sheet-span" };
         words.with(

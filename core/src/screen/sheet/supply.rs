@@ -1,14 +1,14 @@
 //! Supply, as its screen says it over the same days.
 
 use super::section::{row, section};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::screen::shapes::SheetSection;
 use crate::screen::supply;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn told(view: &View<'_>, look: &Look) -> Result<Option<SheetSection>, Trouble> {
-    let said = supply::said(view, look);
+pub(super) fn render(view: &View<'_>, look: &SupplyInputs) -> Result<Option<SheetSection>, Trouble> {
+    let said = supply::render(view, look);
     let weeks = supply::weeks(view, look)?;
     // Where nothing came there is no answer and no picture.
     if weeks.bars.iter().all(|bar| bar.height.is_none_or(|height| height == 0.0)) {
@@ -20,7 +20,7 @@ pub(super) fn told(view: &View<'_>, look: &Look) -> Result<Option<SheetSection>,
     });
     let against = supply::against(view, look)?.rows.into_iter().map(|held| row(held.title, "", held.detail));
     let mut lines = said.lines;
-    lines.extend(supply::drop_said(view, look));
+    lines.extend(supply::drop_text(view, look));
     Ok(Some(SheetSection {
         headline: said.headline,
         figure: said.figure,

@@ -1,11 +1,11 @@
 //! Against what it is held, and when an aim would be met.
 
-use super::children::{children, share_said};
+use super::children::{children, share_percent};
 use crate::answer::supply::against::{best_fortnight, coming_to_volume, meets, share_of, ComingToVolume, Meets};
 use crate::answer::supply::level::level;
 use crate::answer::supply::{Of, Series};
 use crate::gather::days;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{Production, Quantity};
 use crate::record::SETTINGS;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, Place, Weight};
@@ -16,7 +16,7 @@ use crate::trouble::Trouble;
 /// A volume by the day of life is told until the child is this old.
 const TELLS_VOLUME_UNTIL: i64 = 90;
 
-pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
+pub(in crate::screen) fn group(view: &View<'_>, look: &SupplyInputs) -> Result<ListGroup, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     let mut add = Vec::new();
@@ -41,11 +41,11 @@ pub(in crate::screen) fn group(view: &View<'_>, look: &Look) -> Result<ListGroup
 }
 
 fn now_share(view: &View<'_>, now: Production, of: Production) -> String {
-    view.words().with("supply-now-share", &[("percent", share_said(share_of(now, of)).into())])
+    view.words().with("supply-now-share", &[("percent", share_percent(share_of(now, of)).into())])
 }
 
 /// The parent's own best two weeks, over everything there is.
-fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
+fn best(view: &View<'_>, look: &SupplyInputs, now: Production) -> Result<Option<ListRow>, Trouble> {
     let words = view.words();
     let (Some(began), Some(last)) = (look.began, look.days.last()) else { return Ok(None) };
     let least = look.rules.complete_day;
@@ -62,13 +62,13 @@ fn best(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>
             ("now", now_share(view, now, production).into()),
         ],
     );
-    Ok(Some(view.told_row(words.say("supply-best"), detail)))
+    Ok(Some(view.text_row(words.say("supply-best"), detail)))
 }
 
-fn aim_row(view: &View<'_>, look: &Look, aim: Production) -> ListRow {
+fn aim_row(view: &View<'_>, look: &SupplyInputs, aim: Production) -> ListRow {
     let words = view.words();
     let Some(now) = look.now() else {
-        return view.told_row(words.say("supply-aim"), words.production(aim));
+        return view.text_row(words.say("supply-aim"), words.production(aim));
     };
     let date = |day: LocalDay| words.short_date(day);
     let when = match meets(aim, &now, look.course.as_ref().ok(), view.today()) {
@@ -88,11 +88,11 @@ fn aim_row(view: &View<'_>, look: &Look, aim: Production) -> ListRow {
             ("when", when.into()),
         ],
     );
-    view.told_row(words.say("supply-aim"), detail)
+    view.text_row(words.say("supply-aim"), detail)
 }
 
 /// Published volumes by day for those with a preterm child.
-fn volumes_by_day(view: &View<'_>, look: &Look) -> Result<Vec<ListRow>, Trouble> {
+fn volumes_by_day(view: &View<'_>, look: &SupplyInputs) -> Result<Vec<ListRow>, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     for child in children(view)?.iter().filter(|c| c.is_preterm(look)) {
@@ -130,7 +130,7 @@ fn volumes_by_day(view: &View<'_>, look: &Look) -> Result<Vec<ListRow>, Trouble>
         };
         let source =
             words.with("supply-volume-source", &[("reached", words.production(look.rules.volume_reached).into())]);
-        rows.push(view.told_row(title, format!("{said} {source}")));
+        rows.push(view.text_row(title, format!("{said} {source}")));
     }
     Ok(rows)
 }

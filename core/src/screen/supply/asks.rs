@@ -2,16 +2,16 @@
 
 use crate::answer::supply::intervals::Twice;
 use crate::answer::supply::watch::Drop;
-use crate::answer::supply::{Interval, Standing};
-use crate::gather::supply::{Asked, Look, Quiet};
+use crate::answer::supply::{Interval, IntervalStatus};
+use crate::gather::supply::{Asked, Quiet, SupplyInputs};
 use crate::record::Removal;
 use crate::screen::shapes::{Action, Event, Notice, Place, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Moment, Span};
 use crate::trouble::Trouble;
 
-pub(super) fn notices(view: &View<'_>, look: &Look) -> Result<Vec<Notice>, Trouble> {
-    let mut notices: Vec<Notice> = look.drop.iter().map(|drop| told_drop(view, drop)).collect();
+pub(super) fn notices(view: &View<'_>, look: &SupplyInputs) -> Result<Vec<Notice>, Trouble> {
+    let mut notices: Vec<Notice> = look.drop.iter().map(|drop| drop_notice(view, drop)).collect();
     if look.is_empty() {
         return Ok(notices);
     }
@@ -30,7 +30,7 @@ fn ask(view: &View<'_>, interval: &Interval) -> Notice {
         Action::new("open-asked", words.say(label), Event::Go { place: Place::Entry { id: session.clone() } })
             .weight(Weight::Quiet)
     };
-    if interval.standing == Standing::AmountInDoubt {
+    if interval.status == IntervalStatus::AmountInDoubt {
         let text = words.with(
             "asks-amount",
             &[
@@ -115,7 +115,7 @@ fn ask_double(view: &View<'_>, first: &Removal, second: &Removal, how: Twice) ->
         spoken: text.clone(),
         text,
         actions: vec![
-            Action::new("double-is-one", words.say("double-is-one"), Event::TakeOut { id: session.clone() }),
+            Action::new("double-is-one", words.say("double-is-one"), Event::Remove { id: session.clone() }),
             Action::new("double-is-two", words.say("double-is-two"), Event::AmountIsRight { session: session.clone() }),
             Action::new("open-asked", words.say("asks-amount-open"), Event::Go { place: Place::Entry { id: session } })
                 .weight(Weight::Quiet),
@@ -123,7 +123,7 @@ fn ask_double(view: &View<'_>, first: &Removal, second: &Removal, how: Twice) ->
     }
 }
 
-fn told_drop(view: &View<'_>, drop: &Drop) -> Notice {
+fn drop_notice(view: &View<'_>, drop: &Drop) -> Notice {
     let words = view.words();
     let text = words.with(
         "supply-drop",
@@ -137,6 +137,6 @@ fn told_drop(view: &View<'_>, drop: &Drop) -> Notice {
 }
 
 /// What the watch says by itself, in words; nothing where it says nothing.
-pub(in crate::screen) fn drop_said(view: &View<'_>, look: &Look) -> Option<String> {
-    look.drop.as_ref().map(|drop| told_drop(view, drop).text)
+pub(in crate::screen) fn drop_text(view: &View<'_>, look: &SupplyInputs) -> Option<String> {
+    look.drop.as_ref().map(|drop| drop_notice(view, drop).text)
 }

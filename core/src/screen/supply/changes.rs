@@ -1,8 +1,8 @@
 //! Since when, and what else changed then.
 
-use crate::answer::supply::beside::{compared, from_days, window, Fact, TwoSides, What};
+use crate::answer::supply::concurrent::{compared, from_days, window, Fact, TwoSides, What};
 use crate::answer::supply::since::Change;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{Entered, Production, Quantity, Temperature};
 use crate::record::{text, Kind};
 use crate::screen::shapes::{ChangeNote, Event, ListRow, Place};
@@ -15,11 +15,11 @@ const TOLD: usize = 3;
 /// No more than this is listed beside one.
 const BESIDE: usize = 8;
 
-pub(in crate::screen) fn notes(view: &View<'_>, look: &Look) -> Result<Vec<ChangeNote>, Trouble> {
+pub(in crate::screen) fn notes(view: &View<'_>, look: &SupplyInputs) -> Result<Vec<ChangeNote>, Trouble> {
     look.changes.iter().rev().take(TOLD).map(|change| note(view, look, change)).collect()
 }
 
-fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Trouble> {
+fn note(view: &View<'_>, look: &SupplyInputs, change: &Change) -> Result<ChangeNote, Trouble> {
     let words = view.words();
     let up = change.size.value.canonical() >= 0.0;
     let size = |p: Production| Production::from_canonical(p.canonical().abs());
@@ -47,7 +47,7 @@ fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Tro
         ],
     );
     let detail = detail.trim().to_owned();
-    let beside = beside(view, look, change)?;
+    let beside = concurrent_rows(view, look, change)?;
     let label = words.say(if beside.is_empty() { "supply-beside-none" } else { "supply-beside" });
     let spoken = std::iter::once(format!("{title}. {detail} {label}"))
         .chain(beside.iter().map(|row| row.spoken.clone()))
@@ -56,7 +56,7 @@ fn note(view: &View<'_>, look: &Look, change: &Change) -> Result<ChangeNote, Tro
     Ok(ChangeNote { key: format!("change-{}", change.on.date()), title, detail, beside_label: label, beside, spoken })
 }
 
-fn beside(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<ListRow>, Trouble> {
+fn concurrent_rows(view: &View<'_>, look: &SupplyInputs, change: &Change) -> Result<Vec<ListRow>, Trouble> {
     let mut facts = recorded(view, look, change)?;
     facts.extend(from_days(change, &look.days));
     // Where a range of dates is long, what lies nearest to the day goes before.
@@ -67,7 +67,7 @@ fn beside(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<ListRow>,
 }
 
 /// What was written down within the range of dates.
-fn recorded(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<Fact>, Trouble> {
+fn recorded(view: &View<'_>, look: &SupplyInputs, change: &Change) -> Result<Vec<Fact>, Trouble> {
     let (from, to) = window(change);
     let mut facts = Vec::new();
     for kind in [Kind::Pump, Kind::Part, Kind::Flange] {
@@ -107,7 +107,7 @@ fn recorded(view: &View<'_>, look: &Look, change: &Change) -> Result<Vec<Fact>, 
 
 fn level_of(view: &View<'_>, session: &str) -> Result<Option<f64>, Trouble> {
     let (_, fields) = view.record(session)?;
-    let typed = crate::record::whole(&fields, "level_expression").map(f64::from);
+    let typed = crate::record::whole_number(&fields, "level_expression").map(f64::from);
     let session = crate::record::Session::read(session, &fields);
     let marked = session.ended.as_ref().and_then(|end| session.used_at(end.instant()).level);
     Ok(typed.or(marked.map(|l| f64::from(l.get()))))
@@ -161,7 +161,7 @@ fn row(view: &View<'_>, fact: Fact) -> Result<ListRow, Trouble> {
             words.with("beside-counts", &[("before", before.get().into()), ("after", after.get().into())]),
         ),
     };
-    let told = view.told_row(title, detail);
+    let told = view.text_row(title, detail);
     Ok(match fact.record {
         Some(id) => told.opens(format!("open-{id}"), Event::Go { place: Place::Entry { id } }),
         None => told,

@@ -1,9 +1,9 @@
 //! The children that what is made is held against.
 
 use crate::answer::age::early_by;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{Entered, Mass, Share};
-use crate::record::{moment, text, whole, Fields, Kind};
+use crate::record::{moment, text, whole_number, Fields, Kind};
 use crate::screen::View;
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
@@ -12,7 +12,7 @@ use crate::trouble::Trouble;
 const WEIGHT_HOLDS: Span = Span::hours(24 * 21);
 
 /// A share in per cent.
-pub(super) fn share_said(share: Option<Share>) -> i64 {
+pub(super) fn share_percent(share: Option<Share>) -> i64 {
     share.map_or(0, Share::per_cent)
 }
 
@@ -30,14 +30,14 @@ impl Child {
         Some(on.days_since(LocalDay::on(birth)))
     }
 
-    pub(super) fn is_preterm(&self, look: &Look) -> bool {
-        whole(&self.fields, "gestation_weeks").is_some_and(|weeks| weeks < look.rules.preterm_below_weeks.get())
+    pub(super) fn is_preterm(&self, look: &SupplyInputs) -> bool {
+        whole_number(&self.fields, "gestation_weeks").is_some_and(|weeks| weeks < look.rules.preterm_below_weeks.get())
     }
 
     /// Whole days since the day it was due, for one that came before the weeks of the rule.
-    pub(super) fn days_since_due(&self, on: LocalDay, look: &Look) -> Option<i64> {
-        let weeks = whole(&self.fields, "gestation_weeks").filter(|_| self.is_preterm(look))?;
-        let days = whole(&self.fields, "gestation_days").unwrap_or(0);
+    pub(super) fn days_since_due(&self, on: LocalDay, look: &SupplyInputs) -> Option<i64> {
+        let weeks = whole_number(&self.fields, "gestation_weeks").filter(|_| self.is_preterm(look))?;
+        let days = whole_number(&self.fields, "gestation_days").unwrap_or(0);
         Some(self.age(on)? - early_by(weeks, days))
     }
 

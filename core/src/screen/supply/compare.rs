@@ -81,14 +81,14 @@ fn rows(view: &View<'_>, [now, before]: [Days; 2]) -> Result<Vec<ListRow>, Troub
     let words = view.words();
     let rules = rules(view)?;
     let Some(beginning) = Beginning::of(view)? else {
-        return Ok(vec![view.told_row(words.say("compare-nothing"), String::new())]);
+        return Ok(vec![view.text_row(words.say("compare-nothing"), String::new())]);
     };
     let over = |(from, until): Days| -> Result<SpanOfDays, Trouble> {
         Ok(SpanOfDays::of(&days::days(view, from, until, beginning.calendar())?, &rules))
     };
     let (these, those) = (over(now)?, over(before)?);
     let two = |title: &str, one: String, other: String| {
-        view.told_row(words.say(title), words.with("compare-two", &[("now", one.into()), ("before", other.into())]))
+        view.text_row(words.say(title), words.with("compare-two", &[("now", one.into()), ("before", other.into())]))
     };
     let level = |span: &SpanOfDays| match &span.level {
         Level::Known(level) => format!("{} ({})", words.production(level.value), range(view, level)),
@@ -107,7 +107,7 @@ fn rows(view: &View<'_>, [now, before]: [Days; 2]) -> Result<Vec<ListRow>, Troub
         ),
         None => words.say("compare-cannot-tell"),
     };
-    rows.push(view.told_row(words.say("compare-more"), difference));
+    rows.push(view.text_row(words.say("compare-more"), difference));
     let gap = |span: &SpanOfDays| span.longest_gap.map_or_else(|| words.say("compare-unknown"), |gap| words.span(gap));
     rows.push(two("compare-gap", gap(&these), gap(&those)));
     let pain = |days: Days| -> Result<String, Trouble> {

@@ -3,7 +3,7 @@
 use crate::answer::supply::course::{course, Course};
 use crate::answer::supply::level::{level, Level};
 use crate::answer::supply::{Of, PartOfDay, Series, Side};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{say_decimal, Share};
 use crate::record::RULES;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen};
@@ -19,7 +19,7 @@ pub(in crate::screen) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trou
     let mut frame =
         view.frame(&Place::SupplyFigures { days }, words.say("supply-figures"), words.say("supply-figures-subtitle"))?;
     frame.back = Some(view.back());
-    let look = Look::over(view, days)?;
+    let look = SupplyInputs::over(view, days)?;
     let mut groups = vec![series(view, &look, "both", Of::Both)];
     for (name, side) in [("left", Side::Left), ("right", Side::Right)] {
         groups.push(series(view, &look, name, Of::Side(side)));
@@ -53,12 +53,12 @@ fn group(key: &str, title: String, rows: Vec<ListRow>) -> ListGroup {
     ListGroup { key: key.to_owned(), title, rows, empty: String::new(), add: Vec::new() }
 }
 
-fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
+fn series(view: &View<'_>, look: &SupplyInputs, name: &str, of: Of) -> ListGroup {
     let words = view.words();
-    let told = Series::of(look.days_told(), of, &look.rules);
+    let told = Series::of(look.days_of_level(), of, &look.rules);
     let series = Series::of(look.days_along(), of, &look.rules).by_week_where_long();
     let rests = told.rests_on;
-    let mut rows = vec![view.told_row(
+    let mut rows = vec![view.text_row(
         words.say("figures-rests-on"),
         words.with(
             "figures-rests-on-detail",
@@ -72,7 +72,7 @@ fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
     )];
     let found = if of == Of::Both { look.level } else { level(&told, &look.rules) };
     if let Level::Known(level) = found {
-        rows.push(view.told_row(
+        rows.push(view.text_row(
             words.say("figures-level"),
             words.with(
                 "figures-value",
@@ -89,7 +89,7 @@ fn series(view: &View<'_>, look: &Look, name: &str, of: Of) -> ListGroup {
 fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
     let words = view.words();
     let percent = |words: Words<'_>, s: Share| words.signed_figure(s.fraction() * 100.0, 1);
-    let mut rows = vec![view.told_row(
+    let mut rows = vec![view.text_row(
         words.say("figures-slope"),
         words.with(
             "figures-slope-detail",
@@ -102,7 +102,7 @@ fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
         ),
     )];
     if let Some(share) = course.share_a_week {
-        rows.push(view.told_row(
+        rows.push(view.text_row(
             words.say("figures-percent"),
             words.with(
                 "figures-percent-detail",
@@ -115,7 +115,7 @@ fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
         ));
     }
     if let Some(trend) = &course.trend {
-        rows.push(view.told_row(
+        rows.push(view.text_row(
             words.say("figures-trend"),
             words.with(
                 "figures-trend-detail",
@@ -131,7 +131,7 @@ fn course_rows(view: &View<'_>, course: &Course) -> Vec<ListRow> {
     rows
 }
 
-fn changes(view: &View<'_>, look: &Look) -> ListGroup {
+fn changes(view: &View<'_>, look: &SupplyInputs) -> ListGroup {
     let words = view.words();
     let rows = look
         .changes
@@ -139,7 +139,7 @@ fn changes(view: &View<'_>, look: &Look) -> ListGroup {
         .rev()
         .map(|change| {
             let share = change.share.map(|s| with_sign(s.fraction() * 100.0, 0)).unwrap_or_default();
-            view.told_row(
+            view.text_row(
                 words.plain_date(change.on.date()),
                 words.with(
                     "figures-change-detail",
@@ -158,7 +158,7 @@ fn changes(view: &View<'_>, look: &Look) -> ListGroup {
     group("figures-changes", words.say("figures-changes"), rows)
 }
 
-fn by_day(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
+fn by_day(view: &View<'_>, look: &SupplyInputs) -> Result<ListGroup, Trouble> {
     let words = view.words();
     let latest = look.days.iter().rev().take(LISTED);
     let clock = match (look.days.get(look.days.len().saturating_sub(LISTED)), look.days.last()) {
@@ -170,7 +170,7 @@ fn by_day(view: &View<'_>, look: &Look) -> Result<ListGroup, Trouble> {
             let made = day.production().map(|p| words.production(p)).unwrap_or_else(|| words.say("amount-unknown"));
             let by_clock = clock.iter().find(|(d, _)| *d == day.day).map(|(_, v)| words.volume(*v));
             let counts = day.observed() >= look.rules.complete_day && day.production().is_some();
-            view.told_row(
+            view.text_row(
                 words.date(day.day),
                 words.with(
                     match (counts, day.longest_gap) {

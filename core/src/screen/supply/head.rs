@@ -1,17 +1,17 @@
 //! The words on top: one word, one figure, and what is not known.
 
-use super::said::Said;
+use super::head_words::HeadWords;
 use crate::answer::supply::course::{Course, Heading};
 use crate::answer::supply::level::Level;
 use crate::answer::Estimate;
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{Production, Quantity, Share};
 use crate::screen::View;
 
-pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
+pub(in crate::screen) fn render(view: &View<'_>, look: &SupplyInputs) -> HeadWords {
     let words = view.words();
     if look.is_empty() {
-        return Said {
+        return HeadWords {
             headline: words.say("supply-nothing"),
             figure: String::new(),
             caption: words.say("supply-nothing-caption"),
@@ -19,7 +19,7 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
         };
     }
     if let Some(first) = look.first_days {
-        return super::first_days::said(view, look, first);
+        return super::first_days::render(view, look, first);
     }
     let rests = look.told.rests_on;
     let complete = rests.complete.get();
@@ -82,11 +82,11 @@ pub(in crate::screen) fn said(view: &View<'_>, look: &Look) -> Said {
             [("from", words.full_hour(quiet.hours.from).into()), ("until", words.full_hour(quiet.hours.until).into())];
         lines.push(words.with(if quiet.hide_one { "supply-hides-one" } else { "supply-rests-on-quiet" }, &hours));
     }
-    Said { headline: headline(view, look), figure, caption, lines }
+    HeadWords { headline: headline(view, look), figure, caption, lines }
 }
 
 /// How much of the time the figure rests on. On the sheet a part of its own says it.
-pub(super) fn observed(view: &View<'_>, look: &Look) -> Option<String> {
+pub(super) fn observed(view: &View<'_>, look: &SupplyInputs) -> Option<String> {
     let rests = look.told.rests_on;
     let in_part = rests.complete.get() > 0 && rests.observed.per_cent() < Share::ALL.per_cent();
     (in_part && !look.is_empty() && look.first_days.is_none())
@@ -94,7 +94,7 @@ pub(super) fn observed(view: &View<'_>, look: &Look) -> Option<String> {
 }
 
 /// The word on top: a change of late goes before a course.
-fn headline(view: &View<'_>, look: &Look) -> String {
+fn headline(view: &View<'_>, look: &SupplyInputs) -> String {
     match look.turned.filter(|_| look.level.known().is_some()) {
         Some(turned) => view.words().with(
             if turned.more { "supply-more-since" } else { "supply-less-since" },
@@ -127,7 +127,7 @@ pub(super) fn range(view: &View<'_>, estimate: &Estimate<Production>) -> String 
     )
 }
 
-fn course_line(view: &View<'_>, look: &Look, course: &Course) -> String {
+fn course_line(view: &View<'_>, look: &SupplyInputs, course: &Course) -> String {
     let words = view.words();
     let drift = &course.drift;
     let more = |q: crate::quantity::Drift| Production::from_canonical(q.canonical().abs());

@@ -2,7 +2,7 @@
 
 use crate::answer::supply::hours::by_hour;
 use crate::answer::supply::{Calendar, Side, Spread};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{say_decimal, Production, ProductionUnit, Quantity};
 use crate::screen::shapes::{HourBar, HoursPicture, Tick};
 use crate::screen::View;
@@ -13,7 +13,7 @@ use crate::trouble::Trouble;
 const LOOKS_BACK: usize = 28;
 const TOPS: &[f64] = &[5.0, 10.0, 20.0, 30.0, 40.0, 60.0, 80.0, 120.0, 200.0];
 
-pub(super) fn picture(view: &View<'_>, look: &Look) -> Result<HoursPicture, Trouble> {
+pub(super) fn picture(view: &View<'_>, look: &SupplyInputs) -> Result<HoursPicture, Trouble> {
     let words = view.words();
     let days = &look.days;
     let recent = days.get(days.len().saturating_sub(LOOKS_BACK)..).unwrap_or_default();

@@ -1,10 +1,10 @@
 //! Published intake beside what is made: never a share without the range that children of
 //! that age have.
 
-use super::children::{children, share_said};
+use super::children::{children, share_percent};
 use crate::answer::supply::against::share_of;
 use crate::answer::supply::intake::{self, Basis, Intake, NoIntake, OfChild};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::guidance::{PublishedIntake, Rules};
 use crate::quantity::{Production, Quantity, Volume};
 use crate::record::RULES;
@@ -23,7 +23,7 @@ struct Found {
     too_young: Vec<String>,
 }
 
-fn found(view: &View<'_>, look: &Look) -> Result<Found, Trouble> {
+fn found(view: &View<'_>, look: &SupplyInputs) -> Result<Found, Trouble> {
     let rules = Rules::read(&view.record(RULES)?.1);
     let is_set = rules.set_to(EACH_KILOGRAM).is_some();
     let mut found =
@@ -49,7 +49,7 @@ fn found(view: &View<'_>, look: &Look) -> Result<Found, Trouble> {
 }
 
 /// The row; none where there is no child of an age that it is known for.
-pub(super) fn row(view: &View<'_>, look: &Look, now: Production) -> Result<Option<ListRow>, Trouble> {
+pub(super) fn row(view: &View<'_>, look: &SupplyInputs, now: Production) -> Result<Option<ListRow>, Trouble> {
     let words = view.words();
     let found = found(view, look)?;
     let Found { intakes, needs_birth, needs_weight, too_young } = &found;
@@ -65,7 +65,7 @@ pub(super) fn row(view: &View<'_>, look: &Look, now: Production) -> Result<Optio
     ] {
         if !names.is_empty() {
             let needs = [("names", names.join(", ").into()), ("day", i64::from(look.rules.intake_from.get()).into())];
-            return Ok(Some(view.told_row(title, words.with(key, &needs))));
+            return Ok(Some(view.text_row(title, words.with(key, &needs))));
         }
     }
     let sum = |of: &dyn Fn(&Intake) -> Option<Production>| -> Option<Production> {
@@ -85,9 +85,9 @@ pub(super) fn row(view: &View<'_>, look: &Look, now: Production) -> Result<Optio
             (Some(low), Some(high)) => words.with(
                 "supply-intake-share",
                 &[
-                    ("now", share_said(share_of(now, value)).into()),
-                    ("least", share_said(share_of(now, high)).into()),
-                    ("most", share_said(share_of(now, low)).into()),
+                    ("now", share_percent(share_of(now, value)).into()),
+                    ("least", share_percent(share_of(now, high)).into()),
+                    ("most", share_percent(share_of(now, low)).into()),
                     ("range", words.volume_range(of_a_day(low), of_a_day(high)).into()),
                 ],
             ),
@@ -98,7 +98,7 @@ pub(super) fn row(view: &View<'_>, look: &Look, now: Production) -> Result<Optio
         let each = words.volume(Volume::from_canonical(look.rules.need_a_kilogram.canonical()));
         words.with(key, &[("each", each.into())])
     }));
-    Ok(Some(view.told_row(title, parts.join(" "))))
+    Ok(Some(view.text_row(title, parts.join(" "))))
 }
 
 /// A day's, as a volume: published ends are said as they were printed.
@@ -117,7 +117,7 @@ fn rests_on(intakes: &[Intake]) -> impl Iterator<Item = &'static str> + '_ {
 }
 
 /// Where what the row says comes from: each source with what it says, for the sheet.
-pub(in crate::screen) fn sources(view: &View<'_>, look: &Look) -> Result<Vec<(String, String)>, Trouble> {
+pub(in crate::screen) fn sources(view: &View<'_>, look: &SupplyInputs) -> Result<Vec<(String, String)>, Trouble> {
     let words = view.words();
     if look.now().is_none() {
         return Ok(Vec::new());
@@ -150,7 +150,7 @@ pub(in crate::screen) fn sources(view: &View<'_>, look: &Look) -> Result<Vec<(St
 }
 
 /// Whether the rule for each kilogram is among what the row rests on.
-pub(in crate::screen) fn rests_on_rule(view: &View<'_>, look: &Look) -> Result<Option<&'static str>, Trouble> {
+pub(in crate::screen) fn rests_on_rule(view: &View<'_>, look: &SupplyInputs) -> Result<Option<&'static str>, Trouble> {
     let told = look.now().is_some();
     let of_rule = found(view, look)?.intakes.iter().any(|one| one.basis == Basis::Rule);
     Ok((told && of_rule).then_some(EACH_KILOGRAM))

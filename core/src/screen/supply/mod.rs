@@ -13,17 +13,17 @@ mod compare;
 mod figures;
 mod first_days;
 mod head;
+mod head_words;
 mod hours;
 mod intake;
-mod said;
 mod weeks;
 
 pub(super) use against::group as against;
-pub(super) use asks::drop_said;
+pub(super) use asks::drop_text;
 pub(super) use changes::notes as changes;
 pub(super) use compare::show as show_compared;
 pub(super) use figures::show as show_figures;
-pub(super) use head::said;
+pub(super) use head::render;
 pub(super) use intake::{rests_on_rule as intake_by_rule, sources as intake_sources};
 pub(super) use weeks::both as weeks;
 
@@ -33,7 +33,7 @@ use super::shapes::{
 };
 use super::View;
 use crate::answer::supply::{course::course, level::level, Of, PartOfDay, Series, Side};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::Quantity;
 use crate::trouble::Trouble;
 
@@ -43,8 +43,8 @@ const SPANS: [u32; 4] = [7, 14, 28, 0];
 pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Supply { days }, words.say("place-supply"), words.say("supply-subtitle"))?;
-    let look = Look::over(view, days)?;
-    let mut said = head::said(view, &look);
+    let look = SupplyInputs::over(view, days)?;
+    let mut said = head::render(view, &look);
     said.lines.extend(head::observed(view, &look));
     let supply = SupplyScreen {
         spans: spans(view, days),
@@ -98,10 +98,10 @@ fn spans(view: &View<'_>, days: u32) -> ChoiceRow {
 }
 
 /// Left and right, each by what was measured of it alone.
-pub(super) fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
+pub(super) fn sides(view: &View<'_>, look: &SupplyInputs) -> Vec<SideCourse> {
     let words = view.words();
     let all = Side::BOTH.map(|side| Series::of(look.days_along(), Of::Side(side), &look.rules).by_week_where_long());
-    let level = |side| level(&Series::of(look.days_told(), Of::Side(side), &look.rules), &look.rules).known();
+    let level = |side| level(&Series::of(look.days_of_level(), Of::Side(side), &look.rules), &look.rules).known();
     let levels = Side::BOTH.map(level);
     let most = levels.iter().flatten().map(|l| l.value.canonical()).fold(0.0, f64::max);
     Side::BOTH
@@ -148,18 +148,18 @@ pub(super) fn sides(view: &View<'_>, look: &Look) -> Vec<SideCourse> {
 }
 
 /// Morning, afternoon, evening, night apart, each as a rate by the hour.
-fn parts(view: &View<'_>, look: &Look) -> ListGroup {
+fn parts(view: &View<'_>, look: &SupplyInputs) -> ListGroup {
     let words = view.words();
     let mut rows = Vec::new();
     for (part, name) in PartOfDay::ALL.iter().zip(["night", "morning", "afternoon", "evening"]) {
-        let told = Series::of(look.days_told(), Of::Part(*part), &look.rules);
+        let told = Series::of(look.days_of_level(), Of::Part(*part), &look.rules);
         let Some(level) = level(&told, &look.rules).known() else { continue };
         let series = Series::of(look.days_along(), Of::Part(*part), &look.rules).by_week_where_long();
         let title = words.say(&format!("part-of-day-{name}"));
         let word = head::heading(view, course(&series, &look.rules).as_ref());
         let detail =
             words.with("supply-part", &[("rate", words.by_the_hour(level.value).into()), ("word", word.into())]);
-        rows.push(view.told_row(title, detail));
+        rows.push(view.text_row(title, detail));
     }
     ListGroup {
         key: "parts".to_owned(),

@@ -3,7 +3,7 @@
 
 use crate::answer::supply::course::Course;
 use crate::answer::supply::{DayProduction, Side};
-use crate::gather::supply::Look;
+use crate::gather::supply::SupplyInputs;
 use crate::quantity::{say_decimal, Production, ProductionUnit, Quantity, Share, VolumeUnit};
 use crate::screen::shapes::{BreakMark, ProductionBar, RibbonPoint, Tick, WeeksPicture};
 use crate::screen::View;
@@ -76,7 +76,7 @@ impl Along {
 }
 
 /// Both sides.
-pub(in crate::screen) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPicture, Trouble> {
+pub(in crate::screen) fn both(view: &View<'_>, look: &SupplyInputs) -> Result<WeeksPicture, Trouble> {
     let words = view.words();
     let days: Vec<DayProduction> = look.days.iter().chain(&look.today).copied().collect();
     let Some(first) = days.first() else { return Ok(nothing()) };
@@ -120,7 +120,7 @@ pub(in crate::screen) fn both(view: &View<'_>, look: &Look) -> Result<WeeksPictu
 }
 
 /// One side, to the scale of both, so that one can be held against the other.
-pub(super) fn of_side(view: &View<'_>, look: &Look, side: Side, course: Option<&Course>) -> WeeksPicture {
+pub(super) fn of_side(view: &View<'_>, look: &SupplyInputs, side: Side, course: Option<&Course>) -> WeeksPicture {
     let of = |side: Side| bars(&look.days, look, |d| d.of_side(side), |_| None);
     let scale = Scale::holding(Side::BOTH.iter().map(|side| most(&of(*side), None)).fold(0.0, f64::max), view);
     let bars = of(side);
@@ -144,7 +144,7 @@ fn nothing() -> WeeksPicture {
 
 fn bars(
     days: &[DayProduction],
-    look: &Look,
+    look: &SupplyInputs,
     made: impl Fn(&DayProduction) -> (Option<Production>, Share),
     by_the_clock: impl Fn(LocalDay) -> Option<Production>,
 ) -> Vec<Bar> {
@@ -200,7 +200,7 @@ fn most(bars: &[Bar], aim: Option<Production>) -> f64 {
 
 fn drawn(
     view: &View<'_>,
-    look: &Look,
+    look: &SupplyInputs,
     bars: &[Bar],
     course: Option<&Course>,
     aim: Option<Production>,
@@ -230,7 +230,7 @@ fn drawn(
     }
 }
 
-fn ribbon(look: &Look, course: &Course, along: &Along, scale: &Scale) -> Vec<RibbonPoint> {
+fn ribbon(look: &SupplyInputs, course: &Course, along: &Along, scale: &Scale) -> Vec<RibbonPoint> {
     let rests = look.along.rests_on;
     let length = rests.to.days_since(rests.from).max(1);
     (0..RIBBON)

@@ -2,7 +2,7 @@
 
 use crate::answer::night::Frame;
 use crate::gather::night::nights_back;
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::screen::shapes::{Action, Event, Place, PlotBand, PlotPicture, PlotPoint, Section, Sign, Tick, Weight};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment, Span};
@@ -11,7 +11,7 @@ use crate::trouble::Trouble;
 /// So many nights are looked back on.
 pub(in crate::screen) const NIGHTS: u32 = 14;
 
-pub(super) fn section(view: &View<'_>, look: &Look) -> Result<Option<Section>, Trouble> {
+pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Result<Option<Section>, Trouble> {
     let words = view.words();
     if look.plan.is_none() {
         return Ok(None);
@@ -41,7 +41,7 @@ pub(in crate::screen) fn over(
         return Ok(None);
     }
     let limit = frame.longest.value;
-    let within = nights.iter().filter(|n| n.kept(limit) == Some(true)).count();
+    let within = nights.iter().filter(|n| n.is_within(limit) == Some(true)).count();
     let mut sorted = known.clone();
     sorted.sort();
     let middle = sorted.get(sorted.len() / 2).copied().unwrap_or(limit);

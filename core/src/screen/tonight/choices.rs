@@ -2,7 +2,7 @@
 
 use crate::answer::night::Plan;
 use crate::answer::refill::Difference;
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::quantity::{Count, Quantity, Volume};
 use crate::record::RHYTHM;
 use crate::screen::shapes::{Action, Event, ListRow, Section, Weight};
@@ -16,7 +16,7 @@ const SAME: i64 = 20;
 /// So many are shown at most.
 const MOST: usize = 3;
 
-pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
+pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Option<Section> {
     let words = view.words();
     let plan = look.plan.as_ref()?;
     let now = plan.night.longest();
@@ -49,7 +49,7 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
 }
 
 /// One session more in the night.
-fn one_more(view: &View<'_>, look: &Look, plan: &Plan) -> Option<ListRow> {
+fn one_more(view: &View<'_>, look: &TonightInputs, plan: &Plan) -> Option<ListRow> {
     let words = view.words();
     let inside = plan.sessions.iter().filter(|s| plan.night.window.holds(s.at)).count() as u32;
     let mut frame = look.gathered.frame.clone();
@@ -60,10 +60,10 @@ fn one_more(view: &View<'_>, look: &Look, plan: &Plan) -> Option<ListRow> {
         return None;
     }
     let title = words.with("night-choice-one-more", &[("longest", words.span(other.night.longest()).into())]);
-    Some(view.told_row(title, cost(view, look, plan, &other)))
+    Some(view.text_row(title, cost(view, look, plan, &other)))
 }
 
-fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> ListRow {
+fn row(view: &View<'_>, look: &TonightInputs, plan: &Plan, other: &Plan, sleep: Span) -> ListRow {
     let words = view.words();
     let title = words.with("night-choice-sleep", &[("sleep", words.span(sleep).into())]);
     let longest = other.night.longest();
@@ -75,7 +75,7 @@ fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> 
     } else {
         cost(view, look, plan, other)
     };
-    let mut row = view.told_row(title, detail);
+    let mut row = view.text_row(title, detail);
     if longest >= sleep {
         let event = Event::Enter {
             id: RHYTHM.to_owned(),
@@ -89,7 +89,7 @@ fn row(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan, sleep: Span) -> 
 }
 
 /// What another plan brings less, in words.
-fn cost(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan) -> String {
+fn cost(view: &View<'_>, look: &TonightInputs, plan: &Plan, other: &Plan) -> String {
     let words = view.words();
     let until = plan.until.max(other.until);
     match look.refill.less(&chain(look, plan, until), &chain(look, other, until), view.zone) {
@@ -111,7 +111,7 @@ fn cost(view: &View<'_>, look: &Look, plan: &Plan, other: &Plan) -> String {
 }
 
 /// Intervals of a plan from the last emptying on, and what is then still in the breast.
-fn chain(look: &Look, plan: &Plan, until: Instant) -> Vec<(Instant, Instant)> {
+fn chain(look: &TonightInputs, plan: &Plan, until: Instant) -> Vec<(Instant, Instant)> {
     let last = look.gathered.emptyings.iter().map(|e| e.at).filter(|at| *at <= look.gathered.now).max();
     let mut from = last.unwrap_or(look.gathered.now);
     let mut chain = Vec::new();

@@ -1,7 +1,7 @@
 //! What the night leaves and brings.
 
 use crate::answer::night::Planned;
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::screen::shapes::NightFigure;
 use crate::screen::View;
 use crate::time::Instant;
@@ -21,7 +21,7 @@ fn morning(sessions: &[Planned], night_ends: Instant) -> Instant {
     sessions.iter().find(|s| s.at >= night_ends).map_or(night_ends, |s| s.at)
 }
 
-pub(super) fn all(view: &View<'_>, look: &Look) -> Vec<NightFigure> {
+pub(super) fn all(view: &View<'_>, look: &TonightInputs) -> Vec<NightFigure> {
     let words = view.words();
     let Some(plan) = &look.plan else { return Vec::new() };
     let night = &plan.night;

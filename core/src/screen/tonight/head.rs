@@ -1,14 +1,14 @@
 //! The next time, large, and what can be done with it.
 
-use crate::answer::night::{Basis, GivesWay, Planned, Reminder, Why};
-use crate::gather::tonight::Look;
+use crate::answer::night::{Basis, Planned, Reminder, UnmetConstraint, Why};
+use crate::gather::tonight::TonightInputs;
 use crate::record::PointKind;
 use crate::screen::shapes::{Action, Event, Notice, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::time::{Instant, Moment, Span};
 
 /// Words of the head.
-pub(super) struct Said {
+pub(super) struct HeadWords {
     pub(super) headline: String,
     pub(super) figure: String,
     pub(super) caption: String,
@@ -19,10 +19,10 @@ pub(super) fn clock(view: &View<'_>, at: Instant) -> String {
     view.words().clock(&Moment::new(at, view.zone))
 }
 
-pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
+pub(super) fn render(view: &View<'_>, look: &TonightInputs) -> HeadWords {
     let words = view.words();
     let nothing =
-        |headline: String, caption: String| Said { headline, figure: String::new(), caption, why: String::new() };
+        |headline: String, caption: String| HeadWords { headline, figure: String::new(), caption, why: String::new() };
     if let Some(since) = look.gathered.running {
         let span = words.span(view.now.since(since));
         return nothing(words.say("tonight-running"), words.with("tonight-running-since", &[("span", span.into())]));
@@ -34,7 +34,7 @@ pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
         return nothing(words.say("tonight-none"), words.say("tonight-none-detail"));
     };
     match plan.late_since {
-        Some(since) => Said {
+        Some(since) => HeadWords {
             headline: words.say("tonight-was-planned"),
             figure: clock(view, since),
             caption: words.with("tonight-ago", &[("span", words.span(view.now.since(since)).into())]),
@@ -42,7 +42,7 @@ pub(super) fn said(view: &View<'_>, look: &Look) -> Said {
         },
         None => {
             let ahead = next.at.since(view.now);
-            Said {
+            HeadWords {
                 headline: words.say(if next.feed { "tonight-next-feed" } else { "tonight-next" }),
                 figure: clock(view, next.at),
                 caption: match ahead > Span::minutes(0) {
@@ -65,7 +65,7 @@ pub(super) fn point_name(view: &View<'_>, kind: Option<PointKind>) -> String {
 }
 
 /// Why a session is when it is, in a sentence.
-pub(super) fn why(view: &View<'_>, look: &Look, planned: &Planned) -> String {
+pub(super) fn why(view: &View<'_>, look: &TonightInputs, planned: &Planned) -> String {
     let words = view.words();
     let span = |span: Span| words.span(span);
     match planned.why {
@@ -86,7 +86,7 @@ pub(super) fn why(view: &View<'_>, look: &Look, planned: &Planned) -> String {
     }
 }
 
-pub(super) fn actions(view: &View<'_>, look: &Look) -> Vec<Action> {
+pub(super) fn actions(view: &View<'_>, look: &TonightInputs) -> Vec<Action> {
     let words = view.words();
     let (Some(plan), None) = (&look.plan, look.gathered.running) else { return Vec::new() };
     let Some(next) = plan.sessions.first() else { return Vec::new() };
@@ -111,7 +111,7 @@ fn notice(key: String, tone: Tone, text: String, actions: Vec<Action>) -> Notice
     Notice { key, tone, spoken: text.clone(), text, actions }
 }
 
-pub(super) fn asks(view: &View<'_>, look: &Look) -> Vec<Notice> {
+pub(super) fn asks(view: &View<'_>, look: &TonightInputs) -> Vec<Notice> {
     let words = view.words();
     let mut all = Vec::new();
     if !view.alarms.shown {
@@ -131,8 +131,8 @@ pub(super) fn asks(view: &View<'_>, look: &Look) -> Vec<Notice> {
         }
         Basis::Emptying(_) => {}
     }
-    for (i, gives) in plan.gives_way.iter().enumerate() {
-        all.push(notice(format!("gives-way-{i}"), Tone::Quiet, gives_way(view, look, gives), Vec::new()));
+    for (i, gives) in plan.unmet.iter().enumerate() {
+        all.push(notice(format!("gives-way-{i}"), Tone::Quiet, unmet(view, look, gives), Vec::new()));
     }
     if look.gathered.rhythm.reminders.is_none() {
         let choose = |word: &str| {
@@ -150,11 +150,11 @@ pub(super) fn asks(view: &View<'_>, look: &Look) -> Vec<Notice> {
     all
 }
 
-fn gives_way(view: &View<'_>, look: &Look, gives: &GivesWay) -> String {
+fn unmet(view: &View<'_>, look: &TonightInputs, gives: &UnmetConstraint) -> String {
     let words = view.words();
     let frame = &look.gathered.frame;
     match gives {
-        GivesWay::Longest { from, until, by } => words.with(
+        UnmetConstraint::Longest { from, until, by } => words.with(
             "gives-way-longest",
             &[
                 ("from", clock(view, *from).into()),
@@ -163,7 +163,7 @@ fn gives_way(view: &View<'_>, look: &Look, gives: &GivesWay) -> String {
                 ("longest", words.span(frame.longest.value).into()),
             ],
         ),
-        GivesWay::Shortest { from, until, by } => words.with(
+        UnmetConstraint::Shortest { from, until, by } => words.with(
             "gives-way-shortest",
             &[
                 ("from", clock(view, *from).into()),
@@ -171,19 +171,19 @@ fn gives_way(view: &View<'_>, look: &Look, gives: &GivesWay) -> String {
                 ("by", words.span(*by).into()),
             ],
         ),
-        GivesWay::Sleep { longest, wished } => words.with(
+        UnmetConstraint::Sleep { longest, wished } => words.with(
             "gives-way-sleep",
             &[("longest", words.span(*longest).into()), ("wished", words.span(*wished).into())],
         ),
-        GivesWay::NightSessions { planned, asked } => words.with(
+        UnmetConstraint::NightSessions { planned, asked } => words.with(
             "gives-way-night",
             &[("planned", i64::from(planned.get()).into()), ("asked", i64::from(asked.get()).into())],
         ),
-        GivesWay::Sessions { planned, wished } => words.with(
+        UnmetConstraint::Sessions { planned, wished } => words.with(
             if planned < wished { "gives-way-fewer" } else { "gives-way-more" },
             &[("planned", i64::from(planned.get()).into()), ("wished", i64::from(wished.get()).into())],
         ),
-        GivesWay::Point { kind, at } => words
+        UnmetConstraint::Point { kind, at } => words
             .with("gives-way-point", &[("what", point_name(view, *kind).into()), ("time", clock(view, *at).into())]),
     }
 }

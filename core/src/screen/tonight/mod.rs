@@ -15,7 +15,7 @@ mod section;
 mod set;
 mod times;
 
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 pub(super) use back::{over as nights_back, NIGHTS as NIGHTS_BACK};
 pub(crate) use head::reminder_words;
 
@@ -27,8 +27,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Tonight, words.say("place-tonight"), words.date(view.today()))?;
     frame.ask_again_milliseconds = Some(30_000);
-    let look = Look::read(view)?;
-    let said = head::said(view, &look);
+    let look = TonightInputs::read(view)?;
+    let said = head::render(view, &look);
     let choices = if look.plan.is_none() { vec![set::how_many(view, &look)] } else { Vec::new() };
     let mut sections = Vec::new();
     sections.extend(choices::section(view, &look));

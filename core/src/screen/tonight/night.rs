@@ -5,7 +5,7 @@ use chrono::Timelike;
 use super::head::{clock, point_name};
 use crate::answer::night::Plan;
 use crate::gather::amount_scale::AmountScale;
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::quantity::{Quantity, Volume};
 use crate::record::{PlanDone, PointKind, SessionIn};
 use crate::screen::shapes::{NightPicture, NightStretch, Peg, PegState, RibbonPoint, StretchKind, Tick};
@@ -17,7 +17,7 @@ const BESIDE: Span = Span::hours(2);
 /// A sleep shorter than this is drawn without its length.
 const LABELLED: Span = Span::minutes(60);
 
-pub(super) fn picture(view: &View<'_>, look: &Look) -> Option<NightPicture> {
+pub(super) fn picture(view: &View<'_>, look: &TonightInputs) -> Option<NightPicture> {
     let words = view.words();
     let plan = look.plan.as_ref()?;
     let window = plan.night.window;
@@ -86,7 +86,7 @@ fn stretches(view: &View<'_>, plan: &Plan, from: Instant, until: Instant) -> Vec
         kind: StretchKind::Window,
         label: String::new(),
     }];
-    for stands in plan.standing.iter().filter(|s| s.stretch.until > from && s.stretch.from < until) {
+    for stands in plan.occurrences.iter().filter(|s| s.stretch.until > from && s.stretch.from < until) {
         let kind = match (stands.kind, stands.session) {
             (Some(PointKind::Feed), _) => StretchKind::Feed,
             (_, SessionIn::Not) => StretchKind::Busy,
@@ -132,7 +132,13 @@ pub(super) fn ticks(view: &View<'_>, from: Instant, until: Instant) -> Vec<Tick>
 
 /// What the breasts hold: filling between emptyings, fallen after each. Nothing where no
 /// well is known.
-fn water(view: &View<'_>, look: &Look, plan: &Plan, from: Instant, until: Instant) -> (Vec<RibbonPoint>, Vec<Tick>) {
+fn water(
+    view: &View<'_>,
+    look: &TonightInputs,
+    plan: &Plan,
+    from: Instant,
+    until: Instant,
+) -> (Vec<RibbonPoint>, Vec<Tick>) {
     let mut emptied: Vec<Instant> =
         look.gathered.emptyings.iter().map(|e| e.at).filter(|at| *at <= view.now && *at <= until).collect();
     emptied.extend(plan.sessions.iter().map(|s| s.until).filter(|at| *at <= until));

@@ -2,12 +2,12 @@
 
 use crate::answer::refill::{Flattens, Well, WellOf};
 use crate::answer::supply::Side;
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::guidance::RefillRules;
 use crate::screen::shapes::Section;
 use crate::screen::View;
 
-pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
+pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Option<Section> {
     let words = view.words();
     look.plan.as_ref()?;
     let mut section = super::section::section("refill", words.say("refill"));
@@ -19,7 +19,7 @@ pub(super) fn section(view: &View<'_>, look: &Look) -> Option<Section> {
     }
     let rules = RefillRules::read(&look.rules);
     for well in &look.refill.wells {
-        section.rows.push(view.told_row(title(view, well), detail(view, well)));
+        section.rows.push(view.text_row(title(view, well), detail(view, well)));
         if !well.is_within(rules.highest_rate) {
             section.lines.push(words.with(
                 "refill-outside",

@@ -1,7 +1,7 @@
 //! What is set: the rhythm, fixed points, the calendar; and what studies say.
 
 use crate::answer::night::{Origin, Sourced};
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::guidance::Evidence;
 use crate::record::{FixedPoint, Kind, RHYTHM};
 use crate::screen::shapes::{Action, ChoiceRow, Event, Export, ListRow, Place, Section, Sign, Weight};
@@ -11,7 +11,7 @@ use crate::time::Span;
 /// How many sessions a day can be chosen with one tap.
 const OFFERED: [u32; 6] = [5, 6, 7, 8, 10, 12];
 
-pub(super) fn how_many(view: &View<'_>, look: &Look) -> ChoiceRow {
+pub(super) fn how_many(view: &View<'_>, look: &TonightInputs) -> ChoiceRow {
     let words = view.words();
     let chosen = look.gathered.frame.sessions.map(|n| n.value.get());
     ChoiceRow {
@@ -31,10 +31,10 @@ pub(super) fn how_many(view: &View<'_>, look: &Look) -> ChoiceRow {
 }
 
 fn opens(view: &View<'_>, key: String, title: String, detail: String, id: &str) -> ListRow {
-    view.told_row(title, detail).opens(key, Event::Go { place: Place::Entry { id: id.to_owned() } })
+    view.text_row(title, detail).opens(key, Event::Go { place: Place::Entry { id: id.to_owned() } })
 }
 
-pub(super) fn section(view: &View<'_>, look: &Look) -> Section {
+pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Section {
     let words = view.words();
     let mut section = super::section::section("set", words.say("tonight-set"));
     section.rows.push(opens(view, "open-rhythm".to_owned(), words.say("rhythm"), rhythm(view, look), RHYTHM));
@@ -88,13 +88,13 @@ fn when(view: &View<'_>, point: &FixedPoint) -> String {
 }
 
 /// Whether the gap hangs on a birth date that nobody wrote down.
-fn asks_for_birth(look: &Look) -> bool {
+fn asks_for_birth(look: &TonightInputs) -> bool {
     let frame = &look.gathered.frame;
     frame.first_days.is_none() && matches!(frame.longest.origin, Origin::Rule(_))
 }
 
 /// What is kept to, and where each part comes from.
-fn rhythm(view: &View<'_>, look: &Look) -> String {
+fn rhythm(view: &View<'_>, look: &TonightInputs) -> String {
     let words = view.words();
     let frame = &look.gathered.frame;
     let origin = |origin: Origin| match origin {
@@ -148,7 +148,7 @@ pub(super) fn evidence(view: &View<'_>) -> Section {
                 if evidence.from_memory { "evidence-source-from-memory" } else { "evidence-source" },
                 &[("source", evidence.source.as_str().into()), ("year", evidence.year.to_string().into())],
             );
-            view.told_row(words.say(&format!("evidence-{}", evidence.key)), source)
+            view.text_row(words.say(&format!("evidence-{}", evidence.key)), source)
         })
         .collect();
     section

@@ -1,12 +1,12 @@
 //! The times to come, each with why then.
 
 use super::head::{clock, why};
-use crate::gather::tonight::Look;
+use crate::gather::tonight::TonightInputs;
 use crate::screen::shapes::{ListGroup, ListRow};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment};
 
-pub(super) fn group(view: &View<'_>, look: &Look) -> ListGroup {
+pub(super) fn group(view: &View<'_>, look: &TonightInputs) -> ListGroup {
     let words = view.words();
     let Some(plan) = look.plan.as_ref().filter(|p| !p.sessions.is_empty()) else {
         return super::section::empty_group("times");
@@ -22,7 +22,7 @@ pub(super) fn group(view: &View<'_>, look: &Look) -> ListGroup {
                 true => time,
                 false => words.with("times-next-day", &[("time", time.into()), ("date", words.date(on).into())]),
             };
-            view.told_row(title, why(view, look, session))
+            view.text_row(title, why(view, look, session))
         })
         .collect();
     ListGroup { key: "times".to_owned(), title: words.say("times"), rows, empty: String::new(), add: Vec::new() }

@@ -72,5 +72,5 @@ fn row(view: &View<'_>, visit: &Visit, key: &str) -> ListRow {
     let when = format!("{}, {}", words.date(day), words.clock(&visit.at));
     let detail = [when, visit.note.clone()].into_iter().filter(|s| !s.is_empty()).collect::<Vec<_>>().join(" \u{b7} ");
     let open = Event::Go { place: Place::Entry { id: visit.id.clone() } };
-    view.told_row(words.say(key), detail).opens(format!("open-{}", visit.id), open)
+    view.text_row(words.say(key), detail).opens(format!("open-{}", visit.id), open)
 }

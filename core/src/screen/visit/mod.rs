@@ -77,7 +77,7 @@ fn files(view: &View<'_>) -> ListGroup {
 
 fn family(view: &View<'_>) -> ListGroup {
     let words = view.words();
-    let row = view.told_row(words.say("visit-family"), words.say("visit-family-detail"));
+    let row = view.text_row(words.say("visit-family"), words.say("visit-family-detail"));
     let row = row.opens("open-family", Event::Go { place: Place::Family }).sign(Sign::Family);
     ListGroup {
         key: "family".to_owned(),

@@ -24,7 +24,7 @@ pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
         .into_iter()
         .map(|(id, question)| {
             let title = if question.is_empty() { words.say("kind-question") } else { question };
-            let mut row = view.told_row(title.clone(), String::new());
+            let mut row = view.text_row(title.clone(), String::new());
             let open = Event::Go { place: Place::Entry { id: id.clone() } };
             row.open = Some(Action::new(format!("open-{id}"), title.clone(), open).spoken(title).weight(Weight::Quiet));
             row

@@ -19,7 +19,7 @@ pub(super) fn group(view: &View<'_>) -> Result<ListGroup, Trouble> {
     let words = view.words();
     let mut rows = Vec::new();
     for (id, name) in view.named(Kind::Consultant)? {
-        let row = view.told_row(name, words.say("consultant-row"));
+        let row = view.text_row(name, words.say("consultant-row"));
         rows.push(row.opens(format!("open-{id}"), Event::Go { place: Place::Consultant { id } }));
     }
     Ok(ListGroup {

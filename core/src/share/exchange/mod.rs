@@ -11,8 +11,8 @@ mod line;
 mod read;
 mod write;
 
-pub use read::{begin_with, bring_in, look_at, look_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
-pub use write::take_out;
+pub use read::{begin_with, import, look_at, look_in, Report, WrongLine, MOST_WRONG_LINES_TOLD};
+pub use write::export;
 
 /// A record as a line of the exchange form.
 pub(crate) fn write_line(id: &str, kind: crate::record::Kind, fields: &crate::record::Fields) -> String {

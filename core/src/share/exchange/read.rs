@@ -9,7 +9,7 @@ use super::line::{self, Line};
 use super::VERSION;
 use crate::journal::{Difference, Journal, Writing};
 use crate::limits;
-use crate::record::{check, moment, text, whole, Fields, Kind};
+use crate::record::{check, moment, text, whole_number, Fields, Kind};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
@@ -59,15 +59,15 @@ pub struct Report {
 /// # Errors
 /// Only where nothing at all could be done: the file can't be read, it is of a
 /// newer version, or the journal can't be written. Then nothing was changed.
-pub fn bring_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
+pub fn import(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
     let empty = journal.is_empty()?;
     journal.act("bring-in", "", now, |writing| take_all(writing, file, now, empty))
 }
 
-/// As [`bring_in`], but nothing to be taken back: what a record begins with.
+/// As [`import`], but nothing to be taken back: what a record begins with.
 ///
 /// # Errors
-/// As [`bring_in`].
+/// As [`import`].
 pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
     let empty = journal.is_empty()?;
     journal.quiet_act(now, |writing| take_all(writing, file, now, empty))
@@ -76,7 +76,7 @@ pub fn begin_with(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -
 /// What would come of a file, without taking it.
 ///
 /// # Errors
-/// As [`bring_in`].
+/// As [`import`].
 pub fn look_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> Result<Report, Trouble> {
     look_at(journal, file, now).map(|(report, _)| report)
 }
@@ -84,7 +84,7 @@ pub fn look_in(journal: &mut Journal, file: &mut dyn BufRead, now: Instant) -> R
 /// The same, with what it would change.
 ///
 /// # Errors
-/// As [`bring_in`].
+/// As [`import`].
 pub fn look_at(
     journal: &mut Journal,
     file: &mut dyn BufRead,
@@ -240,7 +240,7 @@ impl Taking<'_, '_> {
         if let Some(known) = self.levels.get(pump) {
             return Ok(*known);
         }
-        let levels = self.writing.record(pump)?.and_then(|(_, fields)| whole(&fields, "levels"));
+        let levels = self.writing.record(pump)?.and_then(|(_, fields)| whole_number(&fields, "levels"));
         self.levels.insert(pump.to_owned(), levels);
         Ok(levels)
     }

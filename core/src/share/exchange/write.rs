@@ -11,7 +11,7 @@ use crate::trouble::{Kind, Trouble};
 ///
 /// # Errors
 /// Where the store can't be read, or the file can't be written.
-pub fn take_out(journal: &Journal, out: &mut dyn Write) -> Result<u64, Trouble> {
+pub fn export(journal: &Journal, out: &mut dyn Write) -> Result<u64, Trouble> {
     let failed = |_| Trouble::new(Kind::Full, "trouble-cannot-write-file");
     writeln!(out, "{{\"drawwell\":\"exchange\",\"version\":{VERSION}}}").map_err(failed)?;
     let mut written = 0;

@@ -54,7 +54,7 @@ pub fn write(journal: &Journal, header: &Header, left_out: &LeftOut, file: &mut 
             line(file, &of(change, gone))?;
         }
     }
-    file.flush().map_err(told)
+    file.flush().map_err(write_trouble)
 }
 
 /// Whether a field of a record is in the file. A part that is left out as a whole leaves
@@ -66,12 +66,12 @@ fn goes_along(kind: Kind, field: &str, left_out: &LeftOut) -> bool {
     left_out.lets(kind, "") && left_out.lets(kind, field)
 }
 
-fn told(_: std::io::Error) -> Trouble {
+fn write_trouble(_: std::io::Error) -> Trouble {
     Trouble::new(TroubleKind::Full, "trouble-cannot-write-file")
 }
 
 fn line(file: &mut dyn Write, value: &Value) -> Result<(), Trouble> {
-    writeln!(file, "{value}").map_err(told)
+    writeln!(file, "{value}").map_err(write_trouble)
 }
 
 fn of(change: &Change, gone: bool) -> Value {

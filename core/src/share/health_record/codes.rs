@@ -2,7 +2,7 @@
 
 use serde_json::{json, Value};
 
-use crate::record::{Kind, Spec};
+use crate::record::{FieldSpec, Kind};
 use crate::text::Texts;
 
 /// LOINC.
@@ -87,7 +87,7 @@ pub(super) fn absent(code: &str) -> Value {
 }
 
 /// Whether a field can be said by a code of its own.
-pub(super) fn stands_in(kind: Kind, spec: &Spec) -> bool {
+pub(super) fn stands_in(kind: Kind, spec: &FieldSpec) -> bool {
     let written = matches!(
         kind,
         Kind::Session

@@ -5,12 +5,12 @@ use serde_json::Value;
 use super::codes::{self, Code};
 use super::makes::Makes;
 use super::observation::{at, Observation};
-use crate::record::{text, Amount, Fields, Kind, Takes};
+use crate::record::{text, Amount, FieldType, Fields, Kind};
 
 pub(super) fn write(makes: &Makes<'_>, record: &str, fields: &Fields) -> (String, Value) {
     let texts = makes.texts();
-    let way = match Kind::Feed.field("way").map(|spec| spec.takes) {
-        Some(Takes::Choice(words)) => text(fields, "way")
+    let way = match Kind::Feed.field("way").map(|spec| spec.field_type) {
+        Some(FieldType::Choice(words)) => text(fields, "way")
             .filter(|word| words.contains(word) && makes.keeps(Kind::Feed, "way"))
             .map(|word| Code::choice("way", words, word).concept(texts)),
         _ => None,

@@ -8,7 +8,7 @@ use super::observation::{amount_member, Observation};
 use super::value;
 use crate::record::mark::Phase;
 use crate::record::session::PAINS;
-use crate::record::{whole, Amount, Does, Fields, Kind, Session, Sides, MARKS};
+use crate::record::{whole_number, Amount, Fields, Kind, MarkKind, Session, Sides, MARKS};
 use crate::time::{Instant, Moment};
 
 /// Fields that are said in another way than by a component.
@@ -98,7 +98,7 @@ fn marked_pain(makes: &Makes<'_>, session: &Session) -> Vec<(String, Value)> {
     }
     let texts = makes.texts();
     let told = |(key, mark): &(String, crate::record::Mark)| {
-        let Does::Pain { score } = mark.does else { return None };
+        let MarkKind::Pain { score } = mark.kind else { return None };
         let observation = pain(makes, &session.id, key, score.map(|score| score.get()))
             .at(Some(&mark.at))
             .with_any("bodySite", mark.side.as_deref().map(|side| Code::side(side).concept(texts)))
@@ -112,7 +112,7 @@ fn marked_pain(makes: &Makes<'_>, session: &Session) -> Vec<(String, Value)> {
 fn pain_afterwards(makes: &Makes<'_>, session: &Session, fields: &Fields) -> Vec<(String, Value)> {
     let texts = makes.texts();
     let told = |(key, side, of): &(&str, Sides, Phase)| {
-        let score = whole(fields, key).filter(|_| makes.keeps(Kind::Session, key))?;
+        let score = whole_number(fields, key).filter(|_| makes.keeps(Kind::Session, key))?;
         let observation = pain(makes, &session.id, key, Some(score))
             .within(session.started.as_ref(), session.ended.as_ref())
             .with("bodySite", Code::side(side.name()).concept(texts))

@@ -7,7 +7,7 @@ use super::makes::Makes;
 use super::observation::{at, Observation};
 use super::value;
 use crate::quantity::Temperature;
-use crate::record::{whole, Fields, Kind};
+use crate::record::{whole_number, Fields, Kind};
 
 /// The profile that R4 asks of every body temperature.
 const PROFILE: &str = "http://hl7.org/fhir/StructureDefinition/bodytemp";
@@ -33,7 +33,7 @@ pub(super) fn write(makes: &Makes<'_>, record: &str, fields: &Fields) -> Vec<(St
         .at(at.as_ref())
         .components(Kind::Sign, fields, &["temperature", "breast_pain"])
         .note(Kind::Sign, fields);
-    let pain = whole(fields, "breast_pain").filter(|_| makes.keeps(Kind::Sign, "breast_pain")).map(|score| {
+    let pain = whole_number(fields, "breast_pain").filter(|_| makes.keeps(Kind::Sign, "breast_pain")).map(|score| {
         Observation::of(makes, Kind::Sign, record, "pain", codes::loinc(codes::PAIN, texts))
             .of_parent()
             .at(at.as_ref())

@@ -94,6 +94,6 @@ fn checked(fields: Fields, number: u64, subject: &str) -> Result<Fields, Trouble
 /// the value lies beyond its bounds.
 fn rule(fields: &Fields) -> Option<(&str, f64)> {
     let rule = rule_of_a_family(text(fields, "rule")?)?;
-    let value = fields.get("rule_value").filter(|value| rule.takes.check(rule.key, value).is_ok())?;
+    let value = fields.get("rule_value").filter(|value| rule.field_type.check(rule.key, value).is_ok())?;
     Some((rule.key, value.as_f64()?))
 }

@@ -101,7 +101,7 @@ pub fn seal(contents: &[u8], to: &SealFor) -> Result<Vec<u8>, Trouble> {
 /// # Errors
 /// As [`open`], but for keys.
 pub fn how(file: &[u8]) -> Result<Sealed, Trouble> {
-    let decryptor = age::Decryptor::new_buffered(age::armor::ArmoredReader::new(file)).map_err(told)?;
+    let decryptor = age::Decryptor::new_buffered(age::armor::ArmoredReader::new(file)).map_err(age_trouble)?;
     Ok(if decryptor.is_scrypt() { Sealed::WithPassphrase } else { Sealed::ForKeys })
 }
 
@@ -112,7 +112,7 @@ pub fn how(file: &[u8]) -> Result<Sealed, Trouble> {
 /// `sealed-cut` where its end is missing or a byte is not as it was sealed,
 /// `sealed-too-much-work`, `sealed-too-long`, `sealed-not-ours` where it holds something else.
 pub fn open(file: &[u8], with: &OpenWith) -> Result<Vec<u8>, Trouble> {
-    let decryptor = age::Decryptor::new_buffered(age::armor::ArmoredReader::new(file)).map_err(told)?;
+    let decryptor = age::Decryptor::new_buffered(age::armor::ArmoredReader::new(file)).map_err(age_trouble)?;
     let stream = match with {
         OpenWith::Passphrase(passphrase) => {
             let mut identity = age::scrypt::Identity::new(SecretString::from(passphrase.clone()));
@@ -122,12 +122,12 @@ pub fn open(file: &[u8], with: &OpenWith) -> Result<Vec<u8>, Trouble> {
                 age::DecryptError::NoMatchingKeys
                 | age::DecryptError::DecryptionFailed
                 | age::DecryptError::KeyDecryptionFailed => Trouble::bad("open-passphrase", "sealed-wrong-passphrase"),
-                other => told(other),
+                other => age_trouble(other),
             })?
         }
         OpenWith::Keys(keys) => {
             let identities: Vec<_> = keys.iter().filter_map(|key| age::x25519::Identity::from_str(key).ok()).collect();
-            decryptor.decrypt(identities.iter().map(|i| i as &dyn age::Identity)).map_err(told)?
+            decryptor.decrypt(identities.iter().map(|i| i as &dyn age::Identity)).map_err(age_trouble)?
         }
     };
     unpack(stream)
@@ -168,7 +168,7 @@ pub fn read_to(file: &mut dyn Read, most: u64) -> Result<Vec<u8>, Trouble> {
     Ok(bytes)
 }
 
-fn told(error: age::DecryptError) -> Trouble {
+fn age_trouble(error: age::DecryptError) -> Trouble {
     use age::DecryptError as Error;
     Trouble::bad(
         "",

@@ -1,8 +1,8 @@
 //! One column: its name, what it holds, and where a row has it.
 
 use crate::quantity::{AirPressure, Altitude, Length, Mass, Quantity, Speed, Temperature, Unit, Vacuum, Volume};
-use crate::record::takes::MOST_AMOUNT_MILLILITERS;
-use crate::record::{Kind, Spec, Takes};
+use crate::record::field_type::MOST_AMOUNT_MILLILITERS;
+use crate::record::{FieldSpec, FieldType, Kind};
 
 /// Where a row has the value of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,7 +58,7 @@ pub(super) struct Column {
     /// Where a row has it.
     pub(super) from: From,
     /// What it takes in the record, to read it by.
-    pub(super) takes: Takes,
+    pub(super) field_type: FieldType,
     /// Every row has it.
     pub(super) required: bool,
 }
@@ -68,11 +68,11 @@ const SAID: &[&str] = &["known", "unknown", "later"];
 /// A day has so many minutes: no session is longer.
 const DAY_MINUTES: f64 = 1440.0;
 
-const TEXT: Takes = Takes::Text { most: 128 };
+const TEXT: FieldType = FieldType::Text { most: 128 };
 
 impl Column {
-    fn new(name: &str, title: String, holds: Holds, from: From, takes: Takes) -> Self {
-        Self { name: name.to_owned(), title, holds, from, takes, required: false }
+    fn new(name: &str, title: String, holds: Holds, from: From, field_type: FieldType) -> Self {
+        Self { name: name.to_owned(), title, holds, from, field_type, required: false }
     }
 
     /// The id of the record, or of the record a row is a part of.
@@ -101,49 +101,53 @@ impl Column {
 
     /// The columns of a field: a moment also has its zone, an amount what is said of it, a
     /// reference the name of what it refers to.
-    pub(super) fn of(spec: &Spec) -> Vec<Self> {
+    pub(super) fn of(spec: &FieldSpec) -> Vec<Self> {
         let key = spec.key;
         let title = format!("field-{}", key.replace('_', "-"));
-        let field = |holds: Holds| Self::new(key, title.clone(), holds, From::Field(key), spec.takes);
+        let field = |holds: Holds| Self::new(key, title.clone(), holds, From::Field(key), spec.field_type);
         let beside = |end: &str, holds: Holds, from: From| {
-            Self::new(&format!("{key}_{end}"), format!("csv-{end}"), holds, from, spec.takes)
+            Self::new(&format!("{key}_{end}"), format!("csv-{end}"), holds, from, spec.field_type)
         };
-        match spec.takes {
-            Takes::Moment => {
+        match spec.field_type {
+            FieldType::Moment => {
                 vec![field(Holds::Moment), beside("zone", Holds::Text, From::Zone(key))]
             }
-            Takes::Amount => vec![
+            FieldType::Amount => vec![
                 measured::<Volume>(field(Holds::Text), 0.0, MOST_AMOUNT_MILLILITERS),
                 beside("said", Holds::Words(SAID), From::Said(key)),
             ],
-            Takes::Refers(kind) if kind.field("name").is_some() => {
+            FieldType::Refers(kind) if kind.field("name").is_some() => {
                 vec![field(Holds::Text), beside("name", Holds::Text, From::NameOf(key))]
             }
-            Takes::Volume { least, most } => vec![measured::<Volume>(field(Holds::Text), least, most)],
-            Takes::Vacuum { least, most } => vec![measured::<Vacuum>(field(Holds::Text), least, most)],
-            Takes::Speed { least, most } => vec![measured::<Speed>(field(Holds::Text), least, most)],
-            Takes::AirPressure { least, most } => vec![measured::<AirPressure>(field(Holds::Text), least, most)],
-            Takes::Altitude { least, most } => vec![measured::<Altitude>(field(Holds::Text), least, most)],
-            Takes::Length { least, most } => vec![measured::<Length>(field(Holds::Text), least, most)],
-            Takes::Mass { least, most } => vec![measured::<Mass>(field(Holds::Text), least, most)],
-            Takes::Temperature { least, most } => vec![measured::<Temperature>(field(Holds::Text), least, most)],
-            Takes::Number { least, most } => vec![field(Holds::Number { unit: "1", least, most })],
-            Takes::Whole { least, most } => vec![field(Holds::Whole { least, most })],
-            Takes::Span { least_minutes, most_minutes } => {
+            FieldType::Volume { least, most } => vec![measured::<Volume>(field(Holds::Text), least, most)],
+            FieldType::Vacuum { least, most } => vec![measured::<Vacuum>(field(Holds::Text), least, most)],
+            FieldType::Speed { least, most } => vec![measured::<Speed>(field(Holds::Text), least, most)],
+            FieldType::AirPressure { least, most } => vec![measured::<AirPressure>(field(Holds::Text), least, most)],
+            FieldType::Altitude { least, most } => vec![measured::<Altitude>(field(Holds::Text), least, most)],
+            FieldType::Length { least, most } => vec![measured::<Length>(field(Holds::Text), least, most)],
+            FieldType::Mass { least, most } => vec![measured::<Mass>(field(Holds::Text), least, most)],
+            FieldType::Temperature { least, most } => vec![measured::<Temperature>(field(Holds::Text), least, most)],
+            FieldType::Number { least, most } => vec![field(Holds::Number { unit: "1", least, most })],
+            FieldType::Whole { least, most } => vec![field(Holds::Whole { least, most })],
+            FieldType::Span { least_minutes, most_minutes } => {
                 let (least, most) = (f64::from(least_minutes), f64::from(most_minutes));
                 let mut column = field(Holds::Number { unit: "min", least, most });
                 column.name.push_str("_min");
                 vec![column]
             }
-            Takes::Choice(words) => vec![field(Holds::Words(words))],
-            Takes::Flag => vec![field(Holds::Flag)],
-            Takes::Date => vec![field(Holds::Date)],
-            Takes::ClockTime => vec![field(Holds::ClockTime)],
-            Takes::Text { .. } | Takes::Phone | Takes::Zone | Takes::Refers(_) | Takes::Sizes { .. } => {
+            FieldType::Choice(words) => vec![field(Holds::Words(words))],
+            FieldType::Flag => vec![field(Holds::Flag)],
+            FieldType::Date => vec![field(Holds::Date)],
+            FieldType::ClockTime => vec![field(Holds::ClockTime)],
+            FieldType::Text { .. }
+            | FieldType::Phone
+            | FieldType::Zone
+            | FieldType::Refers(_)
+            | FieldType::Sizes { .. } => {
                 vec![field(Holds::Text)]
             }
             // What was found in a file is no cell.
-            Takes::Findings => Vec::new(),
+            FieldType::Findings => Vec::new(),
         }
     }
 
@@ -159,8 +163,8 @@ impl Column {
 
     /// The kind it refers to, where the name of that is in it.
     pub(super) fn names(&self) -> Option<Kind> {
-        match (self.from, self.takes) {
-            (From::NameOf(_), Takes::Refers(kind)) => Some(kind),
+        match (self.from, self.field_type) {
+            (From::NameOf(_), FieldType::Refers(kind)) => Some(kind),
             _ => None,
         }
     }

@@ -2,7 +2,7 @@
 
 use super::column::{Column, From};
 use crate::record::choices::SIDES;
-use crate::record::{Kind, Spec, Takes};
+use crate::record::{FieldSpec, FieldType, Kind};
 use crate::share::parts::LeftOut;
 
 /// A table.
@@ -42,30 +42,30 @@ pub enum Table {
     Gauges,
 }
 
-const fn spec(key: &'static str, takes: Takes) -> Spec {
-    Spec { key, takes, group: "" }
+const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
+    FieldSpec { key, field_type, group: "" }
 }
 
-const WHEN: Spec = spec("at", Takes::Moment);
-const SIDE: Spec = spec("side", Takes::Choice(SIDES));
-const LEVEL: Spec = spec("level", Takes::Whole { least: 0, most: 99 });
-const VACUUM: Takes = Takes::Vacuum { least: 0.0, most: crate::record::reading::MOST_VACUUM };
+const WHEN: FieldSpec = spec("at", FieldType::Moment);
+const SIDE: FieldSpec = spec("side", FieldType::Choice(SIDES));
+const LEVEL: FieldSpec = spec("level", FieldType::Whole { least: 0, most: 99 });
+const VACUUM: FieldType = FieldType::Vacuum { least: 0.0, most: crate::record::reading::MOST_VACUUM };
 
 /// What a mark says; see [`crate::record::Mark`].
-const MARK: &[Spec] = &[
+const MARK: &[FieldSpec] = &[
     WHEN,
-    spec("does", Takes::Choice(&["phase", "setting", "letdown", "pain"])),
+    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "pain"])),
     SIDE,
-    spec("phase", Takes::Choice(&["letdown", "expression", "rest"])),
+    spec("phase", FieldType::Choice(&["letdown", "expression", "rest"])),
     LEVEL,
     spec("vacuum", VACUUM),
-    spec("cycles", Takes::Speed { least: 1.0, most: 240.0 }),
-    spec("for_discomfort", Takes::Flag),
-    spec("score", Takes::Whole { least: 0, most: 10 }),
+    spec("cycles", FieldType::Speed { least: 1.0, most: 240.0 }),
+    spec("for_discomfort", FieldType::Flag),
+    spec("score", FieldType::Whole { least: 0, most: 10 }),
 ];
 
 /// What a gauge showed; see [`crate::record::Reading`].
-const READING: &[Spec] = &[WHEN, LEVEL, SIDE, spec("vacuum", VACUUM), spec("set", VACUUM)];
+const READING: &[FieldSpec] = &[WHEN, LEVEL, SIDE, spec("vacuum", VACUUM), spec("set", VACUUM)];
 
 impl Table {
     /// Every table, in the order they are offered.
@@ -136,7 +136,7 @@ impl Table {
     }
 
     /// The fields of its rows where a row is a member of a record.
-    pub(super) const fn members(self) -> Option<&'static [Spec]> {
+    pub(super) const fn members(self) -> Option<&'static [FieldSpec]> {
         match self {
             Self::Marks => Some(MARK),
             Self::Readings => Some(READING),
@@ -181,7 +181,7 @@ impl Table {
             [of, member] => vec![Column::id(of), Column::member(member)],
             _ => vec![Column::id("id")],
         };
-        let shown = |spec: &&Spec| !spec.group.is_empty();
+        let shown = |spec: &&FieldSpec| !spec.group.is_empty();
         match self.members() {
             Some(members) => columns.extend(members.iter().flat_map(Column::of)),
             None => columns.extend(self.kind().fields().iter().filter(shown).flat_map(Column::of)),

@@ -10,7 +10,7 @@ use super::column::{Column, From};
 use super::Table;
 use crate::journal::Journal;
 use crate::quantity::{AirPressure, Altitude, Entered, Length, Mass, Quantity, Speed, Temperature, Vacuum, Volume};
-use crate::record::{moment, text, Amount, Fields, Session, Sizes, Takes};
+use crate::record::{moment, text, Amount, FieldType, Fields, Session, Sizes};
 use crate::share::parts::LeftOut;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
@@ -139,35 +139,39 @@ fn cell(column: &Column, row: &Row<'_>, names: &mut Names<'_>) -> Result<Cell, T
             Some(score) => Cell::Figure(f64::from(score.get())),
             None => Cell::Blank,
         },
-        From::Field(key) => fields.get(key).and_then(|value| field_cell(column.takes, value)).unwrap_or(Cell::Blank),
+        From::Field(key) => {
+            fields.get(key).and_then(|value| field_cell(column.field_type, value)).unwrap_or(Cell::Blank)
+        }
     })
 }
 
-fn field_cell(takes: Takes, value: &Value) -> Option<Cell> {
+fn field_cell(field_type: FieldType, value: &Value) -> Option<Cell> {
     fn measured<Q: Quantity>(value: &Value) -> Option<Cell> {
         Entered::<Q>::from_json(value).map(|entered| Cell::Figure(entered.quantity().canonical()))
     }
     let word = || value.as_str().map(str::to_owned);
-    match takes {
-        Takes::Moment => crate::time::Moment::from_json(value).ok().map(|at| Cell::Own(at.to_rfc3339())),
-        Takes::Amount => Amount::from_json(value)?.known().map(|volume| Cell::Figure(volume.canonical())),
-        Takes::Volume { .. } => measured::<Volume>(value),
-        Takes::Vacuum { .. } => measured::<Vacuum>(value),
-        Takes::Speed { .. } => measured::<Speed>(value),
-        Takes::AirPressure { .. } => measured::<AirPressure>(value),
-        Takes::Altitude { .. } => measured::<Altitude>(value),
-        Takes::Length { .. } => measured::<Length>(value),
-        Takes::Mass { .. } => measured::<Mass>(value),
-        Takes::Temperature { .. } => measured::<Temperature>(value),
-        Takes::Number { .. } | Takes::Whole { .. } | Takes::Span { .. } => value.as_f64().map(Cell::Figure),
-        Takes::Flag => value.as_bool().map(|yes| Cell::Own(yes.to_string())),
-        Takes::Text { .. } | Takes::Phone => word().map(Cell::Typed),
-        Takes::Date | Takes::Choice(_) | Takes::ClockTime | Takes::Zone | Takes::Refers(_) => word().map(Cell::Own),
-        Takes::Sizes { .. } => {
+    match field_type {
+        FieldType::Moment => crate::time::Moment::from_json(value).ok().map(|at| Cell::Own(at.to_rfc3339())),
+        FieldType::Amount => Amount::from_json(value)?.known().map(|volume| Cell::Figure(volume.canonical())),
+        FieldType::Volume { .. } => measured::<Volume>(value),
+        FieldType::Vacuum { .. } => measured::<Vacuum>(value),
+        FieldType::Speed { .. } => measured::<Speed>(value),
+        FieldType::AirPressure { .. } => measured::<AirPressure>(value),
+        FieldType::Altitude { .. } => measured::<Altitude>(value),
+        FieldType::Length { .. } => measured::<Length>(value),
+        FieldType::Mass { .. } => measured::<Mass>(value),
+        FieldType::Temperature { .. } => measured::<Temperature>(value),
+        FieldType::Number { .. } | FieldType::Whole { .. } | FieldType::Span { .. } => value.as_f64().map(Cell::Figure),
+        FieldType::Flag => value.as_bool().map(|yes| Cell::Own(yes.to_string())),
+        FieldType::Text { .. } | FieldType::Phone => word().map(Cell::Typed),
+        FieldType::Date | FieldType::Choice(_) | FieldType::ClockTime | FieldType::Zone | FieldType::Refers(_) => {
+            word().map(Cell::Own)
+        }
+        FieldType::Sizes { .. } => {
             let sizes = Sizes::from_json(value)?;
             let said = sizes.lengths().iter().map(|size| crate::quantity::say_decimal(size.canonical(), 1));
             Some(Cell::Own(said.collect::<Vec<_>>().join(" ")))
         }
-        Takes::Findings => None,
+        FieldType::Findings => None,
     }
 }

@@ -41,7 +41,7 @@ pub(super) struct Grid {
 }
 
 /// What was laid.
-pub(super) struct Laid {
+pub(super) struct Resampled {
     pub(super) samples: Samples,
     /// Lone rows far out of the rest, which were left out; None where none could be told.
     pub(super) spikes: Option<Count>,
@@ -135,18 +135,18 @@ impl Grid {
     }
 
     /// Lays the rows, turned round where vacuum is below zero in the file.
-    pub(super) fn samples(mut self, turn: bool) -> Option<Laid> {
+    pub(super) fn samples(mut self, turn: bool) -> Option<Resampled> {
         if turn {
             self.pressures.iter_mut().for_each(|value| *value = -*value);
         }
         let bad = spikes::found(&self.times, &self.pressures, self.step, self.longest_gap);
         self.leave_out(bad.as_deref().unwrap_or_default());
-        let values = self.laid();
+        let values = self.resampled();
         let spikes = bad.map(|bad| Count::new(u32::try_from(bad.len()).unwrap_or(u32::MAX)));
         let origin = self.times.first().copied().unwrap_or(0.0);
         self.times.iter_mut().for_each(|at| *at -= origin);
         let samples = Samples::new(Seconds::new(self.step), values)?;
-        Some(Laid { samples: samples.read_at(self.times, self.pressures), spikes })
+        Some(Resampled { samples: samples.read_at(self.times, self.pressures), spikes })
     }
 
     fn leave_out(&mut self, runs: &[Range<usize>]) {
@@ -176,7 +176,7 @@ impl Grid {
     }
 
     /// Straight lines from row to row, read off at the grid's places.
-    fn laid(&self) -> Vec<f32> {
+    fn resampled(&self) -> Vec<f32> {
         let Some((&origin, &first)) = self.times.first().zip(self.pressures.first()) else { return Vec::new() };
         let close = ON_THE_GRID * self.step;
         let mut values = vec![first];

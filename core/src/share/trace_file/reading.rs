@@ -130,21 +130,21 @@ impl Reading {
         let rows = self.seen.rows as f64;
         let unit = self.layout.unit;
         let (dropouts, dropped) = (self.grid.dropouts, self.grid.dropped);
-        let laid = self.grid.samples(turned).ok_or_else(|| Trouble::bad("", "bad-trace-still"))?;
+        let resampled = self.grid.samples(turned).ok_or_else(|| Trouble::bad("", "bad-trace-still"))?;
         let notes = Notes {
             rows: count(self.seen.rows),
             passed_over: count(self.seen.passed_over),
             first_passed_over: self.seen.first_passed_over.map(count),
             dropouts: Count::new(dropouts),
             dropped: Seconds::new(dropped),
-            spikes: laid.spikes,
+            spikes: resampled.spikes,
             native_step: Seconds::new(self.clock.native_step),
             sign_turned: turned,
             time_unit_assumed: self.clock.assumed,
             times_spread: self.clock.spread as f64 > SPREAD_SHARE * rows,
             at_extreme: Share::of(extreme.count as f64 / rows),
         };
-        Ok(TraceFile { samples: laid.samples, unit, notes })
+        Ok(TraceFile { samples: resampled.samples, unit, notes })
     }
 }
 

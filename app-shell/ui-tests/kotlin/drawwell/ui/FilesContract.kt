@@ -23,7 +23,7 @@ abstract class FilesContract : ShellContract() {
         val other = TestHost(typefaces(), folder.newFolder("other").resolve("record.drawwell"))
         other.milliseconds = stage.host.milliseconds
         other.openCore().use { core ->
-            core.bringIn(folder.root.resolve("whole.jsonl").path, other.now())
+            core.importFile(folder.root.resolve("whole.jsonl").path, other.now())
             val day = core.show(Place.Day(0u), other.now()) as Screen.Day
             assertEquals(1, day.day.entries.size)
         }

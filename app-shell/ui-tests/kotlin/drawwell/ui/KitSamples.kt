@@ -1,6 +1,7 @@
 package drawwell.ui
 
 import drawwell.surface.Action
+import drawwell.surface.Appearance
 import drawwell.surface.CheckScreen
 import drawwell.surface.ChoiceRow
 import drawwell.surface.DialArc
@@ -14,7 +15,6 @@ import drawwell.surface.Frame
 import drawwell.surface.Hand
 import drawwell.surface.ListGroup
 import drawwell.surface.ListRow
-import drawwell.surface.Look
 import drawwell.surface.Notice
 import drawwell.surface.Palette
 import drawwell.surface.Part
@@ -54,7 +54,7 @@ object KitSamples {
             act("place-${word.lowercase()}", word, Weight.PLAIN, sign, chosen = word == "Kit")
         },
         act("back", "Kit", Weight.QUIET, Sign.BACK), act("undo", "Undo", Weight.QUIET, Sign.UNDO), null, emptyList(),
-        Look(hand, Palette.LIGHT), null,
+        Appearance(hand, Palette.LIGHT), null,
     )
 
     val dial = DialPicture(

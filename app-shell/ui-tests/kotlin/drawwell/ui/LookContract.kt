@@ -3,9 +3,9 @@ package drawwell.ui
 import androidx.compose.ui.graphics.Color
 import androidx.compose.ui.test.SemanticsNodeInteraction
 import androidx.compose.ui.test.onNodeWithTag
+import drawwell.surface.Appearance
 import drawwell.surface.Event
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.ui.look.Colours
 import drawwell.ui.look.HigherContrast
@@ -19,7 +19,7 @@ abstract class LookContract : ShellContract() {
         val stage = begun(hand = "left")
         assertEquals(Colours.Light.page.ground, page())
         stage.say(Event.Enter("settings", "palette", "night"))
-        assertEquals(Look(Hand.LEFT, Palette.NIGHT), stage.host.lastLook)
+        assertEquals(Appearance(Hand.LEFT, Palette.NIGHT), stage.host.lastLook)
         val next = host().apply { closed = true }
         stage.startAnew(next)
         assertEquals(null, stage.conversation.screen)

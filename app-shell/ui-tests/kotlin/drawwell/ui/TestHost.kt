@@ -3,17 +3,17 @@ package drawwell.ui
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.Drawwell
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.surface.Opening
 import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
+import java.io.File
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
-import java.io.File
 
 /** A host over the real core, with a clock that stands until it is moved, and that remembers what it was asked for. */
 class TestHost(override val typefaces: Typefaces, val record: File) : Host {
@@ -32,7 +32,7 @@ class TestHost(override val typefaces: Typefaces, val record: File) : Host {
 
     override val reducedMotion: Boolean = true
     override var higherContrast: Boolean by mutableStateOf(false)
-    override val lastLook: Look? get() = look.look
+    override val lastLook: Appearance? get() = look.look
     override val recordThread: CoroutineDispatcher = Dispatchers.Unconfined
 
     /** The record that was opened last. */
@@ -62,7 +62,7 @@ class TestHost(override val typefaces: Typefaces, val record: File) : Host {
         return OpenRecord(Drawwell.open(other.path, Opening("test", "en", true), now()), ::now)
     }
 
-    override fun keepLook(look: Look) = this.look.keep(look)
+    override fun keepLook(look: Appearance) = this.look.keep(look)
 
     override fun buzz() {
         asked += "buzz"

@@ -1,12 +1,12 @@
 package drawwell.ui
 
 import drawwell.surface.Action
+import drawwell.surface.Appearance
 import drawwell.surface.ChoiceRow
 import drawwell.surface.Frame
 import drawwell.surface.Hand
 import drawwell.surface.ListGroup
 import drawwell.surface.ListRow
-import drawwell.surface.Look
 import drawwell.surface.NightFigure
 import drawwell.surface.NightPicture
 import drawwell.surface.NightStretch
@@ -45,7 +45,7 @@ object TonightSamples {
         listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Visit" to Sign.VISIT).map { (word, sign) ->
             act("place-${word.lowercase()}", word, Weight.QUIET, sign, chosen = word == "Tonight")
         },
-        null, act("undo", "Undo", Weight.QUIET, Sign.UNDO, "session moved"), null, emptyList(), Look(hand, Palette.LIGHT), null,
+        null, act("undo", "Undo", Weight.QUIET, Sign.UNDO, "session moved"), null, emptyList(), Appearance(hand, Palette.LIGHT), null,
     )
 
     private fun change(key: String, label: String, sign: Sign, detail: String): Action = act(key, label, Weight.PLAIN, sign, detail)

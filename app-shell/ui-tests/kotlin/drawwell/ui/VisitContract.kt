@@ -114,7 +114,7 @@ abstract class VisitContract : ShellContract() {
             stage.host.file = folder.root.resolve("sealed")
             stage.tap("words-same")
             stage.tap("share-with")
-            stage.conversation.bringIn(desk.answers(folder.root.resolve("sealed")).path)
+            stage.conversation.importFile(desk.answers(folder.root.resolve("sealed")).path)
             stage.settle()
             val plan = (stage.screen as Screen.Findings).findings
             rule.onNodeWithTag("findings-head").assertContentDescriptionEquals(plan.spoken)
@@ -146,7 +146,7 @@ abstract class VisitContract : ShellContract() {
         stage.tap("done-seal-passphrase")
         assertTrue(folder.root.resolve("sealed").length() > 0)
 
-        stage.conversation.bringIn(folder.root.resolve("sealed").path)
+        stage.conversation.importFile(folder.root.resolve("sealed").path)
         stage.settle()
         type("open-passphrase", "otter plum kite ancho")
         rule.onNodeWithTag("type-open-passphrase").performImeAction()

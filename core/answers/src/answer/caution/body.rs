@@ -1,6 +1,6 @@
 //! Cautions from temperature and signs.
 
-pub use super::beside::Beside;
+pub use super::context::Context;
 use std::collections::BTreeSet;
 
 use super::because::Where;
@@ -10,7 +10,7 @@ use crate::guidance::CautionSource;
 use crate::time::Instant;
 
 /// Every caution from the entries up to now, whatever became of it. `signs` are in order of time.
-pub fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+pub fn cautions(signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     let known = signs.iter().position(|sign| sign.at > beside.now).unwrap_or(signs.len());
     let signs = signs.get(..known).unwrap_or_default();
     let mut found: Vec<Caution> = CautionSource::all()
@@ -26,7 +26,7 @@ pub fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
     found
 }
 
-fn of_any_sign(key: &str, signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+fn of_any_sign(key: &str, signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     let Some(mut track) = beside.track(key) else { return Vec::new() };
     let source = track.source();
     let mut still = BTreeSet::new();
@@ -48,7 +48,7 @@ fn of_any_sign(key: &str, signs: &[BodySign], beside: &Beside<'_>) -> Vec<Cautio
 }
 
 /// Blood: to the consultant; from one side for longer than the rule, to a doctor.
-fn blood(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+fn blood(signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     const BLOOD: &str = "blood";
     let (Some(mut track), Some(mut lasts)) = (beside.track("blood"), beside.track("blood-lasts")) else {
         return Vec::new();
@@ -79,7 +79,7 @@ fn blood(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
     [lasts.by(beside.now), track.by(beside.now)].concat()
 }
 
-fn breast_pain(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+fn breast_pain(signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     let Some(mut track) = beside.track("breast-pain") else { return Vec::new() };
     for sign in signs {
         match sign.breast_pain {

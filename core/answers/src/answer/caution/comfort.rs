@@ -5,7 +5,7 @@ use super::{Because, Caution, Dealt};
 use crate::guidance::CautionRules;
 use crate::quantity::{Count, Score};
 use crate::record::session::PAINS;
-use crate::record::{whole, Does, Fields, Session};
+use crate::record::{whole_number, Fields, MarkKind, Session};
 use crate::time::Instant;
 
 /// The pain of one session, in the order it was felt.
@@ -30,14 +30,14 @@ impl SessionPain {
         let marked: Vec<Option<Score>> = session
             .marks
             .iter()
-            .filter_map(|(_, mark)| match mark.does {
-                Does::Pain { score } => Some(score),
+            .filter_map(|(_, mark)| match mark.kind {
+                MarkKind::Pain { score } => Some(score),
                 _ => None,
             })
             .collect();
         let of_side = |side| {
             let own = PAINS.iter().filter(move |(_, of, _)| *of == side);
-            own.filter_map(|(key, _, _)| whole(fields, key)).map(Score::new).collect::<Vec<_>>()
+            own.filter_map(|(key, _, _)| whole_number(fields, key)).map(Score::new).collect::<Vec<_>>()
         };
         let runs: Vec<Vec<Score>> = [
             marked.iter().flatten().copied().collect(),
@@ -47,12 +47,12 @@ impl SessionPain {
         .into_iter()
         .filter(|run: &Vec<Score>| !run.is_empty())
         .collect();
-        let down = |does: &Does| matches!(does, Does::Setting { for_discomfort: true, .. });
+        let down = |kind: &MarkKind| matches!(kind, MarkKind::Setting { for_discomfort: true, .. });
         Some(Self {
             at,
             unscored: marked.iter().any(Option::is_none),
             turned_down: session.last_mark(down).is_some()
-                || whole(fields, "turned_down").is_some_and(|times| times > 0),
+                || whole_number(fields, "turned_down").is_some_and(|times| times > 0),
             runs,
         })
     }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::because::Became;
-use super::beside::Beside;
+use super::context::Context;
 use super::life::Track;
 use super::sign::{BodySign, SinceBefore};
 use super::{Because, Caution, Dealt};
@@ -25,14 +25,14 @@ fn near<'s>(
     signs: &'s [BodySign],
     reading: Instant,
     source: &CautionSource,
-    beside: &Beside<'_>,
+    beside: &Context<'_>,
 ) -> Option<&'s BodySign> {
     around(signs, reading, beside).iter().rev().find(|sign| sign.has(|key| source.is_about(key)))
 }
 
 /// The entries near an instant, which are read together with one of then. `signs` are in order
 /// of time.
-fn around<'s>(signs: &'s [BodySign], at: Instant, beside: &Beside<'_>) -> &'s [BodySign] {
+fn around<'s>(signs: &'s [BodySign], at: Instant, beside: &Context<'_>) -> &'s [BodySign] {
     let together = beside.rules.signs_together;
     let from = signs.partition_point(|sign| sign.at < at.minus(together));
     let to = signs.partition_point(|sign| sign.at <= at.plus(together));
@@ -40,7 +40,7 @@ fn around<'s>(signs: &'s [BodySign], at: Instant, beside: &Beside<'_>) -> &'s [B
 }
 
 /// From when on a temperature by itself is a fever.
-fn limit_by_itself(at: Instant, beside: &Beside<'_>) -> Temperature {
+fn limit_by_itself(at: Instant, beside: &Context<'_>) -> Temperature {
     match beside.births.are_longer_ago_than(beside.rules.after_birth, at) {
         true => beside.rules.fever_later,
         false => beside.rules.fever_after_birth,
@@ -52,7 +52,7 @@ fn classified<'s>(
     signs: &'s [BodySign],
     at: Instant,
     temperature: Temperature,
-    beside: &Beside<'_>,
+    beside: &Context<'_>,
 ) -> Option<(&'static str, Option<&'s BodySign>)> {
     for key in SHARPEST_FIRST {
         let source = CautionSource::named(key)?;
@@ -80,7 +80,7 @@ fn dealt_also_by(key: &str, dealt: &[Dealt]) -> Vec<Dealt> {
     also.map(|dealt| Dealt { key: key.to_owned(), ..dealt.clone() }).collect()
 }
 
-pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+pub(super) fn cautions(signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     let dealt = SHARPEST_FIRST.map(|key| (key, dealt_also_by(key, beside.dealt)));
     let tracks = dealt.iter().map(|(key, dealt)| Track::new(key, dealt, beside.rules.signs_hold));
     let Some(mut tracks) = tracks.collect::<Option<Vec<_>>>() else { return Vec::new() };
@@ -132,7 +132,7 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
 
 /// The sharpest fever with signs at the breast that was read shortly before an entry which
 /// names such a sign.
-fn hot_before(signs: &[BodySign], sign: &BodySign, beside: &Beside<'_>) -> Option<&'static str> {
+fn hot_before(signs: &[BodySign], sign: &BodySign, beside: &Context<'_>) -> Option<&'static str> {
     if !sign.has(is_of_breast) {
         return None;
     }
@@ -165,7 +165,7 @@ fn one_line(mut found: Vec<Caution>) -> Vec<Caution> {
 
 /// A fever that is over, with nothing else of the body that is urgent left: the consultant
 /// hears of it.
-pub(super) fn that_are_over(found: &mut Vec<Caution>, beside: &Beside<'_>) {
+pub(super) fn that_are_over(found: &mut Vec<Caution>, beside: &Context<'_>) {
     let urgent = found.iter().any(|c| c.stands() && c.urgency() < Urgency::Consultant);
     let Some(mut track) = beside.track("fever-over") else { return };
     let mut over: Vec<(Instant, Because, Because)> = found

@@ -2,7 +2,7 @@
 //! they are, or both breasts swollen in the first days.
 
 use super::because::Where;
-use super::beside::Beside;
+use super::context::Context;
 use super::life::Track;
 use super::sign::{BodySign, SinceBefore};
 use super::{Because, Caution};
@@ -38,7 +38,7 @@ impl Began {
     }
 }
 
-pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> {
+pub(super) fn cautions(signs: &[BodySign], beside: &Context<'_>) -> Vec<Caution> {
     let (Some(mut no_better), Some(mut no_word), Some(mut engorged)) =
         (beside.track("no-better"), beside.track("no-word"), beside.track("engorgement"))
     else {
@@ -92,7 +92,7 @@ pub(super) fn cautions(signs: &[BodySign], beside: &Beside<'_>) -> Vec<Caution> 
 
 /// For as long as the rule says nobody said how it is: that is unknown, and not "no better".
 /// Where it is said already that it does not get better, there is nothing to ask.
-fn ask(no_word: &mut Track<'_>, no_better: &mut Track<'_>, began: &mut Began, by: Instant, beside: &Beside<'_>) {
+fn ask(no_word: &mut Track<'_>, no_better: &mut Track<'_>, began: &mut Began, by: Instant, beside: &Context<'_>) {
     let due = began.last.plus(beside.rules.no_better_after);
     if by >= due && !began.asked && !no_better.is_open(by) {
         began.asked = true;
@@ -105,7 +105,7 @@ fn ask(no_word: &mut Track<'_>, no_better: &mut Track<'_>, began: &mut Began, by
 
 /// Both breasts swollen without fever or another sign at the breast, in the first days after
 /// a birth: milk coming in does that.
-fn engorges(sign: &BodySign, signs: &[BodySign], beside: &Beside<'_>) -> bool {
+fn engorges(sign: &BodySign, signs: &[BodySign], beside: &Context<'_>) -> bool {
     const DAY_MINUTES: i64 = 24 * 60;
     let days = |count: Count| i64::from(count.get());
     let of_first_days = beside.births.since_latest(sign.at).is_some_and(|age| {

@@ -8,10 +8,10 @@
 //! [`crate::guidance::CautionRules`].
 
 mod because;
-mod beside;
 pub mod birth;
 pub mod body;
 pub mod comfort;
+mod context;
 mod fever;
 mod finding;
 mod lasting;

@@ -3,7 +3,7 @@
 use super::because::{Because, Where};
 use crate::quantity::{Entered, Score, Temperature};
 use crate::record::choices::WHERE_ON_BODY;
-use crate::record::{moment, text, whole, Fields, Kind, Takes};
+use crate::record::{moment, text, whole_number, FieldType, Fields, Kind};
 use crate::time::Instant;
 
 /// How it is since it was written down before.
@@ -40,10 +40,10 @@ impl BodySign {
         let at = moment(fields, "at")?.instant();
         let (mut there, mut absent) = (Vec::new(), Vec::new());
         for spec in Kind::Sign.fields() {
-            match (spec.takes, fields.get(spec.key)) {
-                (Takes::Flag, Some(serde_json::Value::Bool(true))) => there.push((spec.key, None)),
-                (Takes::Flag, Some(serde_json::Value::Bool(false))) => absent.push(spec.key),
-                (Takes::Choice(words), Some(said)) if words == WHERE_ON_BODY => match said.as_str() {
+            match (spec.field_type, fields.get(spec.key)) {
+                (FieldType::Flag, Some(serde_json::Value::Bool(true))) => there.push((spec.key, None)),
+                (FieldType::Flag, Some(serde_json::Value::Bool(false))) => absent.push(spec.key),
+                (FieldType::Choice(words), Some(said)) if words == WHERE_ON_BODY => match said.as_str() {
                     Some("left") => there.push((spec.key, Some(Where::Left))),
                     Some("right") => there.push((spec.key, Some(Where::Right))),
                     Some("both") => there.push((spec.key, Some(Where::Both))),
@@ -56,7 +56,7 @@ impl BodySign {
         Some(Self {
             at,
             temperature: fields.get("temperature").and_then(Entered::<Temperature>::from_json).map(|e| e.quantity()),
-            breast_pain: whole(fields, "breast_pain").map(Score::new),
+            breast_pain: whole_number(fields, "breast_pain").map(Score::new),
             there,
             absent,
             since_before: match text(fields, "since_before") {

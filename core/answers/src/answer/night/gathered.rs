@@ -41,7 +41,7 @@ pub struct Gathered {
 
 /// What is read of the record for it.
 #[derive(Debug)]
-pub struct Kept<'a> {
+pub struct NightInputs<'a> {
     /// The present.
     pub now: Instant,
     /// The zone the person is in.
@@ -72,8 +72,8 @@ pub fn sessions_since(now: Instant, zone: Zone, start: DayStart) -> Instant {
 
 impl Gathered {
     /// Puts together what was read.
-    pub fn of(kept: Kept<'_>) -> Self {
-        let Kept { now, zone, start, rhythm, rules, sessions, running, points, changes, births } = kept;
+    pub fn of(kept: NightInputs<'_>) -> Self {
+        let NightInputs { now, zone, start, rhythm, rules, sessions, running, points, changes, births } = kept;
         let emptyings = emptyings(sessions);
         let today = LocalDay::of(&Moment::new(now, zone), start);
         let habit = habit(sessions, &emptyings, today, zone, start);

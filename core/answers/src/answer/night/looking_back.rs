@@ -1,7 +1,7 @@
 //! What the nights were: the longest gap of each, and whether it was kept within.
 
 use super::frame::Frame;
-use super::standing::{nights, Stretch};
+use super::occurrences::{nights, Stretch};
 use crate::answer::supply::intervals::LONGEST_INTERVAL;
 use crate::record::Row;
 use crate::time::{Instant, Span, Zone};
@@ -18,7 +18,7 @@ pub struct NightThatWas {
 
 impl NightThatWas {
     /// Whether the longest gap was within a limit; none where it is not known.
-    pub fn kept(&self, limit: Span) -> Option<bool> {
+    pub fn is_within(&self, limit: Span) -> Option<bool> {
         self.longest.map(|longest| longest <= limit)
     }
 }

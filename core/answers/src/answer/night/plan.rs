@@ -5,10 +5,10 @@
 //! none is made up for.
 
 use super::facts::{Basis, Facts};
-use super::gives_way::{self, GivesWay};
-use super::laid::{grid, Laid};
-use super::standing::{Standing, Stretch};
+use super::occurrences::{PointOccurrence, Stretch};
+use super::schedule::{grid, Schedule};
 use super::task::STEP_MINUTES;
+use super::unmet::{self, UnmetConstraint};
 use super::why::{self, Why};
 use crate::record::{PlanChange, PlanDone, PointKind};
 use crate::time::{Instant, Span};
@@ -60,9 +60,9 @@ pub struct Plan {
     /// The night that is or that comes.
     pub night: Night,
     /// What gives way.
-    pub gives_way: Vec<GivesWay>,
+    pub unmet: Vec<UnmetConstraint>,
     /// What stands from the evening on, for the picture.
-    pub standing: Vec<Standing>,
+    pub occurrences: Vec<PointOccurrence>,
     /// It reaches to here.
     pub until: Instant,
 }
@@ -92,15 +92,15 @@ pub fn plan(facts: &Facts<'_>) -> Option<Plan> {
         }
         _ => facts.now,
     };
-    let laid = Laid::out(facts, basis, from, None);
-    let first = laid.found.starts.first().map(|p| laid.at(*p));
+    let schedule = Schedule::build(facts, basis, from, None);
+    let first = schedule.found.starts.first().map(|p| schedule.at(*p));
     match first {
         Some(due) if due.plus(ON_TIME) <= facts.now => {
             // It did not come: from now on, and nothing is made up for.
-            let late = Laid::out(facts, basis, facts.now, Some(due));
-            Some(late.told(facts, Some(due)))
+            let late = Schedule::build(facts, basis, facts.now, Some(due));
+            Some(late.into_plan(facts, Some(due)))
         }
-        _ => Some(laid.told(facts, None)),
+        _ => Some(schedule.into_plan(facts, None)),
     }
 }
 
@@ -108,8 +108,8 @@ fn moves_the_plan(change: &PlanChange) -> bool {
     !matches!(change.done, PlanDone::Snoozed { .. })
 }
 
-impl Laid {
-    fn told(self, facts: &Facts<'_>, late_since: Option<Instant>) -> Plan {
+impl Schedule {
+    fn into_plan(self, facts: &Facts<'_>, late_since: Option<Instant>) -> Plan {
         let frame = facts.frame;
         // Tonight is the night that is not over yet; the plan reaches to the evening after it.
         let tonight = self.nights.iter().position(|n| n.until > facts.now).unwrap_or(0);
@@ -136,9 +136,9 @@ impl Laid {
             basis: self.basis,
             sessions,
             late_since,
-            gives_way: gives_way::told(&self, frame, tonight, until),
+            unmet: unmet::constraints(&self, frame, tonight, until),
             night: Night { window, sleeps },
-            standing: self.standing,
+            occurrences: self.occurrences,
             until,
         }
     }

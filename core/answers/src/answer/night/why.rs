@@ -1,7 +1,7 @@
 //! Why a session is when it is.
 
+use super::occurrences::PointOccurrence;
 use super::search::Found;
-use super::standing::Standing;
 use super::task::{Minute, Task};
 use crate::record::PointKind;
 use crate::time::{Instant, Span};
@@ -38,7 +38,7 @@ pub(super) fn of(
     found: &Found,
     point: usize,
     by_hand: bool,
-    stands: Option<&Standing>,
+    stands: Option<&PointOccurrence>,
     late: Option<Instant>,
 ) -> Why {
     let place = found.starts.iter().position(|p| *p == point).unwrap_or(0);
@@ -49,8 +49,8 @@ pub(super) fn of(
         return Why::ByHand;
     }
     match stands {
-        Some(Standing { kind: Some(kind), .. }) => return Why::Stands(*kind),
-        Some(Standing { kind: None, .. }) => return Why::Block,
+        Some(PointOccurrence { kind: Some(kind), .. }) => return Why::Stands(*kind),
+        Some(PointOccurrence { kind: None, .. }) => return Why::Block,
         None => {}
     }
     let begins = Task::minute(point);

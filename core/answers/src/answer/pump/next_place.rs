@@ -1,7 +1,7 @@
 //! Where the gauge is read next.
 
 use crate::quantity::Level;
-use crate::record::{text, whole, Fields, GaugeCheck, ReadingPlace, Sides};
+use crate::record::{text, whole_number, Fields, GaugeCheck, ReadingPlace, Sides};
 
 /// Readings of a place before the guide goes on to the next.
 pub const READINGS_A_SIDE: usize = 3;
@@ -9,7 +9,7 @@ pub const READINGS_A_SIDE: usize = 3;
 /// Where the gauge is read next, and how often it was read there: at the level that was
 /// chosen, the side that was chosen first, then the other.
 pub fn next_place(check: &GaugeCheck, fields: &Fields) -> (ReadingPlace, usize) {
-    let level = whole(fields, "next_level").map(Level::new);
+    let level = whole_number(fields, "next_level").map(Level::new);
     let sides: &[Sides] = match text(fields, "next_side") {
         Some("right") => &[Sides::Right, Sides::Left],
         Some("both") => &[Sides::Both],

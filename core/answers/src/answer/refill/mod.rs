@@ -2,11 +2,11 @@
 //!
 //! In: a side's judged intervals of the last weeks. Out: a [`Well`] a side: the rate just
 //! after an emptying and the level it flattens to, V = C · (1 − exp(−r·Δ / C)), each with
-//! its range, or that the record cannot tell. [`kept`] takes the record's removals, [`well`] fits
+//! its range, or that the record cannot tell. [`from_removals`] takes the record's removals, [`well`] fits
 //! one, [`ahead`] tells what planned intervals bring and what a choice costs.
 
 pub mod ahead;
-pub mod kept;
+pub mod from_removals;
 pub mod well;
 
 pub use ahead::{Ahead, Difference};

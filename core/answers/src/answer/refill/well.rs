@@ -3,7 +3,7 @@
 use chrono::Timelike;
 
 use crate::answer::estimate::{Estimate, CONFIDENCE};
-use crate::answer::supply::{Interval, Side, Standing};
+use crate::answer::supply::{Interval, IntervalStatus, Side};
 use crate::quantity::{Count, Production, Quantity, Volume};
 use crate::statistics::{grown, grown_elasticity, grown_slope, pace, Collected, Saturation};
 use crate::time::{Instant, Moment, Span, Zone};
@@ -106,7 +106,7 @@ fn time_of_day(from: Instant, until: Instant, zone: Zone) -> [f64; 2] {
 
 /// An interval, and what else is known of it.
 #[derive(Debug, Clone)]
-pub struct Told {
+pub struct FillInterval {
     /// The interval, judged.
     pub interval: Interval,
     /// The clock on the wall at its end.
@@ -115,11 +115,11 @@ pub struct Told {
     pub could_hide: [Option<Span>; 2],
 }
 
-impl Told {
+impl FillInterval {
     /// Whether it tells of how a well fills. What is unclear does, as far as it is whole by
     /// the curve itself: to leave it out would leave out what is low after long gaps.
     pub(super) fn counts(&self) -> bool {
-        let stands = matches!(self.interval.standing, Standing::Counts | Standing::Unclear);
+        let stands = matches!(self.interval.status, IntervalStatus::Counts | IntervalStatus::Unclear);
         stands && self.interval.milk.is_some() && self.interval.until > self.interval.from
     }
 
@@ -137,8 +137,8 @@ impl Told {
 
 impl Well {
     /// Fits a well to intervals, as it is at an instant. None where too few count.
-    pub fn fit(of: WellOf, told: &[Told], now: Instant) -> Option<Self> {
-        let counted: Vec<&Told> = told.iter().filter(|t| t.counts()).collect();
+    pub fn fit(of: WellOf, told: &[FillInterval], now: Instant) -> Option<Self> {
+        let counted: Vec<&FillInterval> = told.iter().filter(|t| t.counts()).collect();
         if counted.len() < LEAST_INTERVALS {
             return None;
         }
@@ -149,7 +149,7 @@ impl Well {
             .iter()
             .filter_map(|share| Saturation::fit(&without_carried(&counted, &collected, &fit, *share), spreads))
             .collect();
-        let missing = told.iter().filter(|t| t.interval.standing == Standing::SessionMissing).count();
+        let missing = told.iter().filter(|t| t.interval.status == IntervalStatus::SessionMissing).count();
         let hidden = (fit.hidden + missing as f64) / (collected.len() + missing) as f64;
         let wider = |fit: Saturation| fit.wider(WIDER + WIDER_BY_HIDDEN * hidden);
         let (fit, carried) = (wider(fit), carried.into_iter().map(wider).collect::<Vec<_>>());
@@ -237,7 +237,7 @@ pub(super) fn gradient_of(fit: &Saturation, from: Instant, until: Instant, zone:
 
 /// What was collected, less what is thought to have been left by the session before, as if
 /// all of it had been taken.
-fn without_carried(told: &[&Told], collected: &[Collected], fit: &Saturation, share: f64) -> Vec<Collected> {
+fn without_carried(told: &[&FillInterval], collected: &[Collected], fit: &Saturation, share: f64) -> Vec<Collected> {
     let expected =
         |c: &Collected| (fit.log_rate.exp() * fit.smearing) * grown(fit.levelling, c.gap * pace(&c.beside, fit.slopes));
     let mut middle: Vec<f64> = collected.iter().map(expected).collect();

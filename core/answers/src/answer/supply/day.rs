@@ -1,6 +1,6 @@
 //! A day's production: intervals spread over local days.
 
-use super::intervals::{intervals, judge, Interval, Side, Standing, LONGEST_WHOLE};
+use super::intervals::{intervals, judge, Interval, IntervalStatus, Side, LONGEST_WHOLE};
 use super::ordinary::Ordinary;
 use crate::quantity::{Count, Production, Quantity, Share, Volume};
 use crate::record::Removal;
@@ -299,18 +299,18 @@ impl<'a> Spread<'a> {
                 if (begin..end).contains(&interval.until) {
                     ends.insert(interval.until);
                     made.intervals = Count::new(made.intervals.get() + u32::from(interval.milk.is_some()));
-                    match interval.standing {
-                        Standing::SessionMissing => {
+                    match interval.status {
+                        IntervalStatus::SessionMissing => {
                             made.sessions_missing = Count::new(made.sessions_missing.get() + 1);
                         }
-                        Standing::AmountInDoubt => {
+                        IntervalStatus::AmountInDoubt => {
                             made.amounts_in_doubt = Count::new(made.amounts_in_doubt.get() + 1);
                         }
-                        Standing::Counts | Standing::Unknown => {
+                        IntervalStatus::Counts | IntervalStatus::Unknown => {
                             made.longest_gap = made.longest_gap.max(Some(interval.lasted()));
                         }
-                        Standing::Unclear => made.unclear = Count::new(made.unclear.get() + 1),
-                        Standing::TooLong => {}
+                        IntervalStatus::Unclear => made.unclear = Count::new(made.unclear.get() + 1),
+                        IntervalStatus::TooLong => {}
                     }
                 }
                 spread(interval, side, begin, end, &marks);
@@ -345,7 +345,7 @@ fn zone_at(removals: &[Removal], at: Instant, otherwise: Zone) -> Zone {
 
 /// Spreads an interval evenly over its time, and takes what falls into a day.
 fn spread(interval: &Interval, side: &mut SideOfDay, begin: Instant, end: Instant, marks: &[(Instant, PartOfDay)]) {
-    let (Standing::Counts, Some(milk)) = (interval.standing, interval.milk) else { return };
+    let (IntervalStatus::Counts, Some(milk)) = (interval.status, interval.milk) else { return };
     let whole = interval.lasted().in_milliseconds() as f64;
     let mut take = |from: Instant, until: Instant, part: PartOfDay| {
         let inside = until.min(interval.until).since(from.max(interval.from)).in_milliseconds();

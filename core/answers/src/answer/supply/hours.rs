@@ -1,7 +1,7 @@
 //! How fast milk is made at each hour of the day.
 
 use super::day::Calendar;
-use super::intervals::{Interval, Standing};
+use super::intervals::{Interval, IntervalStatus};
 use crate::quantity::{Production, Quantity};
 use crate::statistics::quantile;
 use crate::time::{Moment, Span, Zone};
@@ -27,7 +27,7 @@ pub fn by_hour(sides: &[&[Interval]], calendar: Calendar) -> Vec<Option<Hour>> {
     let mut rates: Vec<Vec<Vec<f64>>> = vec![vec![Vec::new(); sides.len()]; 24];
     for (which, intervals) in sides.iter().enumerate() {
         for interval in *intervals {
-            let (Standing::Counts, Some(milk)) = (interval.standing, interval.milk) else { continue };
+            let (IntervalStatus::Counts, Some(milk)) = (interval.status, interval.milk) else { continue };
             let hours = interval.lasted().in_milliseconds() as f64 / 3_600_000.0;
             let rate = milk.canonical() / hours * 24.0;
             let mut at = interval.from.plus(Span::minutes(30));

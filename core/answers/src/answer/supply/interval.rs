@@ -27,7 +27,7 @@ pub const LONGEST_WHOLE: Span = Span::hours(48);
 
 /// What may be taken from an interval.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
+pub enum IntervalStatus {
     /// It counts.
     Counts,
     /// It ended in an amount that nobody knows.
@@ -56,7 +56,7 @@ pub struct Interval {
     /// Whether `milk` was measured from this side alone.
     pub of_this_side: bool,
     /// What may be taken from it.
-    pub standing: Standing,
+    pub status: IntervalStatus,
     pub(super) answered: crate::record::Answered,
 }
 

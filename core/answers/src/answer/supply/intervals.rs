@@ -1,7 +1,7 @@
 //! From removals to intervals: what a side gave at the end of an interval was
 //! made over that interval.
 
-pub use super::interval::{Interval, Side, Standing, LONGEST_INTERVAL, LONGEST_WHOLE};
+pub use super::interval::{Interval, IntervalStatus, Side, LONGEST_INTERVAL, LONGEST_WHOLE};
 use super::ordinary::{Judgement, Ordinary};
 use crate::quantity::{Quantity, Volume};
 use crate::record::{Milk, Removal};
@@ -128,16 +128,16 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
             until: removal.at,
             milk,
             of_this_side,
-            standing: Standing::Counts,
+            status: IntervalStatus::Counts,
             answered: removal.answered,
         });
     }
     for interval in &mut found {
-        interval.standing = match interval.milk {
-            None => Standing::Unknown,
-            Some(_) if interval.answered.gap_hides_one => Standing::SessionMissing,
-            Some(_) if interval.lasted() > interval.longest() => Standing::TooLong,
-            Some(_) => Standing::Counts,
+        interval.status = match interval.milk {
+            None => IntervalStatus::Unknown,
+            Some(_) if interval.answered.gap_hides_one => IntervalStatus::SessionMissing,
+            Some(_) if interval.lasted() > interval.longest() => IntervalStatus::TooLong,
+            Some(_) => IntervalStatus::Counts,
         };
     }
     found
@@ -146,13 +146,13 @@ pub fn intervals(removals: &[Removal], side: Side) -> Vec<Interval> {
 /// Judges an interval by what ordinarily comes; what the person answered goes
 /// before.
 pub(super) fn judge(interval: &mut Interval, ordinary: &Ordinary) {
-    if interval.standing != Standing::Counts {
+    if interval.status != IntervalStatus::Counts {
         return;
     }
-    interval.standing = match ordinary.judge(interval) {
-        Judgement::SessionMissing if !interval.answered.gap_is_whole => Standing::SessionMissing,
-        Judgement::Unclear if !interval.answered.gap_is_whole => Standing::Unclear,
-        Judgement::FarOff if !interval.answered.amount_is_right => Standing::AmountInDoubt,
-        _ => Standing::Counts,
+    interval.status = match ordinary.judge(interval) {
+        Judgement::SessionMissing if !interval.answered.gap_is_whole => IntervalStatus::SessionMissing,
+        Judgement::Unclear if !interval.answered.gap_is_whole => IntervalStatus::Unclear,
+        Judgement::FarOff if !interval.answered.amount_is_right => IntervalStatus::AmountInDoubt,
+        _ => IntervalStatus::Counts,
     };
 }

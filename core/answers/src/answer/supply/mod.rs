@@ -3,14 +3,14 @@
 //! In: [`crate::record::Removal`]s. [`intervals`] turns them into what each
 //! side gave over each interval, [`ordinary`] tells which of those are likely
 //! whole, [`day`] spreads them over local days. From days come a [`series`],
-//! its [`level`] and its [`course`], how it stands [`now`]; [`since`] when it changed, what
-//! [`beside`] changed then, and the running [`watch`]; [`said`] puts together what is told.
+//! its [`level`] and its [`course`], how it stands [`now`]; [`since`] when it changed, what else
+//! changed then ([`concurrent`]), and the running [`watch`]; [`summary`] puts together what is told.
 //! [`against`] what it is held, and the [`hours`] of a day.
 
 pub mod against;
 pub mod against_before;
 pub mod began;
-pub mod beside;
+pub mod concurrent;
 pub mod course;
 pub mod day;
 pub mod hours;
@@ -22,11 +22,11 @@ pub mod now;
 pub mod ordinary;
 pub mod packed;
 pub mod quiet_hours;
-pub mod said;
 pub mod series;
 pub mod since;
+pub mod summary;
 pub mod watch;
 
 pub use day::{Calendar, DayProduction, PartOfDay, Spread};
-pub use intervals::{Interval, Side, Standing};
+pub use intervals::{Interval, IntervalStatus, Side};
 pub use series::{Of, Series};

@@ -57,7 +57,7 @@ pub struct Stands {
 impl Stands {
     /// How much a day beside what its course is called: one that goes up or down says where it
     /// has come to.
-    pub fn beside(&self, heading: Option<Heading>) -> Estimate<Production> {
+    pub fn for_heading(&self, heading: Option<Heading>) -> Estimate<Production> {
         match heading {
             Some(Heading::Rising | Heading::Falling) if !self.turn.is_some_and(|turn| turn.is_certain()) => {
                 self.straight

@@ -9,7 +9,7 @@
 //! its own, drawn towards that of all (a mixed model: Laird and Ware, Biometrics 1982), so that
 //! days of less milk are not taken for days with sessions missing.
 
-use super::interval::{Interval, Standing};
+use super::interval::{Interval, IntervalStatus};
 use crate::quantity::{Quantity, Volume};
 use crate::statistics::{median, quantile};
 use crate::time::{Instant, Span};
@@ -231,7 +231,7 @@ impl Fitted {
 impl Ordinary {
     /// Learns from the intervals of one side over some days.
     pub fn learn(intervals: &[Interval]) -> Self {
-        let known = intervals.iter().filter(|i| i.lasted() >= SHORTEST && i.standing != Standing::TooLong);
+        let known = intervals.iter().filter(|i| i.lasted() >= SHORTEST && i.status != IntervalStatus::TooLong);
         let seen: Vec<(f64, f64)> = known.clone().map(|i| (middle(i), hours(i.lasted()))).collect();
         let usual = Usual::of(&seen);
         let last = known.clone().map(|i| i.until).max();

@@ -39,7 +39,7 @@ const LONGER: f64 = 1.5;
 
 /// What was last said of such hours.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Said {
+pub enum LastAnswer {
     /// Nothing yet.
     Nothing,
     /// No session is missed in them.
@@ -49,7 +49,7 @@ pub enum Said {
 }
 
 /// The session that last ended such hours, and what was last said of one that did.
-pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, Said)> {
+pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, LastAnswer)> {
     let ends = |pair: &[Removal]| -> bool {
         let [before, after] = pair else { return false };
         hours.lie_between(before.at, after.at, before.zone)
@@ -57,11 +57,11 @@ pub fn ended_by(hours: QuietHours, removals: &[Removal]) -> Option<(&Removal, Sa
     let last = removals.windows(2).rev().find(|pair| ends(pair)).and_then(|pair| pair.last())?;
     let ended = removals.windows(2).rev().filter(|pair| ends(pair)).filter_map(|pair| pair.last());
     let said = |removal: &Removal| match removal.answered {
-        Answered { gap_is_whole: true, .. } => Some(Said::NoneIsMissed),
-        Answered { gap_hides_one: true, .. } => Some(Said::OneIsMissed),
+        Answered { gap_is_whole: true, .. } => Some(LastAnswer::NoneIsMissed),
+        Answered { gap_hides_one: true, .. } => Some(LastAnswer::OneIsMissed),
         Answered { .. } => None,
     };
-    Some((last, ended.into_iter().find_map(said).unwrap_or(Said::Nothing)))
+    Some((last, ended.into_iter().find_map(said).unwrap_or(LastAnswer::Nothing)))
 }
 
 /// The longest stretch of such hours over the last two weeks of removals by time; none where

@@ -122,7 +122,7 @@ fn ends_of(smooth: &[f64], (begins, ends): (usize, usize), stood: f64) -> Fall {
 }
 
 /// What is said of a fall.
-pub(super) fn told(cycles: &[Cycle], fall: Fall) -> Option<Collapse> {
+pub(super) fn of_fall(cycles: &[Cycle], fall: Fall) -> Option<Collapse> {
     let peaks = |from: usize, to: usize| {
         let there = cycles.get(from..to.min(cycles.len()))?;
         median(&there.iter().map(Cycle::peak).collect::<Vec<_>>()).map(|peak| AsRead::new(rounded(peak)))

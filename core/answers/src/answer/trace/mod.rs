@@ -8,7 +8,7 @@
 //! session into patterns, [`usual`] measures each cycle anew by the usual one, [`zero`] takes
 //! away what the gauge's zero moved, [`typical`] is what most of them go by, [`figures`] says
 //! what the cycles of each show together, [`doubts`] what may be wrong with the trace, and
-//! [`kept`] makes of it what a journal keeps.
+//! [`stored`] makes of it what a journal keeps.
 
 mod close;
 mod collapse;
@@ -16,13 +16,13 @@ mod cycle;
 mod doubts;
 mod figures;
 mod file;
-mod kept;
 mod measure;
 mod noise;
 mod phases;
 mod picture;
 mod rounding;
 mod squares;
+mod stored;
 mod top;
 mod turns;
 mod typical;
@@ -175,7 +175,7 @@ pub fn findings(file: &TraceFile) -> Result<Findings, CannotTell> {
         noise: AsRead::new(rounded(noise)),
         offset: doubts::offset(values, step, noise, amplitude, &cycles).filter(said_alone),
         clipped,
-        collapses: Some(falls.iter().filter_map(|fall| collapse::told(&cycles, *fall)).collect()),
+        collapses: Some(falls.iter().filter_map(|fall| collapse::of_fall(&cycles, *fall)).collect()),
         zero: zero.map(|zero| zero.moved),
         rest_rises,
         fastest: Some(fastest(file.samples.step())),

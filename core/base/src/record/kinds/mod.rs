@@ -2,6 +2,7 @@
 
 mod body;
 mod day;
+mod field_spec;
 mod kit;
 mod night;
 mod people;
@@ -9,16 +10,15 @@ mod plan;
 mod rules;
 mod session;
 mod settings;
-mod spec;
 
+pub use field_spec::FieldSpec;
 pub use rules::{rule_of_a_family, DESK_RULES};
-pub use spec::Spec;
 
 use super::Kind;
 
 impl Kind {
     /// Its fields, in the order they are shown.
-    pub const fn fields(self) -> &'static [Spec] {
+    pub const fn fields(self) -> &'static [FieldSpec] {
         match self {
             Self::Settings => settings::SETTINGS,
             Self::Rules => rules::RULES_FIELDS,
@@ -50,7 +50,7 @@ impl Kind {
     }
 
     /// The field of this name.
-    pub fn field(self, key: &str) -> Option<&'static Spec> {
+    pub fn field(self, key: &str) -> Option<&'static FieldSpec> {
         self.fields().iter().find(|s| s.key == key)
     }
 }

@@ -7,9 +7,9 @@ import android.os.Build
 import android.os.VibrationEffect
 import android.os.Vibrator
 import android.provider.Settings
+import drawwell.surface.Appearance
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
 import drawwell.ui.look.KeptLook
@@ -34,9 +34,9 @@ internal class AndroidHost(private val context: Context, private val home: Home)
 
     override val higherContrast: Boolean get() = contrast.higher
 
-    override val lastLook: Look? get() = look.look
+    override val lastLook: Appearance? get() = look.look
 
-    override fun keepLook(look: Look) {
+    override fun keepLook(look: Appearance) {
         this.look.keep(look)
         FirstFrame.announce(context, look.palette)
     }

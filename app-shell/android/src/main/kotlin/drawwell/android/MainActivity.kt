@@ -23,7 +23,7 @@ class MainActivity : ComponentActivity() {
     private val home get() = (application as App).home
 
     // Known before the activity starts, so that an answer finds its way even when the process died meanwhile.
-    private val picking = registerForActivityResult(ActivityResultContracts.OpenDocument()) { it?.let(::bringIn) }
+    private val picking = registerForActivityResult(ActivityResultContracts.OpenDocument()) { it?.let(::importFile) }
     private val asking = registerForActivityResult(ActivityResultContracts.RequestPermission()) { home.conversation.wake() }
 
     override fun onCreate(saved: Bundle?) {
@@ -77,10 +77,10 @@ class MainActivity : ComponentActivity() {
 
     private fun received(intent: Intent) {
         Received.card(intent)?.let { home.conversation.send(Event.TakeCardIn(it)) }
-        Received.from(intent)?.let(::bringIn)
+        Received.from(intent)?.let(::importFile)
     }
 
-    private fun bringIn(uri: Uri) {
+    private fun importFile(uri: Uri) {
         val conversation = home.conversation
         lifecycleScope.launch {
             val received = Received(applicationContext)

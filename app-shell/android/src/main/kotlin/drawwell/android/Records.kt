@@ -53,7 +53,7 @@ internal class Records(private val context: Context, private val now: () -> Long
         val family = folder.resolve("family.jsonl").apply { writeBytes(bundled("family.jsonl")) }
         val opening = Opening("lookaround", Locale.getDefault().language, lookAround = true)
         val core = Drawwell.open(folder.resolve("record.drawwell").path, opening, clock())
-        core.bringIn(family.path, clock())
+        core.importFile(family.path, clock())
         core.update(Event.Go(Place.Now), clock())
         return OpenRecord(core, clock)
     }

@@ -1,16 +1,16 @@
 package drawwell.desktop
 
+import drawwell.surface.Appearance
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.surface.keepPlatformKey
 import drawwell.ui.Host
 import drawwell.ui.OpenRecord
 import drawwell.ui.look.KeptLook
 import drawwell.ui.look.Typefaces
-import kotlinx.coroutines.CoroutineDispatcher
 import java.awt.Desktop
 import java.net.URI
+import kotlinx.coroutines.CoroutineDispatcher
 
 /** What a desk can do for the shell. */
 class DesktopHost(
@@ -28,9 +28,9 @@ class DesktopHost(
 
     override val reducedMotion: Boolean = Motion.reduced()
 
-    override val lastLook: Look? get() = look.look
+    override val lastLook: Appearance? get() = look.look
 
-    override fun keepLook(look: Look) = this.look.keep(look)
+    override fun keepLook(look: Appearance) = this.look.keep(look)
 
     override val recordThread: CoroutineDispatcher get() = thread.dispatcher
 

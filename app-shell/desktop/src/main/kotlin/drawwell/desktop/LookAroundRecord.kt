@@ -22,7 +22,7 @@ object LookAroundRecord {
         val family = folder.resolve("family.jsonl").apply { writeBytes(bundled("family.jsonl")) }
         val opening = Opening("lookaround", Locale.getDefault().language, lookAround = true)
         val core = Drawwell.open(folder.resolve("record.drawwell").path, opening, clock.now())
-        core.bringIn(family.path, clock.now())
+        core.importFile(family.path, clock.now())
         core.update(Event.Go(Place.Now), clock.now())
         return OpenRecord(core, clock::now)
     }

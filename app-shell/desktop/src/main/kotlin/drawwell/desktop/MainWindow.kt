@@ -16,13 +16,13 @@ import drawwell.surface.Effect
 import drawwell.ui.Conversation
 import drawwell.ui.Shell
 import drawwell.ui.Told
-import kotlinx.coroutines.Dispatchers
-import kotlinx.coroutines.delay
-import kotlinx.coroutines.withContext
 import java.awt.EventQueue
 import java.awt.Frame
 import java.awt.event.WindowEvent
 import java.awt.event.WindowFocusListener
+import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.delay
+import kotlinx.coroutines.withContext
 
 /** The window at the desk, of the size of a phone. */
 class MainWindow(private val options: Options) {
@@ -62,7 +62,7 @@ class MainWindow(private val options: Options) {
     @Composable
     private fun FrameWindowScope.Front() {
         LaunchedEffect(Unit) { watchTheClock() }
-        LaunchedEffect(Unit) { options.file?.let { conversation.bringIn(it.absolutePath) } }
+        LaunchedEffect(Unit) { options.file?.let { conversation.importFile(it.absolutePath) } }
         LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {
             frame = window

@@ -1,14 +1,14 @@
 package drawwell.desktop
 
+import drawwell.surface.Appearance
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
+import java.io.File
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNull
 import org.junit.Rule
 import org.junit.Test
 import org.junit.rules.TemporaryFolder
-import java.io.File
 
 class DataFolderTest {
     @get:Rule
@@ -40,8 +40,8 @@ class DataFolderTest {
     fun theLastLookIsFoundAgainWithoutTheRecord() {
         val folder = DataFolder(temporary.root)
         assertNull(folder.look().look)
-        folder.look().keep(Look(Hand.LEFT, Palette.NIGHT))
-        assertEquals(Look(Hand.LEFT, Palette.NIGHT), folder.look().look)
+        folder.look().keep(Appearance(Hand.LEFT, Palette.NIGHT))
+        assertEquals(Appearance(Hand.LEFT, Palette.NIGHT), folder.look().look)
         temporary.root.resolve("look").writeText("no look at all")
         assertNull(folder.look().look)
     }
@@ -49,7 +49,7 @@ class DataFolderTest {
     @Test
     fun aLookThatCannotBeKeptHoldsUntilTheEndAndIsNoTrouble() {
         val look = DataFolder(temporary.root.resolve("nowhere")).look()
-        look.keep(Look(Hand.LEFT, Palette.NIGHT))
-        assertEquals(Look(Hand.LEFT, Palette.NIGHT), look.look)
+        look.keep(Appearance(Hand.LEFT, Palette.NIGHT))
+        assertEquals(Appearance(Hand.LEFT, Palette.NIGHT), look.look)
     }
 }

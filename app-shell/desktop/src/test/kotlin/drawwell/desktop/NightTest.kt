@@ -5,8 +5,8 @@ import androidx.compose.ui.graphics.luminance
 import drawwell.desktop.pictures.Rendering
 import drawwell.desktop.pictures.Walk
 import drawwell.desktop.pictures.dressed
+import drawwell.surface.Appearance
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.ui.ScreenView
 import org.jetbrains.skia.Bitmap
@@ -29,7 +29,7 @@ class NightTest {
         val screens = Walk.screens()
         assertTrue("the walk saw only ${screens.keys}", screens.size >= 12)
         screens.forEach { (name, shown) ->
-            val night = Look(Hand.RIGHT, Palette.NIGHT)
+            val night = Appearance(Hand.RIGHT, Palette.NIGHT)
             val image = Rendering.image {
                 ScreenView(shown.screen.dressed(night), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
             }

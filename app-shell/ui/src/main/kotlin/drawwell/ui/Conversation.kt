@@ -4,11 +4,11 @@ import androidx.compose.runtime.Stable
 import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.setValue
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.DrawwellInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.surface.Screen
 import drawwell.surface.Update
 import kotlinx.coroutines.CancellationException
@@ -57,7 +57,7 @@ class Conversation(private val host: Host) {
     }
 
     /** Brings in a file that came from elsewhere, without being asked for here. */
-    fun bringIn(path: String) {
+    fun importFile(path: String) {
         bringInAnd(path) {}
     }
 
@@ -65,7 +65,7 @@ class Conversation(private val host: Host) {
     fun bringInAnd(path: String, then: () -> Unit) {
         ask { core, now ->
             try {
-                core.bringIn(path, now)
+                core.importFile(path, now)
             } finally {
                 then()
             }
@@ -144,7 +144,7 @@ class Conversation(private val host: Host) {
     }
 
     /** So that the next start is in it from the first frame on. */
-    private suspend fun keep(look: Look) {
+    private suspend fun keep(look: Appearance) {
         if (look != host.lastLook) withContext(host.recordThread) { host.keepLook(look) }
     }
 
@@ -162,7 +162,7 @@ class Conversation(private val host: Host) {
                 }
             }
             is Effect.PickFile -> launch {
-                host.pickFile(effect.contentTypes)?.let(::bringIn)
+                host.pickFile(effect.contentTypes)?.let(::importFile)
             }
             // A folder is watched at a consultant's desk only.
             is Effect.PickFolder, is Effect.LeaveFolder -> Unit
@@ -177,7 +177,7 @@ class Conversation(private val host: Host) {
             }
             is Effect.ForgetFiles -> host.forgetFiles()
             is Effect.KeepKey -> withContext(host.recordThread) { own?.core?.key()?.let(host::keepKey) }
-            is Effect.Tend -> asks.trySend(Ask({ core, now -> core.tend(now) }, byPerson = false))
+            is Effect.Maintain -> asks.trySend(Ask({ core, now -> core.maintain(now) }, byPerson = false))
         }
     }
 }

@@ -1,8 +1,8 @@
 package drawwell.ui
 
+import drawwell.surface.Appearance
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 
@@ -17,10 +17,10 @@ interface Host {
     val higherContrast: Boolean
 
     /** The look that was last kept, in this life of the program or one before. */
-    val lastLook: Look?
+    val lastLook: Appearance?
 
     /** Keeps it where it is found before the record is open. Called on the record thread. */
-    fun keepLook(look: Look)
+    fun keepLook(look: Appearance)
 
     /** One thread, off the one that draws, on which every call to the core is made in turn. */
     val recordThread: CoroutineDispatcher

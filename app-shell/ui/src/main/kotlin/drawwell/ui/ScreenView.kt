@@ -1,5 +1,6 @@
 package drawwell.ui
 
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.WindowInsets
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.safeDrawing
@@ -9,12 +10,11 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.key
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.foundation.layout.Box
 import drawwell.surface.Event
 import drawwell.surface.Screen
-import drawwell.ui.look.Appearance
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.Measures
+import drawwell.ui.look.Theme
 import drawwell.ui.look.Typefaces
 import drawwell.ui.parts.Ground
 import drawwell.ui.parts.Pane
@@ -44,7 +44,7 @@ fun ScreenView(
     send: (Event) -> Unit,
 ) {
     val frame = screen.frame()
-    Appearance(frame.look, typefaces, reducedMotion, higherContrast) {
+    Theme(frame.look, typefaces, reducedMotion, higherContrast) {
         Ground(LocalColours.current.page, Modifier.fillMaxSize(), align = Alignment.TopCenter) {
             Box(Modifier.widthIn(max = Measures.widest).windowInsetsPadding(WindowInsets.safeDrawing)) {
                 val pane = Pane(frame, trouble, dismissTrouble, send)

@@ -8,11 +8,11 @@ import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
+import drawwell.surface.Appearance
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
-import drawwell.ui.look.Appearance
 import drawwell.ui.look.LocalColours
+import drawwell.ui.look.Theme
 import drawwell.ui.parts.Ground
 import drawwell.ui.parts.TroubleView
 import drawwell.ui.pictures.WellMark
@@ -48,8 +48,8 @@ fun Shell(conversation: Conversation, host: Host) {
 /** The first frame, before the record is open: the well, in the look that was last seen. */
 @Composable
 private fun Opening(conversation: Conversation, host: Host) {
-    val look = host.lastLook ?: Look(Hand.RIGHT, Palette.AS_DEVICE)
-    Appearance(look, host.typefaces, host.reducedMotion, host.higherContrast) {
+    val look = host.lastLook ?: Appearance(Hand.RIGHT, Palette.AS_DEVICE)
+    Theme(look, host.typefaces, host.reducedMotion, host.higherContrast) {
         Ground(LocalColours.current.page, Modifier.fillMaxSize(), align = Alignment.Center) {
             WellMark(Modifier.size(132.dp))
             conversation.trouble?.let {

@@ -1,10 +1,10 @@
 package drawwell.ui
 
+import drawwell.surface.Appearance
 import drawwell.surface.Effect
 import drawwell.surface.Event
 import drawwell.surface.Export
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.surface.Trouble
 import drawwell.surface.TroubleKind
@@ -49,7 +49,7 @@ class ConversationTest {
             if (event == Event.Start) {
                 listOf(
                     Effect.Buzz("b"), Effect.KeepScreenOn(true), alarm, Effect.ClearAlarm("c"),
-                    Effect.HandOver(Export.Record, "record.jsonl", ""), Effect.PickFile("p", emptyList()), Effect.Tend,
+                    Effect.HandOver(Export.Record, "record.jsonl", ""), Effect.PickFile("p", emptyList()), Effect.Maintain,
                 )
             } else {
                 emptyList()
@@ -82,7 +82,7 @@ class ConversationTest {
 
     @Test
     fun theLookOfTheOwnRecordIsKeptAndNotThatOfTheInventedFamily() {
-        val night = Look(Hand.LEFT, Palette.NIGHT)
+        val night = Appearance(Hand.LEFT, Palette.NIGHT)
         host.own.look = night
         talking {
             until { host.lastLook == night }

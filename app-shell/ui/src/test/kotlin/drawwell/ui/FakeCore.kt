@@ -1,5 +1,6 @@
 package drawwell.ui
 
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.DrawwellInterface
 import drawwell.surface.Effect
@@ -7,7 +8,6 @@ import drawwell.surface.Event
 import drawwell.surface.Export
 import drawwell.surface.Frame
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.surface.Place
 import drawwell.surface.Screen
@@ -18,7 +18,7 @@ import drawwell.surface.WelcomeScreen
 internal class FakeCore(private val name: String) : DrawwellInterface {
     val told = mutableListOf<Event>()
     val paths = mutableListOf<String>()
-    var look = Look(Hand.RIGHT, Palette.LIGHT)
+    var look = Appearance(Hand.RIGHT, Palette.LIGHT)
     var answers: (Event) -> List<Effect> = { emptyList() }
 
     override fun update(event: Event, now: Clock): Update {
@@ -30,11 +30,11 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
 
     override fun show(place: Place, now: Clock): Screen = screen()
 
-    override fun bringIn(path: String, now: Clock): Update = answer(emptyList()).also { paths += "in $path" }
+    override fun importFile(path: String, now: Clock): Update = answer(emptyList()).also { paths += "in $path" }
 
     override fun export(what: Export, path: String, now: Clock): Update = answer(emptyList()).also { paths += "out $what $path" }
 
-    override fun tend(now: Clock): Update = answer(emptyList()).also { paths += "tended" }
+    override fun maintain(now: Clock): Update = answer(emptyList()).also { paths += "tended" }
 
     override fun key(): ByteArray? = null
 

@@ -1,10 +1,10 @@
 package drawwell.ui
 
 import androidx.compose.ui.text.font.FontFamily
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.Effect
 import drawwell.surface.Event
-import drawwell.surface.Look
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
@@ -17,14 +17,14 @@ internal class FakeHost(val own: FakeCore = FakeCore("own"), val other: FakeCore
     override val typefaces = Typefaces(FontFamily.Default)
     override val reducedMotion = true
     override val higherContrast = false
-    override var lastLook: Look? = null
+    override var lastLook: Appearance? = null
     override var recordThread: CoroutineDispatcher = Dispatchers.Default
 
     override fun openOwnRecord() = OpenRecord(opens()) { CLOCK }
 
     override fun openLookAround() = OpenRecord(other) { CLOCK }
 
-    override fun keepLook(look: Look) {
+    override fun keepLook(look: Appearance) {
         lastLook = look
     }
 

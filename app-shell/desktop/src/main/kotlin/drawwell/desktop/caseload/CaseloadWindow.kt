@@ -25,11 +25,11 @@ import drawwell.desktop.WallClock
 import drawwell.surface.Event
 import drawwell.ui.caseload.CaseloadConversation
 import drawwell.ui.caseload.CaseloadShell
-import kotlinx.coroutines.Dispatchers
-import kotlinx.coroutines.withContext
 import java.awt.Frame
 import java.awt.event.WindowEvent
 import java.awt.event.WindowFocusListener
+import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.withContext
 
 /** The consultant's window, of the size of a desk. */
 class CaseloadWindow(private val options: Options) {
@@ -52,7 +52,7 @@ class CaseloadWindow(private val options: Options) {
             Window(onCloseRequest = ::exitApplication, state = rememberWindowState(width = WIDE, height = TALL), title = "Drawwell") {
                 Front()
                 Offers()
-                Box(Modifier.fillMaxSize().takesFiles { files -> files.forEach { conversation.bringIn(it.path) } }) {
+                Box(Modifier.fillMaxSize().takesFiles { files -> files.forEach { conversation.importFile(it.path) } }) {
                     CaseloadShell(conversation, host)
                 }
             }
@@ -63,8 +63,8 @@ class CaseloadWindow(private val options: Options) {
     /** Knows the window, looks again when it comes to the front, and takes in what a watched folder brings. */
     @Composable
     private fun FrameWindowScope.Front() {
-        LaunchedEffect(Unit) { options.file?.let { conversation.bringIn(it.absolutePath) } }
-        LaunchedEffect(Unit) { watch.run { conversation.takeIn(it.path) } }
+        LaunchedEffect(Unit) { options.file?.let { conversation.importFile(it.absolutePath) } }
+        LaunchedEffect(Unit) { watch.run { conversation.importQuietly(it.path) } }
         LaunchedEffect(window) { window.iconImage = withContext(Dispatchers.Default) { Icon.picture() } }
         DisposableEffect(window) {
             frame = window

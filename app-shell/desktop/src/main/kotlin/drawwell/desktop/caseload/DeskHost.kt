@@ -3,7 +3,7 @@ package drawwell.desktop.caseload
 import drawwell.desktop.FileDialogs
 import drawwell.desktop.Motion
 import drawwell.desktop.RecordThread
-import drawwell.surface.Look
+import drawwell.surface.Appearance
 import drawwell.surface.keepPlatformKey
 import drawwell.ui.caseload.CaseloadHost
 import drawwell.ui.caseload.OpenCaseload
@@ -27,9 +27,9 @@ class DeskHost(
 
     override val reducedMotion: Boolean = Motion.reduced()
 
-    override val lastLook: Look? get() = look.look
+    override val lastLook: Appearance? get() = look.look
 
-    override fun keepLook(look: Look) = this.look.keep(look)
+    override fun keepLook(look: Appearance) = this.look.keep(look)
 
     override val recordThread: CoroutineDispatcher get() = thread.dispatcher
 

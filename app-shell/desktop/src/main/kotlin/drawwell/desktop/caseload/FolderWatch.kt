@@ -1,11 +1,11 @@
 package drawwell.desktop.caseload
 
-import kotlinx.coroutines.Dispatchers
-import kotlinx.coroutines.delay
-import kotlinx.coroutines.withContext
 import java.io.File
 import kotlin.time.Duration
 import kotlin.time.Duration.Companion.seconds
+import kotlinx.coroutines.Dispatchers
+import kotlinx.coroutines.delay
+import kotlinx.coroutines.withContext
 
 /**
  * A folder that is looked at now and then: each new file in it is told of once, when it is whole. The choice, and
@@ -64,9 +64,9 @@ class FolderWatch(private val mind: File) {
     }
 
     /** Looks until it is cancelled. */
-    suspend fun run(every: Duration = EVERY, takeIn: (File) -> Unit) {
+    suspend fun run(every: Duration = EVERY, importQuietly: (File) -> Unit) {
         while (true) {
-            withContext(Dispatchers.IO) { look() }.forEach(takeIn)
+            withContext(Dispatchers.IO) { look() }.forEach(importQuietly)
             delay(every)
         }
     }

@@ -31,7 +31,7 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
         does(Event.OpenDesk(Place.Entry("settings")))
         does(Event.Enter("settings", "sheet_name", "Hanne Voss"))
         val card = does(Event.OpenDesk(Place.OwnCard))
-        SomeFamilies(folder, now).shared((card.beside as Screen.Card).card.line).forEach { desk.bringIn(it.path, now) }
+        SomeFamilies(folder, now).shared((card.beside as Screen.Card).card.line).forEach { desk.importFile(it.path, now) }
         due()
         keep("card", does(Event.OpenDesk(Place.OwnCard)))
         keep("desk", does(Event.OpenDesk(Place.Desk)))
@@ -104,7 +104,7 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
 
     /** Two files that only a passphrase opens. */
     private fun passphrase() {
-        listOf("Rosa", "Wim").map { SomeFamilies(folder, now).sealed(it) }.forEach { desk.bringIn(it.path, now) }
+        listOf("Rosa", "Wim").map { SomeFamilies(folder, now).sealed(it) }.forEach { desk.importFile(it.path, now) }
         keep("passphrase", desk.here(now))
         keep("waiting", does(Event.OpenDesk(Place.Desk)))
     }

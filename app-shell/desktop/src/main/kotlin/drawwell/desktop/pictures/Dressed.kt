@@ -1,15 +1,15 @@
 package drawwell.desktop.pictures
 
+import drawwell.surface.Appearance
 import drawwell.surface.CaseloadScreen
 import drawwell.surface.Frame
-import drawwell.surface.Look
 import drawwell.surface.Screen
 
 /** The same window in another look. */
-internal fun CaseloadScreen.dressed(look: Look) = copy(families = families.dressed(look), beside = beside.dressed(look))
+internal fun CaseloadScreen.dressed(look: Appearance) = copy(families = families.dressed(look), beside = beside.dressed(look))
 
 /** The same screen in another look. */
-internal fun Screen.dressed(look: Look): Screen {
+internal fun Screen.dressed(look: Appearance): Screen {
     fun Frame.dressed() = copy(look = look)
     return when (this) {
         is Screen.Welcome -> copy(frame = frame.dressed())

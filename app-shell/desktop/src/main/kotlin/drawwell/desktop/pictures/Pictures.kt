@@ -1,8 +1,8 @@
 package drawwell.desktop.pictures
 
 import drawwell.desktop.DesktopTypefaces
+import drawwell.surface.Appearance
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 import drawwell.surface.Screen
 import drawwell.ui.ScreenView
@@ -17,19 +17,19 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         if (wanted.isEmpty() || wanted.any { it.startsWith(CASELOAD) }) desks()
         if (wanted.any { it.startsWith(CASELOAD) } && wanted.all { it.startsWith(CASELOAD) }) return
         Walk.screens().forEach { (name, shown) ->
-            take(name, "light", shown, Look(Hand.RIGHT, Palette.LIGHT))
-            take(name, "night", shown, Look(Hand.RIGHT, Palette.NIGHT))
-            take(name, "contrast", shown, Look(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
-            take(name, "contrast-night", shown, Look(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
-            take(name, "left-hand", shown, Look(Hand.LEFT, Palette.LIGHT))
-            take(name, "large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE)
-            take(name, "large-end", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
+            take(name, "light", shown, Appearance(Hand.RIGHT, Palette.LIGHT))
+            take(name, "night", shown, Appearance(Hand.RIGHT, Palette.NIGHT))
+            take(name, "contrast", shown, Appearance(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
+            take(name, "contrast-night", shown, Appearance(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
+            take(name, "left-hand", shown, Appearance(Hand.LEFT, Palette.LIGHT))
+            take(name, "large", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE)
+            take(name, "large-end", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
             if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight || shown.screen is Screen.Sheet) {
-                take(name, "whole", shown, Look(Hand.RIGHT, Palette.LIGHT), whole = true)
-                take(name, "whole-night", shown, Look(Hand.RIGHT, Palette.NIGHT), whole = true)
-                take(name, "whole-large", shown, Look(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
+                take(name, "whole", shown, Appearance(Hand.RIGHT, Palette.LIGHT), whole = true)
+                take(name, "whole-night", shown, Appearance(Hand.RIGHT, Palette.NIGHT), whole = true)
+                take(name, "whole-large", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
             }
-            if (shown.screen.scrolls()) take(name, "light-end", shown, Look(Hand.RIGHT, Palette.LIGHT), scrolled = true)
+            if (shown.screen.scrolls()) take(name, "light-end", shown, Appearance(Hand.RIGHT, Palette.LIGHT), scrolled = true)
         }
     }
 
@@ -46,7 +46,7 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
     private fun desk(name: String, look: String, shown: ShownAtDesk, palette: Palette, fontScale: Float = 1f) {
         if (!isWanted(name, look)) return
         val image = Rendering.desk(fontScale) {
-            CaseloadView(shown.caseload.dressed(Look(Hand.RIGHT, palette)), typefaces, reducedMotion = true, trouble = shown.trouble) {}
+            CaseloadView(shown.caseload.dressed(Appearance(Hand.RIGHT, palette)), typefaces, reducedMotion = true, trouble = shown.trouble) {}
         }
         drawn("$name.$look", image)
     }
@@ -55,7 +55,7 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         name: String,
         called: String,
         shown: Shown,
-        look: Look,
+        look: Appearance,
         fontScale: Float = 1f,
         scrolled: Boolean = false,
         whole: Boolean = false,

@@ -23,7 +23,7 @@ internal class SomeConsultant(private val folder: File, private val now: () -> C
 
     /** Her plan for the family whose file this is, sealed for it. */
     fun answers(file: File): File {
-        desk.bringIn(file.path, now())
+        desk.importFile(file.path, now())
         val family = (desk.here(now()).families as Screen.List).list.groups.flatMap { it.rows }
             .firstNotNullOf { it.open?.event as? Event.OpenFamily }.family
         val written = (beside(Event.WritePlan(family)) as Screen.Findings).findings.actions

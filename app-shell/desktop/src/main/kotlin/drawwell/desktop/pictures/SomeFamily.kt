@@ -38,7 +38,7 @@ internal class SomeFamily(private val folder: File, val name: String, private va
 
     fun bringsIn(facts: String) {
         val file = folder.resolve("facts.jsonl").apply { writeText(facts) }
-        core.bringIn(file.path, now())
+        core.importFile(file.path, now())
     }
 
     /** Sessions at their usual distance. */

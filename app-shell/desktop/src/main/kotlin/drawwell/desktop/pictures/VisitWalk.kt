@@ -43,7 +43,7 @@ internal class VisitWalk(
         val share = (here() as Screen.Findings).findings.actions.single { it.key == "share-with" }
         val shared = out(share.event, folder)
         keep("visit-shared", here())
-        val plan = core.bringIn(consultant.answers(shared).path, now()).screen as Screen.Findings
+        val plan = core.importFile(consultant.answers(shared).path, now()).screen as Screen.Findings
         keep("visit-plan", plan)
         keep("now-plan", go(Place.Now))
         keep("visit-plan-waits", go(Place.Visit))
@@ -57,7 +57,7 @@ internal class VisitWalk(
     private fun passphrase(folder: File) {
         go(Place.Sharing)
         val sealed = out(Event.EnterSecret("seal-passphrase", Secret("otter plum kite anchor")), folder)
-        val page = core.bringIn(sealed.path, now()).screen
+        val page = core.importFile(sealed.path, now()).screen
         keep("visit-sealed", page)
         refused("visit-sealed-trouble", page, Event.EnterSecret("open-passphrase", Secret("otter plum kite ancho")))
     }

@@ -10,9 +10,9 @@ import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
-import drawwell.ui.pictures.drawing
 import drawwell.surface.Trouble
 import drawwell.ui.Told
+import drawwell.ui.pictures.drawing
 import java.io.File
 import java.nio.file.Files
 
@@ -89,7 +89,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         does(Event.Enter("settings", "aim", "850"))
         val yesterday = does(Event.Go(Place.Day(1u))) as Screen.Day
         val missing = yesterday.day.entries.filter { it.strip != null }.let { it[it.size / 2] }
-        does(Event.TakeOut(missing.id))
+        does(Event.Remove(missing.id))
         keep("supply-asks", does(Event.Go(Place.Supply(28u))))
         does(Event.Undo)
         does(Event.Undo)
@@ -173,7 +173,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         val begun = does(Event.BeginTrace(pump)) as Screen.Findings
         keep("kit-trace-none", begun)
         does(begun.findings.actions.first().event)
-        keep("kit-trace", core.bringIn(file.path, now()).screen)
+        keep("kit-trace", core.importFile(file.path, now()).screen)
     }
 
     companion object {

@@ -3,21 +3,21 @@ package drawwell.desktop.caseload
 import drawwell.desktop.DesktopTypefaces
 import drawwell.desktop.pictures.Rendering
 import drawwell.desktop.pictures.dressed
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.Desk
 import drawwell.surface.Event
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Opening
 import drawwell.surface.Palette
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.ui.caseload.CaseloadView
+import java.util.concurrent.TimeUnit
 import org.junit.Assert.assertEquals
 import org.junit.Rule
 import org.junit.Test
 import org.junit.rules.TemporaryFolder
-import java.util.concurrent.TimeUnit
 
 /** The code as it is drawn, read by another's program: zbar's `zbarimg` (ISO/IEC 18004), which Debian calls zbar-tools. */
 class CardCodeTest {
@@ -37,7 +37,7 @@ class CardCodeTest {
         for (palette in listOf(Palette.LIGHT, Palette.NIGHT)) {
             for (type in listOf(1f, 2f)) {
                 val image = Rendering.desk(type) {
-                    CaseloadView(window.dressed(Look(Hand.RIGHT, palette)), typefaces, reducedMotion = true) {}
+                    CaseloadView(window.dressed(Appearance(Hand.RIGHT, palette)), typefaces, reducedMotion = true) {}
                 }
                 val picture = folder.root.resolve("$palette-$type.png")
                 Rendering.write(picture, image)

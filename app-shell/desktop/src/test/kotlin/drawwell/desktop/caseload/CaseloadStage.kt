@@ -50,8 +50,8 @@ class CaseloadStage(private val rule: ComposeContentTestRule, val host: TestCase
         rule.waitForIdle()
     }
 
-    fun bringIn(path: String) {
-        conversation.bringIn(path)
+    fun importFile(path: String) {
+        conversation.importFile(path)
         rule.waitForIdle()
     }
 

@@ -21,6 +21,9 @@ import drawwell.surface.Event
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.surface.Weight
+import java.awt.datatransfer.DataFlavor
+import java.awt.datatransfer.Transferable
+import java.io.File
 import org.junit.After
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertNotNull
@@ -29,9 +32,6 @@ import org.junit.Assert.assertTrue
 import org.junit.Rule
 import org.junit.Test
 import org.junit.rules.TemporaryFolder
-import java.awt.datatransfer.DataFlavor
-import java.awt.datatransfer.Transferable
-import java.io.File
 
 /** The consultant's window: files opened, dropped and watched for, the keyboard, what is only read, and removed. */
 class CaseloadWindowTest {
@@ -61,7 +61,7 @@ class CaseloadWindowTest {
         val stage = opened()
         val files = listOf(shared(stage, "Pell"), shared(stage, "Noor"))
         assertEquals(files, Dropped.files(Drop(files + folder.root)))
-        Dropped.files(Drop(files)).forEach { stage.bringIn(it.path) }
+        Dropped.files(Drop(files)).forEach { stage.importFile(it.path) }
         assertEquals(setOf("Pell", "Noor"), stage.names.toSet())
         assertEquals(emptyList<File>(), Dropped.files(java.awt.datatransfer.StringSelection("words")))
     }
@@ -69,7 +69,7 @@ class CaseloadWindowTest {
     @Test
     fun aFileOfAnotherProgramIsRefusedInTheWordsOfTheCoreAndNothingChanges() {
         val stage = opened()
-        stage.bringIn(folder.newFile("letter.txt").apply { writeText("hello") }.path)
+        stage.importFile(folder.newFile("letter.txt").apply { writeText("hello") }.path)
         assertTrue(stage.conversation.trouble!!.what.isNotBlank())
         rule.onNodeWithTag("trouble").assertExists()
         assertEquals(emptyList<String>(), stage.names)
@@ -81,10 +81,10 @@ class CaseloadWindowTest {
     fun whatComesByItselfLeavesOpenWhatIsOpen() {
         val stage = opened()
         val files = listOf(shared(stage, "Pell"), shared(stage, "Noor"))
-        stage.bringIn(files.first().path)
+        stage.importFile(files.first().path)
         stage.say(Event.Go(Place.Kit))
-        stage.conversation.takeIn(files.last().path)
-        stage.conversation.takeIn(folder.newFile("letter.txt").apply { writeText("hello") }.path)
+        stage.conversation.importQuietly(files.last().path)
+        stage.conversation.importQuietly(folder.newFile("letter.txt").apply { writeText("hello") }.path)
         rule.waitForIdle()
         assertEquals(setOf("Pell", "Noor"), stage.names.toSet())
         assertEquals("Pell", stage.rows.single { it.open!!.chosen }.title)
@@ -108,7 +108,7 @@ class CaseloadWindowTest {
     @Test
     fun whatWouldChangeAFamilysRecordIsClosed() {
         val stage = opened()
-        stage.bringIn(shared(stage, "Pell").path)
+        stage.importFile(shared(stage, "Pell").path)
         stage.say(Event.Go(Place.Now))
         rule.onNodeWithTag("start").assertIsNotEnabled()
         stage.say(Event.Start)
@@ -119,7 +119,7 @@ class CaseloadWindowTest {
     @Test
     fun removesAFamilyForGood() {
         val stage = opened()
-        listOf("Pell", "Noor").forEach { stage.bringIn(shared(stage, it).path) }
+        listOf("Pell", "Noor").forEach { stage.importFile(shared(stage, it).path) }
         val noor = (stage.rows.single { it.title == "Noor" }.open!!.event as Event.OpenFamily).family
         stage.say(Event.OpenDesk(Place.CaseFamily(noor)))
         rule.onNodeWithTag("remove-family").performScrollTo()
@@ -134,7 +134,7 @@ class CaseloadWindowTest {
     @Test
     fun arrowsGoThroughTheListAndEnterOpens() {
         val stage = opened()
-        listOf("Pell", "Noor", "Ida").forEach { stage.bringIn(shared(stage, it).path) }
+        listOf("Pell", "Noor", "Ida").forEach { stage.importFile(shared(stage, it).path) }
         stage.say(Event.OpenDesk(Place.Desk))
         val press = { key: Key ->
             rule.onNode(isFocused()).performKeyInput { pressKey(key) }
@@ -149,7 +149,7 @@ class CaseloadWindowTest {
     @Test
     fun atTwiceTheTypeNothingIsCutOff() {
         val stage = opened(fontScale = 2f)
-        listOf("Pell", "Noor").forEach { name -> stage.bringIn(shared(stage, name) { notices("fainting-yes") }.path) }
+        listOf("Pell", "Noor").forEach { name -> stage.importFile(shared(stage, name) { notices("fainting-yes") }.path) }
         val pell = (stage.rows.first().open!!.event as Event.OpenFamily).family
         allSeen()
         stage.say(Event.OpenDesk(Place.CaseFamily(pell)))
@@ -176,7 +176,7 @@ class CaseloadWindowTest {
     @Test
     fun aPlanGoesOutAsAFile() {
         val stage = opened()
-        stage.bringIn(shared(stage, "Pell").path)
+        stage.importFile(shared(stage, "Pell").path)
         val pell = (stage.rows.single().open!!.event as Event.OpenFamily).family
         stage.say(Event.WritePlan(pell))
         val plan = stage.beside as Screen.Findings

@@ -1,15 +1,15 @@
 package drawwell.desktop.caseload
 
+import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.Desk
-import drawwell.surface.Look
 import drawwell.surface.Opening
 import drawwell.ui.caseload.CaseloadHost
 import drawwell.ui.caseload.OpenCaseload
 import drawwell.ui.look.Typefaces
+import java.io.File
 import kotlinx.coroutines.CoroutineDispatcher
 import kotlinx.coroutines.Dispatchers
-import java.io.File
 
 /** A host over the real core, whose clock stands and whose dialogs are answered beforehand. */
 class TestCaseloadHost(override val typefaces: Typefaces, private val folder: File, private val now: Clock) : CaseloadHost {
@@ -23,11 +23,11 @@ class TestCaseloadHost(override val typefaces: Typefaces, private val folder: Fi
 
     override val reducedMotion = true
     override val higherContrast = false
-    override var lastLook: Look? = null
+    override var lastLook: Appearance? = null
         private set
     override val recordThread: CoroutineDispatcher = Dispatchers.Unconfined
 
-    override fun keepLook(look: Look) {
+    override fun keepLook(look: Appearance) {
         lastLook = look
     }
 

@@ -46,13 +46,13 @@ class CaseloadConversation(private val host: CaseloadHost) {
     }
 
     /** Brings a file in that the person chose, and opens its family. */
-    fun bringIn(path: String) {
-        ask { core, now -> core.bringIn(path, now) }
+    fun importFile(path: String) {
+        ask { core, now -> core.importFile(path, now) }
     }
 
     /** Takes a file in that came by itself: what is open stays open. */
-    fun takeIn(path: String) {
-        ask(byPerson = false) { core, now -> core.takeIn(path, now) }
+    fun importQuietly(path: String) {
+        ask(byPerson = false) { core, now -> core.importQuietly(path, now) }
     }
 
     /** Time has gone on, or the window came to the front. */
@@ -72,7 +72,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
         val first = ask(byPerson = false) { core, now -> CaseloadUpdate(core.here(now), emptyList()) }
         launch {
             first.answered.await()
-            tend()
+            maintain()
         }
         for (ask in asks) {
             withContext(NonCancellable) { talk.answer(ask) }
@@ -99,10 +99,10 @@ class CaseloadConversation(private val host: CaseloadHost) {
     }
 
     /** Copies and looks through all the desk keeps. It takes long with many families, so taps go on meanwhile. */
-    private suspend fun tend() {
+    private suspend fun maintain() {
         val desk = open ?: return
         try {
-            withContext(Dispatchers.Default) { desk.core.tend(desk.now()) }
+            withContext(Dispatchers.Default) { desk.core.maintain(desk.now()) }
         } catch (failure: Trouble) {
             trouble = Told.of(failure)
         }
@@ -130,7 +130,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
                     ask { core, now -> core.export(effect.what, path, now) }.answered.await()
                 }
             }
-            is Effect.PickFile -> launch { host.pickFile(effect.contentTypes)?.let(::bringIn) }
+            is Effect.PickFile -> launch { host.pickFile(effect.contentTypes)?.let(::importFile) }
             is Effect.PickFolder -> launch {
                 host.pickFolder()
                 send(Event.FolderIs(host.folderName))
@@ -140,7 +140,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
                 send(Event.FolderIs(host.folderName))
             }
             is Effect.KeepKey -> launch { withContext(host.recordThread) { open?.core?.key()?.let(host::keepKey) } }
-            is Effect.Tend -> launch { tend() }
+            is Effect.Maintain -> launch { maintain() }
             // A desk has nothing to buzz with and no lamp to hold, and it calls nobody.
             is Effect.Buzz, is Effect.KeepScreenOn, is Effect.SetAlarm, is Effect.ClearAlarm,
             is Effect.OpenLookAround, is Effect.CloseLookAround, is Effect.Dial, is Effect.ForgetFiles,

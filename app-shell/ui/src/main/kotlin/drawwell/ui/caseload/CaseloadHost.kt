@@ -1,6 +1,6 @@
 package drawwell.ui.caseload
 
-import drawwell.surface.Look
+import drawwell.surface.Appearance
 import drawwell.ui.look.Typefaces
 import kotlinx.coroutines.CoroutineDispatcher
 
@@ -15,10 +15,10 @@ interface CaseloadHost {
     val higherContrast: Boolean
 
     /** The look that was last kept, in this life of the program or one before. */
-    val lastLook: Look?
+    val lastLook: Appearance?
 
     /** Keeps it where it is found before the caseload is open. Called on the record thread. */
-    fun keepLook(look: Look)
+    fun keepLook(look: Appearance)
 
     /** One thread, off the one that draws, on which every call to the core is made in turn. */
     val recordThread: CoroutineDispatcher

@@ -18,8 +18,8 @@ import drawwell.surface.Event
 import drawwell.ui.Placed
 import drawwell.ui.Told
 import drawwell.ui.frame
-import drawwell.ui.look.Appearance
 import drawwell.ui.look.LocalColours
+import drawwell.ui.look.Theme
 import drawwell.ui.look.Typefaces
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.Ground
@@ -38,7 +38,7 @@ fun CaseloadView(
     send: (Event) -> Unit,
 ) {
     val families = caseload.families.frame()
-    Appearance(families.look, typefaces, reducedMotion, higherContrast) {
+    Theme(families.look, typefaces, reducedMotion, higherContrast) {
         val colours = LocalColours.current
         val list = if (largeType()) LIST_IN_LARGE_TYPE else LIST
         Ground(colours.page, Modifier.fillMaxSize()) {

@@ -1,7 +1,7 @@
 //! What was measured for a flange, and which are there.
 
 use super::Record;
-use crate::answer::fit::{candidates, measured, Candidates, Measured};
+use crate::answer::flange_fit::{candidates, measured, Candidates, Measured};
 use crate::guidance::FitRules;
 use crate::quantity::{Entered, Length};
 use crate::record::{text, Fields, Kind, Sizes, SETTINGS};

@@ -1,6 +1,6 @@
 //! A zone as the host's own clock shows it, and the one that a fact of then is kept in.
 
-use super::told::Told;
+use super::host_offset::HostOffset;
 use super::{Instant, Span, Zone};
 use jiff::Timestamp;
 
@@ -8,7 +8,7 @@ impl Zone {
     /// This zone as the host's own clock shows it at an instant. What can be no wall is
     /// passed over, and so is what the data say as well.
     #[must_use]
-    pub fn as_told(self, offset_seconds: i32, now: Instant) -> Self {
+    pub fn with_host_offset(self, offset_seconds: i32, now: Instant) -> Self {
         let plain = self.with(None);
         let is_a_wall = (WEST..=EAST).contains(&offset_seconds) && offset_seconds % QUARTER == 0;
         let Ok(at) = Timestamp::from_millisecond(now.unix_milliseconds()) else { return plain };
@@ -24,7 +24,7 @@ impl Zone {
         let (from, until) = (now.minus(AROUND_NOW), now.plus(AROUND_NOW));
         let from = before.map_or(from, |change| change.max(from));
         let until = after.map_or(until, |change| change.min(until));
-        self.with(Some(Told { offset_seconds, from, until }))
+        self.with(Some(HostOffset { offset_seconds, from, until }))
     }
 
     /// The zone that a fact of an instant is kept in: this one; where the host told of
@@ -32,7 +32,7 @@ impl Zone {
     /// fact at another hour when it is read again.
     pub(super) fn kept_at(self, at: Instant) -> Self {
         let told = self.told.filter(|told| told.holds_at(at));
-        told.and_then(Told::zone_name).and_then(|name| Self::named(&name).ok()).unwrap_or(self)
+        told.and_then(HostOffset::zone_name).and_then(|name| Self::named(&name).ok()).unwrap_or(self)
     }
 }
 

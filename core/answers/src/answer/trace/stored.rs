@@ -44,14 +44,14 @@ impl Findings {
     }
 }
 
-trait Kept: Sized {
+trait Stored: Sized {
     fn keep(&self) -> Value;
     fn read(value: &Value) -> Option<Self>;
 }
 
-macro_rules! kept_number {
+macro_rules! stored_number {
     ($($name:ident: $of:expr, $get:expr;)+) => {
-        $(impl Kept for $name {
+        $(impl Stored for $name {
             fn keep(&self) -> Value {
                 let get: fn(Self) -> f64 = $get;
                 Value::from(get(*self))
@@ -61,7 +61,7 @@ macro_rules! kept_number {
     };
 }
 
-kept_number! {
+stored_number! {
     AsRead: Self::new, Self::get;
     AsReadPerMinute: Self::new, Self::get;
     AsReadPerSecond: Self::new, Self::get;
@@ -70,22 +70,22 @@ kept_number! {
     Speed: Self::from_canonical, Self::canonical;
 }
 
-macro_rules! kept_fields {
+macro_rules! stored_fields {
     ($($name:ident { $($field:ident),+ $(,)? })+) => {
-        $(impl Kept for $name {
+        $(impl Stored for $name {
             fn keep(&self) -> Value {
                 let mut object = Map::new();
                 $(object.insert(stringify!($field).to_owned(), self.$field.keep());)+
                 Value::Object(object)
             }
             fn read(value: &Value) -> Option<Self> {
-                Some(Self { $($field: Kept::read(value.get(stringify!($field)).unwrap_or(&Value::Null))?),+ })
+                Some(Self { $($field: Stored::read(value.get(stringify!($field)).unwrap_or(&Value::Null))?),+ })
             }
         })+
     };
 }
 
-kept_fields! {
+stored_fields! {
     Findings {
         duration, overall, segments, pattern, switches, noise, offset, clipped, collapses, zero, rest_rises,
         fastest, unread, notes, picture, close,
@@ -104,9 +104,9 @@ kept_fields! {
     }
 }
 
-macro_rules! kept_words {
+macro_rules! stored_words {
     ($($name:ident { $($variant:ident = $word:literal),+ $(,)? })+) => {
-        $(impl Kept for $name {
+        $(impl Stored for $name {
             fn keep(&self) -> Value {
                 Value::from(match self { $(Self::$variant => $word),+ })
             }
@@ -117,13 +117,13 @@ macro_rules! kept_words {
     };
 }
 
-kept_words! {
+stored_words! {
     Pattern { One = "one", LetdownAndExpression = "letdown-and-expression", Changing = "changing" }
     Phase { Letdown = "letdown", Expression = "expression", Rest = "rest" }
     TimeUnit { Second = "s", Millisecond = "ms", Microsecond = "us", Minute = "min" }
 }
 
-impl Kept for bool {
+impl Stored for bool {
     fn keep(&self) -> Value {
         Value::from(*self)
     }
@@ -132,7 +132,7 @@ impl Kept for bool {
     }
 }
 
-impl Kept for Count {
+impl Stored for Count {
     fn keep(&self) -> Value {
         Value::from(self.get())
     }
@@ -141,7 +141,7 @@ impl Kept for Count {
     }
 }
 
-impl<K: Kept> Kept for Option<K> {
+impl<K: Stored> Stored for Option<K> {
     fn keep(&self) -> Value {
         self.as_ref().map_or(Value::Null, K::keep)
     }
@@ -153,7 +153,7 @@ impl<K: Kept> Kept for Option<K> {
     }
 }
 
-impl<K: Kept> Kept for Vec<K> {
+impl<K: Stored> Stored for Vec<K> {
     fn keep(&self) -> Value {
         self.iter().map(K::keep).collect()
     }
@@ -163,11 +163,11 @@ impl<K: Kept> Kept for Vec<K> {
 }
 
 /// Figures that stand together, in a fixed order.
-fn figures<K: Kept, const N: usize>(value: &Value) -> Option<[K; N]> {
+fn figures<K: Stored, const N: usize>(value: &Value) -> Option<[K; N]> {
     Vec::read(value)?.try_into().ok()
 }
 
-impl<K: Kept> Kept for Estimate<K> {
+impl<K: Stored> Stored for Estimate<K> {
     fn keep(&self) -> Value {
         [&self.value, &self.low, &self.high].into_iter().map(K::keep).collect()
     }
@@ -177,7 +177,7 @@ impl<K: Kept> Kept for Estimate<K> {
     }
 }
 
-impl<K: Kept> Kept for Spread<K> {
+impl<K: Stored> Stored for Spread<K> {
     fn keep(&self) -> Value {
         [&self.usual, &self.low, &self.high].into_iter().map(K::keep).collect()
     }
@@ -187,9 +187,9 @@ impl<K: Kept> Kept for Spread<K> {
     }
 }
 
-impl Kept for Column {
+impl Stored for Column {
     fn keep(&self) -> Value {
-        [self.low, self.high].iter().map(Kept::keep).collect()
+        [self.low, self.high].iter().map(Stored::keep).collect()
     }
     fn read(value: &Value) -> Option<Self> {
         let [low, high] = figures(value)?;
@@ -197,7 +197,7 @@ impl Kept for Column {
     }
 }
 
-impl Kept for Offset {
+impl Stored for Offset {
     fn keep(&self) -> Value {
         let (word, by) = match self {
             Self::Still(by) => ("still", by),

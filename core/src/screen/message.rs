@@ -4,7 +4,7 @@ use super::shapes::Tone;
 
 /// Something said after an event, until the next one.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Said {
+pub struct Message {
     /// Key of the sentence.
     pub key: &'static str,
     /// How it is meant.

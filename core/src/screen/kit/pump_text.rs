@@ -2,9 +2,9 @@
 
 use super::dial;
 use super::pump_parts::{parts_of, PartInUse};
-use super::pump_words::{chance_line, day_of, settles_line, side_said};
+use super::pump_words::{chance_line, day_of, settles_line, side_text};
 use crate::answer::pump::{applied, doubts, sides, NoPull, Verdict, Whose};
-use crate::gather::kit::{together, Looked, PumpLook, SideLook};
+use crate::gather::kit::{together, CheckInputs, PumpInputs, SideInputs};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
 use crate::record::gauge::{Connected, Power};
 use crate::record::Sides;
@@ -12,7 +12,7 @@ use crate::screen::shapes::FindingsScreen;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn headline(view: &View<'_>, look: &PumpLook, sides: &[SideLook], doubts: &[doubts::Doubt]) -> String {
+pub(super) fn headline(view: &View<'_>, look: &PumpInputs, sides: &[SideInputs], doubts: &[doubts::Doubt]) -> String {
     let words = view.words();
     if !doubts.is_empty() {
         return words.say("verdict-asks");
@@ -35,7 +35,7 @@ pub(super) fn headline(view: &View<'_>, look: &PumpLook, sides: &[SideLook], dou
     }
 }
 
-pub(super) fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Result<FindingsScreen, Trouble> {
+pub(super) fn render(view: &View<'_>, look: &PumpInputs, latest: &CheckInputs) -> Result<FindingsScreen, Trouble> {
     let words = view.words();
     let sides = look.sides(latest);
     let doubts = look.doubts(latest);
@@ -55,7 +55,7 @@ pub(super) fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Result<
     if doubts.is_empty() {
         lines.extend(sides.iter().filter_map(|side| chance_line(view, look, side)));
         lines.extend(settles_line(view, &sides));
-        lines.extend(beside_lines(view, look, latest, &sides));
+        lines.extend(context_lines(view, look, latest, &sides));
     }
     lines.extend(set_up_lines(view, look, latest, &sides)?);
     lines.push(words.say("pump-defers"));
@@ -73,7 +73,7 @@ pub(super) fn said(view: &View<'_>, look: &PumpLook, latest: &Looked) -> Result<
 }
 
 /// Each side with its range, when and with what it was read.
-pub(super) fn caption(view: &View<'_>, latest: &Looked, sides: &[SideLook]) -> String {
+pub(super) fn caption(view: &View<'_>, latest: &CheckInputs, sides: &[SideInputs]) -> String {
     let words = view.words();
     let mut parts: Vec<String> = sides
         .iter()
@@ -82,7 +82,7 @@ pub(super) fn caption(view: &View<'_>, latest: &Looked, sides: &[SideLook]) -> S
             Some(words.with(
                 "side-range",
                 &[
-                    ("side", side_said(view, side.side).into()),
+                    ("side", side_text(view, side.side).into()),
                     ("range", words.vacuum_range(pull.estimate.low, pull.estimate.high).into()),
                 ],
             ))
@@ -95,7 +95,12 @@ pub(super) fn caption(view: &View<'_>, latest: &Looked, sides: &[SideLook]) -> S
 }
 
 /// What else the readings say.
-pub(super) fn beside_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, sides: &[SideLook]) -> Vec<String> {
+pub(super) fn context_lines(
+    view: &View<'_>,
+    look: &PumpInputs,
+    latest: &CheckInputs,
+    sides: &[SideInputs],
+) -> Vec<String> {
     let words = view.words();
     let mut lines = Vec::new();
     let pull = |wanted: Sides| sides.iter().find(|s| s.side == wanted).and_then(|s| s.pull.as_ref().ok());
@@ -154,9 +159,9 @@ pub(super) fn beside_lines(view: &View<'_>, look: &PumpLook, latest: &Looked, si
 /// The gauge, how it was connected, with which parts, and what that means.
 pub(super) fn set_up_lines(
     view: &View<'_>,
-    look: &PumpLook,
-    latest: &Looked,
-    sides: &[SideLook],
+    look: &PumpInputs,
+    latest: &CheckInputs,
+    sides: &[SideInputs],
 ) -> Result<Vec<String>, Trouble> {
     let words = view.words();
     let mut lines = Vec::new();

@@ -4,14 +4,14 @@ use std::io::BufRead;
 
 use serde_json::json;
 
-use super::state::{as_of, present, Beside, Caseload};
+use super::state::{as_of, present, Caseload, Pane};
 use crate::gather::{self, Record};
 use crate::journal::{files, Journal};
 use crate::limits;
 use crate::record::{text, Kind, NAME_OF_CASE};
 use crate::screen::shapes::{CaseloadUpdate, Clock, Event, Place};
 use crate::share::family_file::{self, FamilyFile, Header};
-use crate::share::incoming::{self, FileIs};
+use crate::share::file_kind::{self, FileKind};
 use crate::share::sealed::{self, OpenWith, Sealed};
 use crate::share::{exchange, names};
 use crate::time::{Instant, Moment};
@@ -43,9 +43,9 @@ impl Caseload {
     /// # Errors
     /// Those of [`sealed::open`] and [`family_file::read`], or that nothing of it could be
     /// taken; nothing was changed then.
-    pub fn bring_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+    pub fn import_file(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         self.desk.not_locked()?;
-        self.let_go_of_what_was_said();
+        self.clear_messages();
         let whole = sealed::read_whole(file)?;
         match self.take(whole, clock)? {
             Took::Family(id) => self.open_family(&id, clock)?,
@@ -64,13 +64,13 @@ impl Caseload {
     /// one with a passphrase waits until it is asked for.
     ///
     /// # Errors
-    /// Those of [`Self::bring_in`] but for that one.
-    pub fn take_in(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+    /// Those of [`Self::import_file`] but for that one.
+    pub fn import_quietly(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         self.desk.not_locked()?;
         let whole = sealed::read_whole(file)?;
         if !sealed::is_sealed(&whole) {
             // Anybody may have put it there. One that is no family's is passed over.
-            let ours = family_file::is_one(&whole) || incoming::tell(&whole) == FileIs::Record;
+            let ours = family_file::is_one(&whole) || file_kind::detect(&whole) == FileKind::Record;
             if ours && !whole.is_empty() {
                 return Err(Trouble::bad("file", "desk-unsealed"));
             }
@@ -85,7 +85,7 @@ impl Caseload {
                 self.waits.push_back(sealed);
             }
         }
-        if let (Beside::Family(id), None) = (self.beside.clone(), &self.opened) {
+        if let (Pane::Family(id), None) = (self.active.clone(), &self.opened) {
             self.open_family(&id, clock)?;
         }
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
@@ -114,16 +114,16 @@ impl Caseload {
 
     /// Asks for the passphrase of the next file that waits; leaves that page where none does.
     pub(super) fn ask_for_passphrase(&mut self, clock: &Clock) -> Result<(), Trouble> {
-        self.beside = Beside::Desk;
+        self.active = Pane::Desk;
         let place = if self.waits.is_empty() { Place::Desk } else { Place::Sealed };
         self.desk.update(Event::Go { place }, clock).map(drop)
     }
 
     /// What was said of the last file is not said of the next.
-    fn let_go_of_what_was_said(&mut self) {
-        self.desk.let_go_of_what_was_said();
+    fn clear_messages(&mut self) {
+        self.desk.clear_messages();
         if let Some(opened) = &mut self.opened {
-            opened.app.let_go_of_what_was_said();
+            opened.app.clear_messages();
         }
     }
 
@@ -158,9 +158,9 @@ impl Caseload {
         if header.made.instant().since(now) > limits::AHEAD {
             return Err(Trouble::bad("", "family-file-ahead"));
         }
-        let pinned = self.may_speak(&header)?;
+        let pinned = self.check_signer(&header)?;
         let path = self.path_of(&header.family);
-        self.let_go_of(&header.family)?;
+        self.close_if_open(&header.family)?;
         // What came before was signed by nobody: it gives way.
         if pinned.is_some() && self.is_by_nobody(&header.family)? {
             files::erase(&path)?;
@@ -182,7 +182,7 @@ impl Caseload {
     ///
     /// # Errors
     /// `family-file-unsigned`, `family-key-changed`.
-    fn may_speak(&self, header: &Header) -> Result<Option<Pinned>, Trouble> {
+    fn check_signer(&self, header: &Header) -> Result<Option<Pinned>, Trouble> {
         let changed = || Trouble::bad("", "family-key-changed");
         let known = match self.case_named(&header.family)? {
             Some(id) => self.desk.record(&id)?.map(|(_, fields)| fields),
@@ -266,7 +266,7 @@ impl Caseload {
     }
 
     /// A journal that is written to is not open to be read at the same time.
-    fn let_go_of(&mut self, family: &str) -> Result<(), Trouble> {
+    fn close_if_open(&mut self, family: &str) -> Result<(), Trouble> {
         let same = match &self.opened {
             Some(opened) => self.case(&opened.id)?.0 == family,
             None => false,

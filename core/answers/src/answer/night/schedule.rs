@@ -2,8 +2,8 @@
 
 use super::facts::{Basis, Facts};
 use super::frame::Frame;
+use super::occurrences::{nights, points, PointOccurrence, Stretch};
 use super::search::{search, Found};
-use super::standing::{nights, points, Standing, Stretch};
 use super::task::{Begun, Minute, PlanDay, Sleep, Task, Wanted, Window, STEP_MINUTES};
 use crate::quantity::Quantity;
 use crate::record::{PlanDone, PointKind, SessionIn};
@@ -13,11 +13,11 @@ use crate::time::{Instant, Moment, Span, Zone};
 const LEFT_OUT: Span = Span::minutes(30);
 
 /// A task, where it lies in time, and what was found.
-pub(super) struct Laid {
+pub(super) struct Schedule {
     pub(super) task: Task,
     pub(super) origin: Instant,
     pub(super) found: Found,
-    pub(super) standing: Vec<Standing>,
+    pub(super) occurrences: Vec<PointOccurrence>,
     pub(super) pins: Vec<Instant>,
     pub(super) nights: Vec<Stretch>,
     pub(super) basis: Basis,
@@ -28,7 +28,7 @@ pub(super) fn grid(at: Instant) -> Instant {
     Instant::from_unix_milliseconds((at.unix_milliseconds() + step - 1).div_euclid(step) * step)
 }
 
-impl Laid {
+impl Schedule {
     pub(super) fn minute(&self, at: Instant) -> Minute {
         minutes(at.since(self.origin))
     }
@@ -44,7 +44,7 @@ impl Laid {
 
     /// Lays sessions from an instant on. `late` is the time of one that did not come: the
     /// next is then as soon as can be.
-    pub(super) fn out(facts: &Facts<'_>, basis: Basis, from: Instant, late: Option<Instant>) -> Self {
+    pub(super) fn build(facts: &Facts<'_>, basis: Basis, from: Instant, late: Option<Instant>) -> Self {
         let frame = facts.frame;
         let origin = grid(from);
         let coming: Vec<Stretch> =
@@ -59,11 +59,11 @@ impl Laid {
             // What was is unknown; one may be due.
             Basis::FrameAlone | Basis::Silence { .. } => origin.minus(even),
         };
-        let standing = points(frame, facts.points, origin.minus(Span::hours(24)), ends, facts.zone);
+        let occurrences = points(frame, facts.points, origin.minus(Span::hours(24)), ends, facts.zone);
         let changes = Changes::read(facts, since);
-        let busy = standing.iter().filter(|s| s.session == SessionIn::Not);
+        let busy = occurrences.iter().filter(|s| s.session == SessionIn::Not);
         let mut wanted: Vec<Wanted> = Vec::new();
-        for stands in standing.iter().filter(|s| s.session == SessionIn::Wanted) {
+        for stands in occurrences.iter().filter(|s| s.session == SessionIn::Wanted) {
             let was = facts.emptyings.iter().any(|e| stands.stretch.holds(e.at) || stands.stretch.holds(e.from));
             let skipped = changes.skipped.iter().any(|at| stands.stretch.holds(*at));
             if !was && !skipped {
@@ -115,13 +115,13 @@ impl Laid {
             (((facts.lost)(at(from), at(until)).canonical() * 100.0).max(0.0)) as u64
         };
         let found = search(&task, &lost);
-        Self { task, origin, found, standing, pins: changes.pins, nights, basis }
+        Self { task, origin, found, occurrences, pins: changes.pins, nights, basis }
     }
 
     /// The fixed point or block that a session is for.
-    pub(super) fn stands_for(&self, point: usize) -> Option<&Standing> {
+    pub(super) fn stands_for(&self, point: usize) -> Option<&PointOccurrence> {
         let at = self.at(point);
-        self.standing
+        self.occurrences
             .iter()
             .find(|s| s.session == SessionIn::Wanted && (s.stretch.holds(at) || grid(s.stretch.from) == at))
     }
@@ -135,8 +135,8 @@ impl Laid {
         sleeps
     }
 
-    pub(super) fn standing(&self) -> &[Standing] {
-        &self.standing
+    pub(super) fn occurrences(&self) -> &[PointOccurrence] {
+        &self.occurrences
     }
 
     pub(super) fn starts_until(&self, until: Instant) -> Vec<usize> {
@@ -153,7 +153,7 @@ pub(super) fn minutes(span: Span) -> Minute {
 }
 
 /// Where the session of a wanted stretch may begin: so that it ends within, if it can.
-fn wanted_in(frame: &Frame, stands: &Standing, from: Minute, until: Minute) -> Option<Wanted> {
+fn wanted_in(frame: &Frame, stands: &PointOccurrence, from: Minute, until: Minute) -> Option<Wanted> {
     let own = matches!(stands.kind, None | Some(PointKind::Feed));
     let lasts = if own { until - from } else { minutes(frame.lasts.value) };
     let first = from.max(0).div_euclid(STEP_MINUTES) + i32::from(from.max(0).rem_euclid(STEP_MINUTES) > 0);
@@ -213,7 +213,7 @@ fn days(facts: &Facts<'_>, changes: &Changes, nights: &[Stretch], origin: Instan
     let frame = facts.frame;
     let wish = |from: Instant| frame.wish_on(Moment::new(from, facts.zone).on_the_wall().date()).map(|n| n.get());
     // The day that is began when the last night before the plan was over.
-    let before = super::standing::nights(frame, origin.minus(Span::hours(60)), origin, facts.zone);
+    let before = super::occurrences::nights(frame, origin.minus(Span::hours(60)), origin, facts.zone);
     let began = before.iter().map(|n| n.until).filter(|u| *u <= origin).max().unwrap_or(origin);
     let emptied = facts.emptyings.iter().filter(|e| e.at > began && e.at <= origin.max(facts.now)).count() as u32;
     let skipped = changes.skipped.iter().filter(|at| **at > began).count() as u32;

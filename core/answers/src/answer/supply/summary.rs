@@ -24,7 +24,7 @@ pub struct Turned {
 
 /// What is said of some days.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Said {
+pub struct Summary {
     /// How much a day now.
     pub level: Level,
     /// The change before that, where there was one of late.
@@ -50,7 +50,7 @@ const TELLS: i64 = now::LOOKS_BACK;
 const UNSETTLED: f64 = 1.0;
 
 /// Of the days of a span, all of them; `lately` are the last weeks' days, whatever the span.
-pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRules) -> Said {
+pub fn summarise(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRules) -> Summary {
     let all = Series::of(span, Of::Both, rules);
     let changes = changes(&all.clone().to_find_changes(), rules);
     let told_from = TOLD_FROM.min(span.len() as i64).max(1);
@@ -86,17 +86,17 @@ pub fn said(span: &[DayProduction], lately: &[DayProduction], rules: &SupplyRule
             match level(&told, rules) {
                 // Nothing speaks for a change: the mean is the best there is.
                 Level::Known(mean) if settled && recent.is_none() => Level::Known(mean),
-                _ => Level::Known(widened(stands.beside(going), told.rests_on.doubtful)),
+                _ => Level::Known(widened(stands.for_heading(going), told.rests_on.doubtful)),
             }
         }
         (other, _) => other,
     };
     let goes = matches!(heading, Some(Heading::Rising | Heading::Falling)) && recent.is_none();
     let began = if goes { began(&along) } else { None };
-    Said { level, turned: recent, course, along, told, changes, drop, began }
+    Summary { level, turned: recent, course, along, told, changes, drop, began }
 }
 
-impl Said {
+impl Summary {
     /// The word for how it goes.
     pub fn heading(&self) -> Option<Heading> {
         self.course.as_ref().ok().and_then(|course| course.heading)

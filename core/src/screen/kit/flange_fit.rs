@@ -1,10 +1,10 @@
 //! Which flange to try, why, and what to look for.
 
 use super::pump_words::{opens, section};
-use crate::answer::fit::{
+use crate::answer::flange_fit::{
     candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
 };
-use crate::gather::fit::FitLook;
+use crate::gather::flange_fit::FitLook;
 use crate::quantity::{say_decimal, Length, LengthUnit, Quantity};
 use crate::record::{Kind, SETTINGS};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
@@ -62,13 +62,13 @@ impl FitLook {
         }
         let alike = left.is_some() && left.as_ref().map(|c| (c.from, c.to)) == right.as_ref().map(|c| (c.from, c.to));
         let figure = match (&left, &right) {
-            (Some(left), Some(_)) if alike => said(view, left),
+            (Some(left), Some(_)) if alike => render(view, left),
             _ => [("left", &left), ("right", &right)]
                 .into_iter()
                 .filter_map(|(side, found)| {
                     let found = found.as_ref()?;
                     let side = words.say(&format!("dial-{side}"));
-                    Some(words.with("fit-side-figure", &[("side", side.into()), ("sizes", said(view, found).into())]))
+                    Some(words.with("fit-side-figure", &[("side", side.into()), ("sizes", render(view, found).into())]))
                 })
                 .collect::<Vec<_>>()
                 .join(" \u{b7} "),
@@ -185,15 +185,15 @@ fn signs(view: &View<'_>, measured: &Measured) -> Vec<crate::screen::shapes::Lis
                 Points::Larger => "fit-try-larger",
                 Points::Either => "fit-try-other",
             };
-            view.told_row(name(sign), words.say(key))
+            view.text_row(name(sign), words.say(key))
         })
         .collect();
     if rows.is_empty() && !measured.not_seen.is_empty() {
         let names: Vec<String> = measured.not_seen.iter().map(name).collect();
-        rows.push(view.told_row(words.say("fit-not-seen"), names.join(", ")));
+        rows.push(view.text_row(words.say("fit-not-seen"), names.join(", ")));
     }
     if rows.is_empty() {
-        rows.push(view.told_row(words.say("fit-signs-open"), words.say("fit-signs-open-detail")));
+        rows.push(view.text_row(words.say("fit-signs-open"), words.say("fit-signs-open-detail")));
     }
     rows
 }
@@ -217,7 +217,7 @@ fn mm(view: &View<'_>, size: Length) -> String {
 }
 
 /// The sizes to try in short.
-fn said(view: &View<'_>, found: &Candidates) -> String {
+fn render(view: &View<'_>, found: &Candidates) -> String {
     let words = view.words();
     let unit = words.unit(LengthUnit::Millimeter);
     match found.in_stock.as_slice() {

@@ -5,7 +5,7 @@ use super::{field_row, View};
 use crate::guidance::CautionSource;
 use crate::quantity::{Entered, Temperature};
 use crate::record::choices::WHERE_ON_BODY;
-use crate::record::{text, Fields, Kind, Spec, Takes};
+use crate::record::{text, FieldSpec, FieldType, Fields, Kind};
 use crate::trouble::Trouble;
 
 /// What an entry says beside its temperature.
@@ -65,10 +65,10 @@ pub(super) fn of(view: &View<'_>, fields: &Fields) -> Result<Signs, Trouble> {
     for spec in Kind::Sign.fields().iter().filter(|spec| spec.key != "temperature" && !is_its_time(spec)) {
         let Some(value) = fields.get(spec.key) else { continue };
         let name = name(view, spec.key);
-        match spec.takes {
-            Takes::Flag if value.as_bool() == Some(true) => there.push((rank(spec.key), name)),
-            Takes::Flag => said.absent.push(name),
-            Takes::Choice(choices) if choices == WHERE_ON_BODY => match value.as_str() {
+        match spec.field_type {
+            FieldType::Flag if value.as_bool() == Some(true) => there.push((rank(spec.key), name)),
+            FieldType::Flag => said.absent.push(name),
+            FieldType::Choice(choices) if choices == WHERE_ON_BODY => match value.as_str() {
                 Some("neither") => said.absent.push(name),
                 Some(side) => {
                     let side = words.say(&format!("choice-breast-{side}"));
@@ -77,7 +77,7 @@ pub(super) fn of(view: &View<'_>, fields: &Fields) -> Result<Signs, Trouble> {
                 }
                 None => {}
             },
-            Takes::Text { .. } => said.note = text(fields, spec.key).unwrap_or_default().trim().to_owned(),
+            FieldType::Text { .. } => said.note = text(fields, spec.key).unwrap_or_default().trim().to_owned(),
             _ => {
                 let rows = field_row::rows(view, "", Kind::Sign, spec, fields)?;
                 let figures = rows.into_iter().filter(|row| !row.value.is_empty());
@@ -102,6 +102,6 @@ pub(super) fn of(view: &View<'_>, fields: &Fields) -> Result<Signs, Trouble> {
     Ok(said)
 }
 
-fn is_its_time(spec: &Spec) -> bool {
+fn is_its_time(spec: &FieldSpec) -> bool {
     Some(spec.key) == Kind::Sign.time_field()
 }

@@ -29,7 +29,7 @@ impl Stretch {
 
 /// A fixed point on one day.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Standing {
+pub struct PointOccurrence {
     /// Its record; empty for a block.
     pub id: String,
     /// What it is; none for a block of repeated short sessions.
@@ -70,7 +70,7 @@ pub fn nights(frame: &Frame, from: Instant, until: Instant, zone: Zone) -> Vec<S
 }
 
 /// The fixed points and blocks that end after one instant and begin before another, in order.
-pub fn points(frame: &Frame, points: &[FixedPoint], from: Instant, until: Instant, zone: Zone) -> Vec<Standing> {
+pub fn points(frame: &Frame, points: &[FixedPoint], from: Instant, until: Instant, zone: Zone) -> Vec<PointOccurrence> {
     let mut found = Vec::new();
     for date in dates(from, until, zone) {
         for point in points.iter().filter(|p| p.stands_on(date)) {
@@ -78,12 +78,17 @@ pub fn points(frame: &Frame, points: &[FixedPoint], from: Instant, until: Instan
             if point.until == point.from {
                 stretch.until = stretch.from.plus(frame.lasts.value);
             }
-            found.push(Standing { id: point.id.clone(), kind: Some(point.kind), stretch, session: point.session });
+            found.push(PointOccurrence {
+                id: point.id.clone(),
+                kind: Some(point.kind),
+                stretch,
+                session: point.session,
+            });
         }
         if let Some(block) = frame.block {
             let begins = resolve(date.and_time(block.at.0), zone).instant;
             let stretch = Stretch { from: begins, until: begins.plus(block.lasts()) };
-            found.push(Standing { id: String::new(), kind: None, stretch, session: SessionIn::Wanted });
+            found.push(PointOccurrence { id: String::new(), kind: None, stretch, session: SessionIn::Wanted });
         }
     }
     found.retain(|s| s.stretch.until > from && s.stretch.from < until);

@@ -7,8 +7,8 @@ import androidx.compose.runtime.remember
 import androidx.compose.runtime.staticCompositionLocalOf
 import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.unit.LayoutDirection
+import drawwell.surface.Appearance
 import drawwell.surface.Hand
-import drawwell.surface.Look
 import drawwell.surface.Palette
 
 internal val LocalColours = staticCompositionLocalOf { Colours.Light }
@@ -26,8 +26,8 @@ internal val LocalReading = staticCompositionLocalOf { LayoutDirection.Ltr }
 
 /** Dresses all that is inside it. */
 @Composable
-internal fun Appearance(
-    look: Look,
+internal fun Theme(
+    look: Appearance,
     typefaces: Typefaces,
     reducedMotion: Boolean,
     higherContrast: Boolean,

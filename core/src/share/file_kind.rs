@@ -9,7 +9,7 @@ use crate::trouble::Trouble;
 
 /// What a file is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum FileIs {
+pub enum FileKind {
     /// A record in the exchange form, or nothing at all.
     Record,
     /// Text: figures in columns, or anything else.
@@ -39,44 +39,44 @@ pub enum FileIs {
 }
 
 /// How files begin that are no text; by their published formats.
-const BEGINNINGS: &[(&[u8], FileIs)] = &[
-    (b"SQLite format 3\0", FileIs::Store),
-    (b"age-encryption.org/", FileIs::Sealed),
-    (b"-----BEGIN AGE ENCRYPTED FILE-----", FileIs::Sealed),
-    (b"%PDF-", FileIs::Page),
-    (b"\x89PNG\r\n", FileIs::Picture),
-    (b"\xff\xd8\xff", FileIs::Picture),
-    (b"GIF8", FileIs::Picture),
-    (b"PK\x03\x04", FileIs::Packed),
-    (b"PK\x05\x06", FileIs::Packed),
-    (b"\x1f\x8b", FileIs::Packed),
-    (b"\xd0\xcf\x11\xe0", FileIs::Packed),
-    (b"7z\xbc\xaf", FileIs::Packed),
-    (b"BEGIN:VCALENDAR", FileIs::Calendar),
-    (b"begin:vcalendar", FileIs::Calendar),
+const BEGINNINGS: &[(&[u8], FileKind)] = &[
+    (b"SQLite format 3\0", FileKind::Store),
+    (b"age-encryption.org/", FileKind::Sealed),
+    (b"-----BEGIN AGE ENCRYPTED FILE-----", FileKind::Sealed),
+    (b"%PDF-", FileKind::Page),
+    (b"\x89PNG\r\n", FileKind::Picture),
+    (b"\xff\xd8\xff", FileKind::Picture),
+    (b"GIF8", FileKind::Picture),
+    (b"PK\x03\x04", FileKind::Packed),
+    (b"PK\x05\x06", FileKind::Packed),
+    (b"\x1f\x8b", FileKind::Packed),
+    (b"\xd0\xcf\x11\xe0", FileKind::Packed),
+    (b"7z\xbc\xaf", FileKind::Packed),
+    (b"BEGIN:VCALENDAR", FileKind::Calendar),
+    (b"begin:vcalendar", FileKind::Calendar),
 ];
 
 /// Tells what a file is from its first bytes; a few thousand of them are enough.
-pub fn tell(head: &[u8]) -> FileIs {
+pub fn detect(head: &[u8]) -> FileKind {
     let head = head.strip_prefix(b"\xef\xbb\xbf").unwrap_or(head).trim_ascii_start();
     if let Some((_, is)) = BEGINNINGS.iter().find(|(beginning, _)| head.starts_with(beginning)) {
         return *is;
     }
     let text = String::from_utf8_lossy(head);
     match head.first() {
-        None => FileIs::Record,
+        None => FileKind::Record,
         Some(b'{' | b'[') => json(&text),
-        Some(b'<') => FileIs::Markup,
+        Some(b'<') => FileKind::Markup,
         Some(_) if head.contains(&0) => {
             if is_wide(head) {
-                FileIs::Text
+                FileKind::Text
             } else {
-                FileIs::Bytes
+                FileKind::Bytes
             }
         }
         Some(_) => match text.lines().next().and_then(Table::of_header) {
-            Some(table) => FileIs::OwnTable(table),
-            None => FileIs::Text,
+            Some(table) => FileKind::OwnTable(table),
+            None => FileKind::Text,
         },
     }
 }
@@ -92,18 +92,18 @@ fn is_wide(head: &[u8]) -> bool {
     letters.abs_diff(zeros) * 20 <= head.len() && (letters + zeros) * 20 >= head.len() * 19
 }
 
-fn json(text: &str) -> FileIs {
+fn json(text: &str) -> FileKind {
     // A fact may hold any words, but its own quotes stand bare.
     if text.starts_with('{') && (text.contains("\"fact\"") || text.contains("\"drawwell\"")) {
-        FileIs::Record
+        FileKind::Record
     } else if text.contains("\"resourceType\"") {
-        FileIs::HealthRecord
+        FileKind::HealthRecord
     } else {
-        FileIs::OtherJson
+        FileKind::OtherJson
     }
 }
 
-impl FileIs {
+impl FileKind {
     /// Why a file of this kind can't be brought in; none for what may be ours.
     pub fn refused(self) -> Option<Trouble> {
         let key = match self {

@@ -1,7 +1,7 @@
 //! What gives way where not all can be kept, and by how much.
 
 use super::frame::Frame;
-use super::laid::{minutes, Laid};
+use super::schedule::{minutes, Schedule};
 use super::task::{Minute, Task, Window};
 use crate::quantity::Count;
 use crate::record::PointKind;
@@ -9,7 +9,7 @@ use crate::time::{Instant, Span};
 
 /// A part of the frame that cannot be kept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum GivesWay {
+pub enum UnmetConstraint {
     /// A gap is longer than the longest.
     Longest {
         /// From the end of one.
@@ -59,55 +59,55 @@ pub enum GivesWay {
 }
 
 /// What gives way from now to the evening the plan reaches to.
-pub(super) fn told(laid: &Laid, frame: &Frame, tonight: usize, until: Instant) -> Vec<GivesWay> {
-    let task = &laid.task;
-    let mut all = gaps(laid, frame, until);
-    if let Some(night) = laid.nights().get(tonight) {
-        let window = Window { from: minutes_to(laid, night.from), until: minutes_to(laid, night.until) };
-        all.extend(of_the_night(laid, frame, window, tonight));
+pub(super) fn constraints(schedule: &Schedule, frame: &Frame, tonight: usize, until: Instant) -> Vec<UnmetConstraint> {
+    let task = &schedule.task;
+    let mut all = gaps(schedule, frame, until);
+    if let Some(night) = schedule.nights().get(tonight) {
+        let window = Window { from: minutes_to(schedule, night.from), until: minutes_to(schedule, night.until) };
+        all.extend(of_the_night(schedule, frame, window, tonight));
     }
     // The first whole day to come; of the one that has begun nothing is asked.
     if let (Some(day), Some(begins)) = (task.days.get(1), task.days.first().map(|d| d.until)) {
-        let planned = laid.found.starts.iter().filter(|p| (begins..day.until).contains(&Task::minute(**p))).count();
+        let planned = schedule.found.starts.iter().filter(|p| (begins..day.until).contains(&Task::minute(**p))).count();
         if let Some(wish) = day.wish.filter(|wish| *wish as usize != planned) {
-            all.push(GivesWay::Sessions { planned: Count::new(planned as u32), wished: Count::new(wish) });
+            all.push(UnmetConstraint::Sessions { planned: Count::new(planned as u32), wished: Count::new(wish) });
         }
     }
     for wanted in &task.wanted {
-        let at = laid.at(wanted.starts.start);
-        if at <= until && !laid.found.starts.iter().any(|s| wanted.starts.contains(s)) {
-            let stands = laid
-                .standing()
+        let at = schedule.at(wanted.starts.start);
+        if at <= until && !schedule.found.starts.iter().any(|s| wanted.starts.contains(s)) {
+            let stands = schedule
+                .occurrences()
                 .iter()
                 .find(|s| s.stretch.holds(at) || s.stretch.from.since(at) == Span::milliseconds(0));
-            all.push(GivesWay::Point { kind: stands.and_then(|s| s.kind), at });
+            all.push(UnmetConstraint::Point { kind: stands.and_then(|s| s.kind), at });
         }
     }
     all
 }
 
-fn minutes_to(laid: &Laid, at: Instant) -> Minute {
-    minutes(at.since(laid.at(0)))
+fn minutes_to(schedule: &Schedule, at: Instant) -> Minute {
+    minutes(at.since(schedule.at(0)))
 }
 
-fn gaps(laid: &Laid, frame: &Frame, until: Instant) -> Vec<GivesWay> {
-    let task = &laid.task;
+fn gaps(schedule: &Schedule, frame: &Frame, until: Instant) -> Vec<UnmetConstraint> {
+    let task = &schedule.task;
     let mut all = Vec::new();
     let mut ended = task.since;
-    for start in laid.starts_until(until) {
+    for start in schedule.starts_until(until) {
         let ends = Task::minute(start) + task.lasts_at(start);
         if let Some(ended) = ended {
             let gap = Span::minutes((ends - ended).into());
             let longest = Span::minutes(task.longest.into());
             let (from, until) =
-                (laid.at(0).plus(Span::minutes(ended.into())), laid.at(0).plus(Span::minutes(ends.into())));
+                (schedule.at(0).plus(Span::minutes(ended.into())), schedule.at(0).plus(Span::minutes(ends.into())));
             // What is past cannot give way any more.
             let was_over = ended + task.longest < 0;
             if gap > longest && !was_over {
-                all.push(GivesWay::Longest { from, until, by: minus(gap, longest) });
+                all.push(UnmetConstraint::Longest { from, until, by: minus(gap, longest) });
             }
             if let Some(shortest) = frame.shortest.filter(|shortest| gap < *shortest) {
-                all.push(GivesWay::Shortest { from, until, by: minus(shortest, gap) });
+                all.push(UnmetConstraint::Shortest { from, until, by: minus(shortest, gap) });
             }
         }
         ended = Some(ends);
@@ -119,23 +119,27 @@ fn minus(longer: Span, shorter: Span) -> Span {
     Span::milliseconds(longer.in_milliseconds() - shorter.in_milliseconds())
 }
 
-fn of_the_night(laid: &Laid, frame: &Frame, window: Window, tonight: usize) -> Vec<GivesWay> {
-    let task = &laid.task;
+fn of_the_night(schedule: &Schedule, frame: &Frame, window: Window, tonight: usize) -> Vec<UnmetConstraint> {
+    let task = &schedule.task;
     let begun = if tonight == 0 { task.begun } else { Default::default() };
     let mut all = Vec::new();
     if let Some(wished) = frame.stretch {
         let wished = wished.min(Span::minutes((window.until - window.from).into()));
-        let sleeps = task.sleeps(window, &laid.found.starts);
+        let sleeps = task.sleeps(window, &schedule.found.starts);
         let longest = sleeps.iter().map(|s| s.lasts()).max().unwrap_or(0).max(begun.slept);
         let longest = Span::minutes(longest.into());
         if longest < wished {
-            all.push(GivesWay::Sleep { longest, wished });
+            all.push(UnmetConstraint::Sleep { longest, wished });
         }
     }
-    let inside = laid.found.starts.iter().filter(|p| (window.from..window.until).contains(&Task::minute(**p))).count();
+    let inside =
+        schedule.found.starts.iter().filter(|p| (window.from..window.until).contains(&Task::minute(**p))).count();
     let planned = begun.sessions + inside as u32;
     if planned < task.night_sessions {
-        all.push(GivesWay::NightSessions { planned: Count::new(planned), asked: Count::new(task.night_sessions) });
+        all.push(UnmetConstraint::NightSessions {
+            planned: Count::new(planned),
+            asked: Count::new(task.night_sessions),
+        });
     }
     all
 }

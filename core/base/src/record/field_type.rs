@@ -13,7 +13,7 @@ use crate::trouble::Trouble;
 
 /// What a field takes. Bounds are those of plausible typing, never of health.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Takes {
+pub enum FieldType {
     /// A moment: instant, offset and zone.
     Moment,
     /// A calendar date.
@@ -143,7 +143,7 @@ fn dials(text: &str) -> bool {
         && behind.chars().all(|c| c.is_ascii_digit() || "*# -.()/".contains(c))
 }
 
-impl Takes {
+impl FieldType {
     /// Checks a stored value. The error says what the field takes.
     ///
     /// # Errors

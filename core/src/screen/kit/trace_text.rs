@@ -1,7 +1,7 @@
 //! What a trace shows, in sentences, and what may be wrong with it.
 
 use super::pump_words::section;
-use super::trace_look::{Against, TraceLook};
+use super::trace_inputs::{Against, TraceLook};
 use crate::answer::trace::{
     AsRead, AsReadPerMinute, AsReadPerSecond, Clipped, Cycles, Offset, Pattern, Seconds, Segment, TimeUnit,
 };
@@ -18,7 +18,7 @@ const LEAST_UNREAD: f64 = 2.0;
 const NONE_SO_FAST: f64 = 200.0;
 
 impl TraceLook<'_, '_> {
-    pub(super) fn said(&self) -> FindingsScreen {
+    pub(super) fn render(&self) -> FindingsScreen {
         let words = self.view.words();
         let main = self.main();
         let rate = main.rate.as_ref();
@@ -338,7 +338,7 @@ impl TraceLook<'_, '_> {
         let title = words.with(
             "trace-segment",
             &[
-                ("phase", self.phase_said(segment).into()),
+                ("phase", self.phase_text(segment).into()),
                 ("from", self.at(segment.from).into()),
                 ("to", self.at(segment.to).into()),
             ],
@@ -351,6 +351,6 @@ impl TraceLook<'_, '_> {
                 self.way(drift, unit).map(|way| if way.is_lt() { "trace-sinks-short" } else { "trace-rises-short" });
             parts.extend(key.map(|key| self.moved(key, drift.value.get(), [drift.low.get(), drift.high.get()], unit)));
         }
-        self.view.told_row(title, parts.join(" \u{b7} "))
+        self.view.text_row(title, parts.join(" \u{b7} "))
     }
 }

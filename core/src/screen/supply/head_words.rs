@@ -1,6 +1,6 @@
 //! The words on top.
 
-pub(in crate::screen) struct Said {
+pub(in crate::screen) struct HeadWords {
     pub(in crate::screen) headline: String,
     pub(in crate::screen) figure: String,
     pub(in crate::screen) caption: String,

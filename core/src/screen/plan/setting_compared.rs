@@ -5,7 +5,7 @@ use crate::guidance::CautionRules;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::record::mark::Phase;
 use crate::record::session::PAINS;
-use crate::record::{text, whole, Does, Fields, Kind, Session};
+use crate::record::{text, whole_number, Fields, Kind, MarkKind, Session};
 use crate::screen::View;
 use crate::time::{Instant, LocalDay, Moment, Span};
 use crate::trouble::Trouble;
@@ -48,7 +48,7 @@ enum About {
 pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let words = view.words();
     let planned = Strength {
-        level: whole(part, "level").map(Level::new),
+        level: whole_number(part, "level").map(Level::new),
         vacuum: part.get("vacuum").and_then(Entered::<Vacuum>::from_json).map(|v| v.quantity()),
     };
     if planned.level.is_none() && planned.vacuum.is_none() {
@@ -68,7 +68,7 @@ pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
         Some("letdown") => Phase::Letdown,
         _ => Phase::Expression,
     };
-    notes.extend(beside_use(view, pump.as_deref(), &name, phase, &planned)?);
+    notes.extend(compared_with_use(view, pump.as_deref(), &name, phase, &planned)?);
     Ok(notes)
 }
 
@@ -99,7 +99,7 @@ fn beyond_pump(view: &View<'_>, pump: &str, name: &str, planned: &Strength) -> R
             return Ok(Some(words.with("plan-beyond-range", &needs)));
         }
     }
-    Ok(match (planned.level, whole(&fields, "levels")) {
+    Ok(match (planned.level, whole_number(&fields, "levels")) {
         (Some(level), Some(levels)) if level.get() > levels => {
             Some(words.with("plan-beyond-levels", &[("pump", name.to_owned().into()), ("levels", levels.into())]))
         }
@@ -117,7 +117,7 @@ fn used(session: &Session, fields: &Fields, phase: Phase) -> Strength {
     };
     let key = |what: &str| format!("{what}_{}", phase.name());
     Strength {
-        level: whole(fields, &key("level")).map(Level::new).or(marked.level),
+        level: whole_number(fields, &key("level")).map(Level::new).or(marked.level),
         vacuum: fields
             .get(&key("vacuum"))
             .and_then(Entered::<Vacuum>::from_json)
@@ -136,22 +136,22 @@ fn hurt_at(session: &Session, fields: &Fields, phase: Phase, rules: &CautionRule
     };
     let marked = session.marks.iter().filter_map(|(_, mark)| {
         let at = mark.at.instant();
-        match &mark.does {
-            Does::Pain { score } if score.is_none_or(|score| score >= rules.pain_often) => Some(at),
-            Does::Setting { for_discomfort: true, .. } => Some(at.minus(Span::milliseconds(1))),
+        match &mark.kind {
+            MarkKind::Pain { score } if score.is_none_or(|score| score >= rules.pain_often) => Some(at),
+            MarkKind::Setting { for_discomfort: true, .. } => Some(at.minus(Span::milliseconds(1))),
             _ => None,
         }
     });
     let mut found: Vec<Strength> = marked.filter(|at| in_phase(*at)).map(as_set).collect();
     let of_phase = PAINS.iter().filter(|(_, _, of)| *of == phase);
-    if of_phase.filter_map(|(key, _, _)| whole(fields, key)).any(|score| score >= rules.pain_often.get()) {
+    if of_phase.filter_map(|(key, _, _)| whole_number(fields, key)).any(|score| score >= rules.pain_often.get()) {
         found.push(used(session, fields, phase));
     }
     found
 }
 
 /// Stronger than what was used last on this pump, or as strong as where it hurt.
-fn beside_use(
+fn compared_with_use(
     view: &View<'_>,
     pump: Option<&str>,
     name: &str,

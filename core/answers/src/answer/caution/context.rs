@@ -6,7 +6,7 @@ use crate::guidance::CautionRules;
 use crate::time::Instant;
 
 /// What the entries are read beside.
-pub struct Beside<'a> {
+pub struct Context<'a> {
     /// The present.
     pub now: Instant,
     /// The rules.
@@ -17,7 +17,7 @@ pub struct Beside<'a> {
     pub dealt: &'a [Dealt],
 }
 
-impl<'a> Beside<'a> {
+impl<'a> Context<'a> {
     pub(super) fn track(&self, key: &str) -> Option<Track<'a>> {
         Track::new(key, self.dealt, self.rules.signs_hold)
     }

@@ -1,10 +1,10 @@
-//! The press: core's visit sheet, set by the typesetter.
+//! The renderer: core's visit sheet, set by the typesetter.
 
 use chrono::{Datelike, Timelike};
 use drawwell_core::time::Moment;
 use drawwell_sheet::Made;
 
-/// Sets a sheet: a [`drawwell_core::app::Press`].
+/// Sets a sheet: a [`drawwell_core::app::SheetRenderer`].
 pub(crate) fn set(data: &str, at: &Moment) -> Result<Vec<u8>, String> {
     let wall = at.on_the_wall();
     // Month, day, hour, minute and second fit, and the year of a moment that can be told does.

@@ -1,6 +1,6 @@
 //! The wells that the removals of some weeks tell of.
 
-use super::well::Told;
+use super::well::FillInterval;
 use super::{Refill, Well, WellOf};
 use crate::answer::supply::{Calendar, Side, Spread};
 use crate::quantity::{Quantity, Volume};
@@ -17,11 +17,11 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
         let before = removals.partition_point(|r| r.at <= at);
         before.checked_sub(1).and_then(|i| removals.get(i)).map_or(calendar.zone, |r| r.zone)
     };
-    let sides: Vec<(Side, Vec<Told>)> = Side::BOTH
+    let sides: Vec<(Side, Vec<FillInterval>)> = Side::BOTH
         .into_iter()
         .map(|side| {
             let (judged, ordinary) = spread.judged_by(side);
-            let told = judged.into_iter().map(|interval| Told {
+            let told = judged.into_iter().map(|interval| FillInterval {
                 zone: zone_at(interval.until),
                 could_hide: ordinary.could_hide(&interval),
                 interval,
@@ -40,7 +40,7 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
     let mut refill = Refill::default();
     let mut off: Vec<Vec<(Instant, f64)>> = Vec::new();
     for (side, told) in &sides {
-        let of_this: Vec<Told> = told.iter().filter(|t| t.interval.of_this_side).cloned().collect();
+        let of_this: Vec<FillInterval> = told.iter().filter(|t| t.interval.of_this_side).cloned().collect();
         let Some(well) = Well::fit(WellOf::Side(*side), &of_this, now) else { continue };
         let ends = of_this.iter().filter(|t| t.counts()).map(|t| t.interval.until).zip(&well.fit.residuals);
         off.push(ends.filter_map(|(at, off)| Some((at, (*off)?))).collect());
@@ -53,7 +53,7 @@ pub fn of_removals(removals: &[Removal], now: Instant, calendar: Calendar) -> Re
 }
 
 /// What both sides gave together, where both ended an interval at once.
-fn together(sides: &[(Side, Vec<Told>)]) -> Option<Vec<Told>> {
+fn together(sides: &[(Side, Vec<FillInterval>)]) -> Option<Vec<FillInterval>> {
     let [(_, left), (_, right)] = sides else { return sides.first().map(|(_, told)| told.clone()) };
     let both = left.iter().filter_map(|told| {
         let mut told = told.clone();

@@ -104,7 +104,7 @@ impl<'t, 'v> TraceLook<'t, 'v> {
         self.view.words().running(Span::milliseconds((seconds.get() * 1000.0) as i64))
     }
 
-    pub(super) fn phase_said(&self, segment: &Segment) -> String {
+    pub(super) fn phase_text(&self, segment: &Segment) -> String {
         let words = self.view.words();
         match segment.phase {
             Some(phase) => words.say(&format!("phase-{}", phase.name())),

@@ -21,13 +21,13 @@ const TEMPLATES: [(&str, &str); 4] = [
     ("/pictures.typ", include_str!("../typ/pictures.typ")),
 ];
 
-pub(crate) struct Desk {
+pub(crate) struct SheetWorld {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     data: Bytes,
 }
 
-impl Desk {
+impl SheetWorld {
     pub(crate) fn with(data: &Value) -> Self {
         Self {
             library: LazyHash::new(Library::default()),
@@ -41,7 +41,7 @@ fn name(id: FileId) -> String {
     id.vpath().as_rooted_path().to_string_lossy().into_owned()
 }
 
-impl World for Desk {
+impl World for SheetWorld {
     fn library(&self) -> &LazyHash<Library> {
         &self.library
     }

@@ -1,7 +1,7 @@
-//! The press that sets the visit sheet.
+//! The renderer that sets the visit sheet.
 //!
 //! It is no part of core (the typesetter takes minutes to build): whoever opens
-//! the record hands one in, as [`crate::app::App::with_press`].
+//! the record hands one in, as [`crate::app::App::with_sheet_renderer`].
 
 use crate::screen::shapes::Paper;
 use crate::screen::sheet::{page, Sheet};
@@ -15,7 +15,7 @@ pub const CONTENT_TYPE: &str = "application/pdf";
 /// Sets a sheet: its JSON and the moment it is made, in, the bytes of a PDF out. The same
 /// in gives the same out. What it says where it cannot is for a developer, and names no
 /// word of the record.
-pub type Press = fn(&str, &Moment) -> Result<Vec<u8>, String>;
+pub type SheetRenderer = fn(&str, &Moment) -> Result<Vec<u8>, String>;
 
 /// A paper, as the page names it.
 fn named(paper: Paper) -> &'static str {
@@ -25,9 +25,9 @@ fn named(paper: Paper) -> &'static str {
     }
 }
 
-/// Sets a sheet with a press.
-pub(super) fn set(view: &View<'_>, paper: Paper, press: Option<Press>) -> Result<Vec<u8>, Trouble> {
-    let press = press.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-no-press"))?;
+/// Sets a sheet with a renderer.
+pub(super) fn set(view: &View<'_>, paper: Paper, renderer: Option<SheetRenderer>) -> Result<Vec<u8>, Trouble> {
+    let renderer = renderer.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-no-press"))?;
     let data = page::to_json(view, &Sheet::gather(view)?, named(paper));
-    press(&data, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
+    renderer(&data, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
 }

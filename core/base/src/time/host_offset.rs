@@ -9,13 +9,13 @@ use super::Instant;
 
 /// An offset that was told, and over which time it is gone by it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) struct Told {
+pub(super) struct HostOffset {
     pub(super) offset_seconds: i32,
     pub(super) from: Instant,
     pub(super) until: Instant,
 }
 
-impl Told {
+impl HostOffset {
     pub(super) fn offset_seconds(self) -> i32 {
         self.offset_seconds
     }

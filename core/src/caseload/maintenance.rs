@@ -4,7 +4,7 @@
 use std::path::PathBuf;
 
 use super::Caseload;
-use crate::app::look_after;
+use crate::app::maintain;
 use crate::journal::{files, Health, Key};
 use crate::record::Kind;
 use crate::screen::shapes::{CaseloadUpdate, Clock};
@@ -13,7 +13,7 @@ use crate::trouble::{Kind as TroubleKind, Trouble};
 
 /// What is to be looked after. It holds nothing of the desk: taps go on meanwhile.
 #[derive(Debug)]
-pub struct Tending {
+pub struct Maintenance {
     key: Option<Key>,
     desk: Option<PathBuf>,
     families: Vec<PathBuf>,
@@ -21,24 +21,24 @@ pub struct Tending {
 
 /// What came of it.
 #[derive(Debug)]
-pub struct Tended {
+pub struct Maintained {
     desk: Result<Health, Trouble>,
     damaged: Vec<PathBuf>,
 }
 
-impl Tending {
+impl Maintenance {
     /// Copies and looks; slow, so off the thread that draws.
-    pub fn look(&self, clock: &Clock) -> Tended {
-        let desk = self.desk.as_ref().map_or(Ok(Health::Sound), |desk| look_after(desk, self.key.as_ref(), clock));
+    pub fn run(&self, clock: &Clock) -> Maintained {
+        let desk = self.desk.as_ref().map_or(Ok(Health::Sound), |desk| maintain(desk, self.key.as_ref(), clock));
         let is_damaged = |path: &&PathBuf| {
-            let looked = look_after(path, self.key.as_ref(), clock);
+            let looked = maintain(path, self.key.as_ref(), clock);
             if !path.exists() {
                 // The family was removed meanwhile: no copy of it is to stay.
                 files::erase(path).ok();
             }
             looked.is_err_and(|trouble| trouble.kind == TroubleKind::Damaged)
         };
-        Tended { desk, damaged: self.families.iter().filter(is_damaged).cloned().collect() }
+        Maintained { desk, damaged: self.families.iter().filter(is_damaged).cloned().collect() }
     }
 }
 
@@ -47,9 +47,9 @@ impl Caseload {
     ///
     /// # Errors
     /// Where the desk's own journal can't be read.
-    pub fn to_tend(&self) -> Result<Tending, Trouble> {
+    pub fn maintenance(&self) -> Result<Maintenance, Trouble> {
         if self.desk.is_locked() {
-            return Ok(Tending { key: None, desk: None, families: Vec::new() });
+            return Ok(Maintenance { key: None, desk: None, families: Vec::new() });
         }
         let mut families = Vec::new();
         for id in self.desk.ids_of(Kind::CaseFamily)? {
@@ -60,24 +60,24 @@ impl Caseload {
             }
         }
         let desk = Some(self.desk.path().to_owned());
-        Ok(Tending { key: self.desk.key_in_use(), desk, families })
+        Ok(Maintenance { key: self.desk.key_in_use(), desk, families })
     }
 
     /// Mends what was found damaged, and shows both panes.
     ///
     /// # Errors
     /// Where the desk's own journal was damaged: it is mended, and told.
-    pub fn tended(&mut self, tended: Tended, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+    pub fn finish_maintenance(&mut self, maintained: Maintained, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
         let now = Instant::from_unix_milliseconds(clock.unix_milliseconds);
-        for path in tended.damaged {
+        for path in maintained.damaged {
             // Not while it is open: its connection would be to the file that was set aside.
             self.opened = None;
             // What can't be mended now is told in the list.
-            crate::journal::Journal::mend_with_key(&path, &self.opening.device, self.key.as_ref(), now).ok();
+            crate::journal::Journal::recover_with_key(&path, &self.opening.device, self.key.as_ref(), now).ok();
             self.found.clear();
         }
-        self.desk.looked_after(tended.desk, clock)?;
-        if let (super::Beside::Family(id), None) = (self.beside.clone(), &self.opened) {
+        self.desk.finish_maintenance(maintained.desk, clock)?;
+        if let (super::Pane::Family(id), None) = (self.active.clone(), &self.opened) {
             self.open_family(&id, clock)?;
         }
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects: Vec::new() })
@@ -86,9 +86,9 @@ impl Caseload {
     /// Looks after all at once, for a host that waits.
     ///
     /// # Errors
-    /// As [`Self::tended`].
-    pub fn tend(&mut self, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
-        let tended = self.to_tend()?.look(clock);
-        self.tended(tended, clock)
+    /// As [`Self::finish_maintenance`].
+    pub fn maintain(&mut self, clock: &Clock) -> Result<CaseloadUpdate, Trouble> {
+        let maintained = self.maintenance()?.run(clock);
+        self.finish_maintenance(maintained, clock)
     }
 }
