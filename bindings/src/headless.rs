@@ -105,6 +105,7 @@ fn place(text: &str) -> Option<Place> {
         None if text == "compare" => Place::Compare { days: 0 },
         None if text == "visit" => Place::Visit,
         None if text == "family" => Place::Family,
+        None if text == "recovery" => Place::Recovery,
         None if text == "report" => Place::Report,
         _ => return None,
     })

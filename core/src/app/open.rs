@@ -2,9 +2,9 @@
 
 use super::recovery;
 use super::sheet_renderer::SheetRenderer;
-use super::state::{App, Present, Purpose, SEALED_NOW};
+use super::state::{App, Present, Purpose};
 use crate::journal::{Journal, Key};
-use crate::screen::shapes::{Clock, Opening, Place, Tone};
+use crate::screen::shapes::{Clock, Opening, Place};
 use crate::screen::AlarmsAre;
 use crate::text::Texts;
 use crate::time::Instant;
@@ -40,7 +40,7 @@ impl App {
             app.tell_salvaged(&salvaged);
         }
         if opened.sealed_now {
-            app.tell(SEALED_NOW, Tone::Quiet);
+            app.tell_sealed();
         }
         Ok(app)
     }

@@ -185,7 +185,13 @@ impl App {
     }
 
     pub(super) fn tell(&mut self, key: &'static str, tone: Tone) {
-        self.messages.push(Message { key, tone, needs: Vec::new() });
+        self.messages.push(Message { key, tone, needs: Vec::new(), leads_to: None });
+    }
+
+    /// From now on a lost key is a lost record: a code can be made before that.
+    pub(super) fn tell_sealed(&mut self) {
+        let leads_to = Some(("make-recovery", Place::Recovery));
+        self.messages.push(Message { key: SEALED_NOW, tone: Tone::Asks, needs: Vec::new(), leads_to });
     }
 
     pub(super) fn tell_salvaged(&mut self, salvaged: &Salvaged) {
@@ -198,6 +204,7 @@ impl App {
                 ("backup", salvaged.from_backup.to_string()),
                 ("name", name),
             ],
+            leads_to: None,
         });
     }
 

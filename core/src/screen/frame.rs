@@ -107,12 +107,17 @@ impl View<'_> {
                 tone: said.tone,
                 spoken: text.clone(),
                 text,
-                actions: vec![Action::new(
-                    "dismiss",
-                    words.say("dismiss"),
-                    Event::Dismiss { notice: said.key.to_owned() },
-                )
-                .weight(Weight::Quiet)],
+                actions: said
+                    .leads_to
+                    .iter()
+                    .map(|(label, place)| Action::new(*label, words.say(label), Event::Go { place: place.clone() }))
+                    .chain([Action::new(
+                        "dismiss",
+                        words.say("dismiss"),
+                        Event::Dismiss { notice: said.key.to_owned() },
+                    )
+                    .weight(Weight::Quiet)])
+                    .collect(),
             });
         }
         if self.journal.is_read_only() {

@@ -1,6 +1,6 @@
 //! What is said after an event, until the next one.
 
-use super::shapes::Tone;
+use super::shapes::{Place, Tone};
 
 /// Something said after an event, until the next one.
 #[derive(Debug, Clone, PartialEq)]
@@ -11,4 +11,6 @@ pub struct Message {
     pub tone: Tone,
     /// What the sentence needs.
     pub needs: Vec<(&'static str, String)>,
+    /// What can be done about it: the word on it, and where that is.
+    pub leads_to: Option<(&'static str, Place)>,
 }

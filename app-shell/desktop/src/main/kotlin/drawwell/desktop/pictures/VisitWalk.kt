@@ -28,6 +28,8 @@ internal class VisitWalk(
         passphrase(folder)
         cautions()
         keep("erasing", go(Place.Erasing))
+        keep("recovery", go(Place.Recovery))
+        keep("recovery-code", does(Event.SealWithCode))
     }
 
     private fun sharing(card: String) {
