@@ -16,6 +16,7 @@ mod night_search;
 mod plan_cost;
 mod pumps;
 mod refill;
+mod sessions_a_day;
 mod since;
 mod statistics_chance;
 mod statistics_laws;

@@ -13,8 +13,6 @@ use crate::share::sealed::signed;
 use crate::share::sealed::spoken::is_compared;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-/// The key of a plan's file begins so; behind it stands which.
-
 fn missing() -> Trouble {
     Trouble::new(TroubleKind::Missing, "trouble-no-such-record")
 }

@@ -39,7 +39,8 @@ pub fn bend(points: &[Point], confidence: f64, variance_inflation: f64) -> Optio
     let n = points.len();
     let (first, last) = (points.first()?.at, points.get(n.checked_sub(EACH_SIDE)?)?.at);
     let values: Vec<f64> = points.iter().flat_map(|p| [p.at, p.value]).collect();
-    if n < 2 * EACH_SIDE + 1 || !all_finite(&values) || !(last > first) || last - first > MOST_PLACES {
+    let places = 0.0..=MOST_PLACES;
+    if n < 2 * EACH_SIDE + 1 || !all_finite(&values) || first == last || !places.contains(&(last - first)) {
         return None;
     }
     let places = (0..).map(|step| first + f64::from(step)).take_while(|at| *at <= last);

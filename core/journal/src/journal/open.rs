@@ -25,6 +25,9 @@ impl Journal {
     }
 
     /// An empty journal in memory, in place of one that can't be opened; nothing is written in it.
+    ///
+    /// # Errors
+    /// Where there is no memory for it.
     pub fn stand_in(path: &Path, now: Instant) -> Result<Self, Trouble> {
         let mut connection = memory::in_memory()?;
         schema::migrate(&mut connection, 0)?;

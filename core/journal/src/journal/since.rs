@@ -59,6 +59,9 @@ impl Seen {
 
 impl Journal {
     /// Which changes are here.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
     pub fn seen(&self) -> Result<Seen, Trouble> {
         // A run is where a number less its place among those of its device stays the same.
         let mut statement = self.connection.prepare_cached(

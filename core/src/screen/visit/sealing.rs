@@ -1,7 +1,7 @@
 //! Sharing with the consultant, and the passphrase of a file that came.
 
 use super::super::shapes::{
-    Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, ListGroup, Place, Screen, Sign, Weight,
+    Action, Event, FieldGroup, FieldKind, FieldRow, FormScreen, ListGroup, Place, Screen, Secret, Sign, Weight,
 };
 use super::super::View;
 use crate::record::Kind;
@@ -61,7 +61,12 @@ pub(in crate::screen) fn typed_row(
             Action::new(
                 format!("done-{id}"),
                 words.say(&format!("done-{id}")),
-                Event::Enter { id: id.to_owned(), field: id.to_owned(), typed: String::new() },
+                match kind {
+                    FieldKind::Secret => {
+                        Event::EnterSecret { id: id.to_owned(), secret: Secret { words: String::new() } }
+                    }
+                    _ => Event::Enter { id: id.to_owned(), field: id.to_owned(), typed: String::new() },
+                },
             )
             .weight(weight)
             .sign(sign),
@@ -99,11 +104,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             Action::new(
                 "seal-with-words",
                 view.words().with("seal-with-words", &[("words", made_up.into())]),
-                Event::Enter {
-                    id: SEAL_PASSPHRASE.to_owned(),
-                    field: SEAL_PASSPHRASE.to_owned(),
-                    typed: made_up.to_owned(),
-                },
+                Event::EnterSecret { id: SEAL_PASSPHRASE.to_owned(), secret: Secret { words: made_up.to_owned() } },
             )
             .detail(view.words().say("seal-with-words-detail"))
             .sign(Sign::Out),
