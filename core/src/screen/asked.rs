@@ -2,6 +2,7 @@
 //! change.
 
 use super::waiting::About;
+use crate::screen::section::section;
 use std::collections::BTreeSet;
 
 use serde_json::Value;
@@ -82,15 +83,7 @@ fn file_page(view: &View<'_>, differences: &[Difference], title: &str) -> Result
     }
     let mut sections = Vec::new();
     if !settled.is_empty() {
-        sections.push(Section {
-            key: "settled".to_owned(),
-            title: words.say("asked-settled"),
-            lines: settled,
-            plot: None,
-            fields: Vec::new(),
-            rows: Vec::new(),
-            actions: Vec::new(),
-        });
+        sections.push(Section { lines: settled, ..section("settled", words.say("asked-settled")) });
     }
     let mut lines = counts;
     lines.push(words.say("asked-undo"));

@@ -2,6 +2,7 @@
 
 use super::shapes::{Action, Event, Export, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::View;
+use crate::screen::section::section;
 use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -15,15 +16,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     }
     goes.push(words.say("erasing-goes-aside"));
     let remains = ["files", "consultant", "backup"].map(|what| words.say(&format!("erasing-remains-{what}"))).to_vec();
-    let section = |key: &str, lines: Vec<String>| Section {
-        key: key.to_owned(),
-        title: words.say(&format!("erasing-{key}")),
-        lines,
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
-    };
+    let section =
+        |key: &str, lines: Vec<String>| Section { lines, ..section(key, words.say(&format!("erasing-{key}"))) };
     let (headline, caption) = (words.say("erasing-headline"), words.say("erasing-caption"));
     Ok(Screen::Findings {
         frame,

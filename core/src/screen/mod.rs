@@ -27,6 +27,7 @@ mod recovery;
 mod report;
 mod running;
 mod scale;
+mod section;
 pub mod shapes;
 pub mod sheet;
 mod sign;

@@ -5,6 +5,7 @@ use super::shapes::{
     Action, Event, FieldGroup, FieldKind, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight,
 };
 use super::{visit, View};
+use crate::screen::section::section;
 use crate::trouble::Trouble;
 
 /// Where a recovery code is typed, as events name it.
@@ -43,15 +44,8 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Recovery, words.say("recovery-page"), String::new())?;
     frame.back = Some(view.back());
     let state = state(view);
-    let section = |key: &str, lines: Vec<String>| Section {
-        key: key.to_owned(),
-        title: words.say(&format!("recovery-{key}")),
-        lines,
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
-    };
+    let section =
+        |key: &str, lines: Vec<String>| Section { lines, ..section(key, words.say(&format!("recovery-{key}"))) };
     let say_all = |key: &str, lines: &[&str]| lines.iter().map(|line| words.say(&format!("{key}-{line}"))).collect();
     let sealed = view.journal.key().is_some();
     let mut sections = Vec::new();

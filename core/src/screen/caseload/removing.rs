@@ -3,6 +3,7 @@
 use super::super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Weight};
 use super::super::View;
 use crate::record::Kind;
+use crate::screen::section::section;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
@@ -15,13 +16,8 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let mut frame = view.frame(&place, view.name_of(kind, &fields), words.say("remove-family"))?;
     frame.back = Some(view.back());
     let section = |key: &str, all: &[&str]| Section {
-        key: key.to_owned(),
-        title: words.say(&format!("erasing-{key}")),
         lines: all.iter().map(|what| words.say(&format!("removing-{what}"))).collect(),
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
+        ..section(key, words.say(&format!("erasing-{key}")))
     };
     let (headline, caption) = (words.say("erasing-headline"), words.say("removing-caption"));
     let event = Event::RemoveFamily { family: id.to_owned() };

@@ -7,6 +7,7 @@ use crate::gather::caution as gathered;
 use crate::guidance::{Advice, CautionSource, Rules, Urgency};
 use crate::record::choices::DEALT_HOW;
 use crate::record::{Kind, RULES};
+use crate::screen::section::section;
 use crate::screen::shapes::{
     Action, Event, FindingsScreen, ListGroup, ListRow, ListScreen, Place, Screen, Section, Sign, Weight,
 };
@@ -215,15 +216,7 @@ fn actions(view: &View<'_>, caution: &Caution) -> Result<Vec<Action>, Trouble> {
 
 /// What to do until help is there.
 fn until_then(view: &View<'_>, lines: Vec<String>) -> Section {
-    Section {
-        key: "until-then".to_owned(),
-        title: view.words().say("caution-until-then"),
-        lines,
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
-    }
+    Section { lines, ..section("until-then", view.words().say("caution-until-then")) }
 }
 
 /// What came of it: who looked at it, or that the signs are there no more or still there.
@@ -250,25 +243,16 @@ fn came_of_it(view: &View<'_>, caution: &Caution) -> Section {
         actions.push(again("signs-still", true));
     }
     Section {
-        key: "came-of-it".to_owned(),
-        title: words.say("caution-came-of-it"),
         lines: vec![words.say("caution-dealt-detail")],
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
         actions,
+        ..section("came-of-it", words.say("caution-came-of-it"))
     }
 }
 
 fn seen(view: &View<'_>, caution: &Caution) -> Section {
     Section {
-        key: "seen".to_owned(),
-        title: view.words().say("caution-seen"),
         lines: caution.because.iter().map(|fact| because(view, fact)).collect(),
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
+        ..section("seen", view.words().say("caution-seen"))
     }
 }
 
@@ -292,15 +276,7 @@ fn sources(view: &View<'_>, source: &CautionSource) -> Result<Section, Trouble> 
         let from = source_text(view, &advice.source, advice.year, advice.from_memory);
         view.text_row(words.say(&format!("advice-{}", advice.key)), from)
     });
-    Ok(Section {
-        key: "sources".to_owned(),
-        title: words.say("caution-sources"),
-        lines,
-        plot: None,
-        fields: Vec::new(),
-        rows: of_rules.chain(of_advice).collect(),
-        actions: Vec::new(),
-    })
+    Ok(Section { lines, rows: of_rules.chain(of_advice).collect(), ..section("sources", words.say("caution-sources")) })
 }
 
 /// A source with its year, and that it was written down from memory where it was.

@@ -89,15 +89,7 @@ pub(super) fn notice(key: &str, text: String, actions: Vec<Action>) -> Notice {
 
 /// A section of words and rows.
 pub(super) fn section(view: &View<'_>, key: &str) -> Section {
-    Section {
-        key: key.to_owned(),
-        title: view.words().say(&format!("section-{key}")),
-        lines: Vec::new(),
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions: Vec::new(),
-    }
+    crate::screen::section::section(key, view.words().say(&format!("section-{key}")))
 }
 
 /// A row that opens a place.

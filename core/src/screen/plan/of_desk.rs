@@ -3,6 +3,7 @@
 use super::says;
 use crate::gather::plan::parts_of_plan;
 use crate::record::{choices::PLAN_PARTS, moment, text, Fields, Kind, NAME_OF_CASE};
+use crate::screen::section::section;
 use crate::screen::shapes::{
     Action, Event, Export, FieldRow, FindingsScreen, ListRow, Place, Screen, Section, Sign, Weight,
 };
@@ -37,13 +38,10 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str, plan: &Fields) -> Resul
         Action::new(format!("add-part-{part}"), label, event).sign(Sign::Add)
     });
     let section = |key: &str, fields: Vec<_>, rows: Vec<ListRow>, actions: Vec<Action>| Section {
-        key: key.to_owned(),
-        title: words.say(&format!("plan-{key}")),
-        lines: Vec::new(),
-        plot: None,
         fields,
         rows,
         actions,
+        ..section(key, words.say(&format!("plan-{key}")))
     };
     Ok(Screen::Findings {
         frame,

@@ -84,13 +84,5 @@ fn section(view: &View<'_>, id: &str, part: &Fields) -> Result<Section, Trouble>
         }
         None => vec![answer(true), answer(false)],
     };
-    Ok(Section {
-        key: id.to_owned(),
-        title: says::title(view, part),
-        lines,
-        plot: None,
-        fields: Vec::new(),
-        rows: Vec::new(),
-        actions,
-    })
+    Ok(Section { lines, actions, ..crate::screen::section::section(id, says::title(view, part)) })
 }

@@ -7,6 +7,7 @@ use crate::answer::supply::level::Level;
 use crate::gather::days;
 use crate::gather::supply::{rules, Beginning};
 use crate::quantity::Score;
+use crate::screen::section::section;
 use crate::screen::shapes::{Action, Event, FindingsScreen, ListRow, Place, Screen, Section, Weight};
 use crate::screen::{visit, View};
 use crate::time::LocalDay;
@@ -63,13 +64,9 @@ pub(in crate::screen) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trou
             asks: Vec::new(),
             actions: choices.collect(),
             sections: vec![Section {
-                key: "compared".to_owned(),
-                title: words.say("compare-title"),
                 lines: vec![words.say("compare-no-cause")],
-                plot: None,
-                fields: Vec::new(),
                 rows,
-                actions: Vec::new(),
+                ..section("compared", words.say("compare-title"))
             }],
         },
     })

@@ -16,7 +16,7 @@ pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Result<Option<Se
     if look.plan.is_none() {
         return Ok(None);
     }
-    let mut section = super::section::section("nights", words.say("nights"));
+    let mut section = crate::screen::section::section("nights", words.say("nights"));
     section.actions =
         vec![Action::new("open-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
             .weight(Weight::Quiet)

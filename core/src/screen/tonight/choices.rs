@@ -42,7 +42,7 @@ pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Option<Section> 
     if rows.is_empty() {
         return None;
     }
-    let mut section = super::section::section("choices", words.say("night-choices"));
+    let mut section = crate::screen::section::section("choices", words.say("night-choices"));
     section.lines = vec![words.with("night-choices-now", &[("longest", words.span(now).into())])];
     section.rows = rows;
     Some(section)

@@ -7,11 +7,11 @@
 
 mod back;
 mod choices;
+mod empty_group;
 mod figures;
 mod head;
 mod night;
 mod refill;
-mod section;
 mod set;
 mod times;
 

@@ -10,7 +10,7 @@ use crate::screen::View;
 pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Option<Section> {
     let words = view.words();
     look.plan.as_ref()?;
-    let mut section = super::section::section("refill", words.say("refill"));
+    let mut section = crate::screen::section::section("refill", words.say("refill"));
     if look.refill.wells.is_empty() {
         section.lines = vec![
             words.with("refill-needs", &[("count", (crate::answer::refill::well::LEAST_INTERVALS as i64).into())])

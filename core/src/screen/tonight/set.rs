@@ -36,7 +36,7 @@ fn opens(view: &View<'_>, key: String, title: String, detail: String, id: &str) 
 
 pub(super) fn section(view: &View<'_>, look: &TonightInputs) -> Section {
     let words = view.words();
-    let mut section = super::section::section("set", words.say("tonight-set"));
+    let mut section = crate::screen::section::section("set", words.say("tonight-set"));
     section.rows.push(opens(view, "open-rhythm".to_owned(), words.say("rhythm"), rhythm(view, look), RHYTHM));
     for point in &look.gathered.points {
         section.rows.push(opens(
@@ -139,7 +139,7 @@ fn rhythm(view: &View<'_>, look: &TonightInputs) -> String {
 /// The evidence on how many sessions a day: it differs, and is told with its sources.
 pub(super) fn evidence(view: &View<'_>) -> Section {
     let words = view.words();
-    let mut section = super::section::section("evidence", words.say("evidence"));
+    let mut section = crate::screen::section::section("evidence", words.say("evidence"));
     section.lines = vec![words.say("evidence-differs")];
     section.rows = Evidence::on_sessions_a_day()
         .iter()

@@ -9,7 +9,7 @@ use crate::time::{LocalDay, Moment};
 pub(super) fn group(view: &View<'_>, look: &TonightInputs) -> ListGroup {
     let words = view.words();
     let Some(plan) = look.plan.as_ref().filter(|p| !p.sessions.is_empty()) else {
-        return super::section::empty_group("times");
+        return super::empty_group::empty_group("times");
     };
     let mut day = view.today();
     let rows: Vec<ListRow> = plan
