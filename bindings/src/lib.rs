@@ -75,19 +75,6 @@ pub fn is_sealed(path: &str) -> bool {
     recovery::is_sealed(Path::new(path))
 }
 
-/// Whether the key of the record at a path can be had by its recovery code.
-#[uniffi::export]
-pub fn has_recovery(path: &str) -> bool {
-    recovery::is_there(Path::new(path))
-}
-
-/// The key of the record at a path, by the words of its recovery code.
-#[uniffi::export]
-pub fn recovered_key(path: &str, words: &str, language: &str) -> Result<Vec<u8>, Trouble> {
-    let texts = drawwell_core::text::Texts::new(language);
-    recovery::open(Path::new(path), words).map(|key| key.bytes().to_vec()).map_err(|t| Trouble::render(&texts, &t))
-}
-
 /// A person's record, open.
 #[derive(Debug, uniffi::Object)]
 pub struct Drawwell {

@@ -26,6 +26,10 @@ report-other = { $count ->
     [one] One change did not fit what is here and was left
    *[other] { $count } changes did not fit what is here and were left
 }
+report-erased = { $count ->
+    [one] One change was about something you erased, and was left out
+   *[other] { $count } changes were about something you erased, and were left out
+}
 report-ahead = { $count ->
     [one] One change is dated more than a day ahead and was left for then
    *[other] { $count } changes are dated more than a day ahead and were left for then

@@ -12,6 +12,10 @@ impl App {
         drop(self.journal.take());
         let erased = files::erase(&self.path);
         let device = if self.named_by_key { "" } else { self.opening.device.as_str() };
+        // The code went with the record. Where the host may keep no key, nothing would open the next.
+        if std::mem::take(&mut self.key_by_code) {
+            self.key = None;
+        }
         // Whatever could not be removed, there is a record to go on with.
         let mut journal = Journal::open_with_key(&self.path, device, self.key.as_ref(), present.now)?.journal;
         // What was erased had its numbers: others may know them.

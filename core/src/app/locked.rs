@@ -36,6 +36,7 @@ impl App {
             ..self.opening.clone()
         };
         let mut opened = Self::open_with_key(self.path.clone(), Some(key), opening, clock)?;
+        opened.key_by_code = true;
         opened.renderer = self.renderer;
         opened.alarms = self.alarms;
         opened.purpose = self.purpose.clone();

@@ -60,6 +60,7 @@ impl App {
         Self {
             journal: Some(journal),
             locked: false,
+            key_by_code: false,
             path,
             key,
             texts,

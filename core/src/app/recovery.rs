@@ -71,7 +71,10 @@ impl App {
         self.key = Some(key);
         let opened = Journal::open_with_key(&self.path, &self.opening.device, self.key.as_ref(), present.now);
         match opened {
-            Ok(opened) => self.journal = Some(opened.journal),
+            Ok(opened) => {
+                self.journal = Some(opened.journal);
+                self.key_by_code = true;
+            }
             Err(trouble) => {
                 self.key = None;
                 self.offered = None;

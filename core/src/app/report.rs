@@ -13,6 +13,7 @@ impl App {
             taken: merged.taken,
             unchanged: merged.known,
             other: merged.other,
+            erased: merged.erased,
             ahead: merged.ahead,
             ..Report::default()
         };

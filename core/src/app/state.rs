@@ -25,6 +25,8 @@ pub struct App {
     pub(super) path: PathBuf,
     /// What the record is sealed with, as the host keeps it.
     pub(super) key: Option<Key>,
+    /// Its key came by a code: the host may have none.
+    pub(super) key_by_code: bool,
     pub(super) opening: Opening,
     /// It waits for its recovery code.
     pub(super) locked: bool,

@@ -88,6 +88,18 @@ impl View<'_> {
                 actions: Vec::new(),
             });
         }
+        let keeps_keys = matches!(place, Place::Visit | Place::Desk) && self.shared.is_none();
+        if keeps_keys && self.journal.key().is_some() && !self.journal.has_recovery() {
+            let text = words.say("no-recovery");
+            let make = words.say("make-recovery");
+            notices.push(Notice {
+                key: "no-recovery".to_owned(),
+                tone: Tone::Asks,
+                spoken: text.clone(),
+                text,
+                actions: vec![Action::new("make-recovery", make, Event::Go { place: Place::Recovery })],
+            });
+        }
         if self.look_around {
             let text = words.say("looking-around");
             notices.push(Notice {

@@ -21,9 +21,12 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     if report.unchanged > 0 {
         taken.push(plain(words.with("report-unchanged", &[("count", (report.unchanged as i64).into())])));
     }
-    for (key, count) in
-        [("report-kept-back", report.kept_back), ("report-other", report.other), ("report-ahead", report.ahead)]
-    {
+    for (key, count) in [
+        ("report-kept-back", report.kept_back),
+        ("report-other", report.other),
+        ("report-erased", report.erased),
+        ("report-ahead", report.ahead),
+    ] {
         if count > 0 {
             taken.push(plain(words.with(key, &[("count", (count as i64).into())])));
         }

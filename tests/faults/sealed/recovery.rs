@@ -138,6 +138,44 @@ fn without_a_key_store_a_record_is_sealed_with_a_code() {
     assert_eq!(texts(&Journal::open_with_key(&path, "", Some(&key), NOW).unwrap().journal), 20);
 }
 
+/// The code of a record goes with it: a new record that only that code could open would be lost
+/// at the next start.
+#[test]
+fn what_is_begun_after_erasing_a_record_that_a_code_opens_can_be_opened() {
+    for by_start in [false, true] {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("record.drawwell");
+        let mut open = app(&path, None).unwrap();
+        open.update(Event::Go { place: Place::Recovery }, &clock()).unwrap();
+        let code = code_on(&open.update(Event::SealWithCode, &clock()).unwrap().screen);
+        if by_start {
+            drop(open);
+            open = app(&path, None).unwrap();
+            open.update(typed(&code), &clock()).unwrap();
+        }
+        open.update(Event::EraseRecord, &clock()).unwrap();
+        open.update(Event::Start, &clock()).unwrap();
+        drop(open);
+        assert!(!recovery::is_there(&path));
+        let again = app(&path, None).unwrap();
+        assert!(!again.is_locked(), "{by_start}");
+    }
+}
+
+#[test]
+fn while_no_code_was_made_visit_says_what_a_lost_key_loses() {
+    let (folder, key) = (tempfile::tempdir().unwrap(), Key::make().unwrap());
+    let path = record(&folder, &key);
+    let mut open = app(&path, Some(&key)).unwrap();
+    let says = |open: &mut drawwell_core::app::App| {
+        let screen = open.update(Event::Go { place: Place::Visit }, &clock()).unwrap().screen;
+        screen.frame().notices.iter().any(|notice| notice.key == "no-recovery")
+    };
+    assert!(says(&mut open));
+    open.update(Event::MakeRecovery, &clock()).unwrap();
+    assert!(!says(&mut open));
+}
+
 /// What is erased is erased with its code.
 #[test]
 fn erasing_takes_the_code_with_it_and_the_new_record_is_sealed() {

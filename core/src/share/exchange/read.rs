@@ -44,6 +44,8 @@ pub struct Report {
     pub kept_back: u64,
     /// Changes of another phone that were left: their names are here with other content.
     pub other: u64,
+    /// Changes of what was erased here: they were left, and it stays gone.
+    pub erased: u64,
     /// Changes of another phone that were left until then: they are dated far ahead.
     pub ahead: u64,
     /// The latest moment that was written down, in the zone it was written in; a visit may lie

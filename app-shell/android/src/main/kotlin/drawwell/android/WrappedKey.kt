@@ -5,6 +5,7 @@ import android.security.keystore.KeyProperties
 import drawwell.surface.isSealed
 import drawwell.surface.newKey
 import java.io.File
+import java.io.FileOutputStream
 import java.security.GeneralSecurityException
 import java.security.KeyStore
 import java.util.Locale
@@ -29,7 +30,11 @@ internal class WrappedKey(private val file: File) {
     fun keep(key: ByteArray): Boolean = orNull {
         val cipher = Cipher.getInstance(HOW).apply { init(Cipher.ENCRYPT_MODE, wrapping()) }
         val half = file.resolveSibling("${file.name}.half")
-        half.writeBytes(cipher.iv + cipher.doFinal(key))
+        // On the disk before anything is sealed with it: what was sealed is lost with its key.
+        FileOutputStream(half).use {
+            it.write(cipher.iv + cipher.doFinal(key))
+            it.fd.sync()
+        }
         half.renameTo(file) && kept().contentEquals(key)
     } ?: false
 

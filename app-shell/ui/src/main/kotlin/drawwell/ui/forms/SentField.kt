@@ -13,7 +13,6 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Action
 import drawwell.surface.Event
-import drawwell.surface.FieldKind
 import drawwell.surface.FieldRow
 import drawwell.surface.Secret
 import drawwell.ui.Told
@@ -26,17 +25,17 @@ import drawwell.ui.parts.ActionButton
 @Composable
 internal fun SentField(row: FieldRow, done: Action, trouble: Told?, send: (Event) -> Unit) {
     var typed by remember(row.value) { mutableStateOf(row.value) }
-    val sends = {
-        send(
-            when (row.kind) {
-                FieldKind.SECRET -> Event.EnterSecret(row.id, Secret(typed))
-                else -> Event.Enter(row.id, row.field, typed)
-            },
-        )
-    }
+    val sends = { send(done.event.with(typed)) }
     Column(Modifier.fillMaxWidth(), Arrangement.spacedBy(12.dp)) {
         Hinted(row) { Typing(it, trouble, typed, { typed = it }, sends, Modifier.fillMaxWidth()) }
         if (trouble != null) FieldTrouble(trouble)
         ActionButton(done, { sends() }, Modifier.fillMaxWidth().heightIn(min = 64.dp))
     }
+}
+
+/** The event that the core put there, with what was typed. */
+private fun Event.with(typed: String): Event = when (this) {
+    is Event.EnterSecret -> copy(secret = Secret(typed))
+    is Event.Enter -> copy(typed = typed)
+    else -> this
 }
