@@ -132,7 +132,8 @@ impl View<'_> {
                     .collect(),
             });
         }
-        if self.journal.is_read_only() {
+        // What stands in place of a locked record takes nothing in, and no disk is full.
+        if self.journal.is_read_only() && !self.locked {
             let text = words.say("read-only");
             notices.push(Notice {
                 key: "read-only".to_owned(),

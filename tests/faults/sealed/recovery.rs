@@ -67,7 +67,9 @@ fn the_code_opens_a_record_whose_key_is_lost() {
         .finish_maintenance(Err(drawwell_core::trouble::Trouble::new(Kind::Damaged, "trouble-damaged")), &clock())
         .unwrap();
     assert!(locked.update(Event::Wake, &clock()).unwrap().effects.is_empty(), "no alarm is let go");
-    assert!(matches!(locked.show(&Place::Kit, &clock()).unwrap(), Screen::Form { .. }));
+    let page = locked.show(&Place::Kit, &clock()).unwrap();
+    assert!(matches!(page, Screen::Form { .. }));
+    assert_eq!(page.frame().notices, [], "it says nothing of a disk that is full");
     assert_eq!(locked.update(typed("wrong"), &clock()).unwrap_err().key, "sealed-wrong-passphrase");
     let effects = locked.update(typed(&code), &clock()).unwrap().effects;
     assert!(effects.contains(&Effect::KeepKey));

@@ -1,9 +1,11 @@
 package drawwell.desktop.pictures
 
 import drawwell.surface.Clock
+import drawwell.surface.Drawwell
 import drawwell.surface.DrawwellInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
+import drawwell.surface.Opening
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.surface.Secret
@@ -30,6 +32,7 @@ internal class VisitWalk(
         keep("erasing", go(Place.Erasing))
         keep("recovery", go(Place.Recovery))
         keep("recovery-code", does(Event.SealWithCode))
+        locked(folder)
     }
 
     private fun sharing(card: String) {
@@ -62,6 +65,14 @@ internal class VisitWalk(
         val page = core.importFile(sealed.path, now()).screen
         keep("visit-sealed", page)
         refused("visit-sealed-trouble", page, Event.EnterSecret("open-passphrase", Secret("otter plum kite ancho")))
+    }
+
+    /** A record whose key is not there. */
+    private fun locked(folder: File) {
+        val path = folder.resolve("locked.drawwell").path
+        val opening = Opening("pictures", "en", lookAround = false)
+        Drawwell.open(path, opening, now()).use { it.update(Event.SealWithCode, now()) }
+        Drawwell.open(path, opening, now()).use { keep("recovery-locked", it.here(now()), null) }
     }
 
     private fun cautions() {
