@@ -124,14 +124,7 @@ impl App {
             Event::TakeWaiting => self.take_waiting(present),
             Event::LeaveWaiting => Ok(self.leave_waiting()),
             Event::WordsSame { consultant } => self.words_same(&consultant, present),
-            // These are the caseload's own.
-            Event::OpenFamily { .. }
-            | Event::OpenDesk { .. }
-            | Event::RemoveFamily { .. }
-            | Event::WatchFolder
-            | Event::LeaveFolder
-            | Event::FolderIs { .. }
-            | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
+            Event::OnDesk { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
             Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
             Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),

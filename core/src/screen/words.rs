@@ -10,6 +10,7 @@ use crate::quantity::{
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};
 use crate::time::{LocalDay, Moment, Span};
+use crate::trouble::Detail;
 
 /// Says things in the person's language and units.
 #[derive(Clone, Copy)]
@@ -295,6 +296,19 @@ impl<'a> Words<'a> {
         match self.rule_unit(&rule.unit) {
             unit if unit.is_empty() => figure,
             unit => self.with("quantity", &[("figure", figure.into()), ("unit", unit.into())]),
+        }
+    }
+
+    /// What a sentence needs.
+    pub fn detail(&self, detail: &Detail) -> String {
+        match detail {
+            Detail::Text(text) => text.clone(),
+            Detail::Choices(names) => names.join(", "),
+            Detail::Count(count) => count.to_string(),
+            Detail::Figure { value, places, rounding } => rounding.say(*value, *places),
+            Detail::Unit(ucum) => self.rule_unit(ucum),
+            Detail::Span(span) => self.span(*span),
+            Detail::Date(date) => self.plain_date(*date),
         }
     }
 

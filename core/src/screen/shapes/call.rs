@@ -73,9 +73,9 @@ pub enum Effect {
     /// Let the person pick a file, then call `import_file` with it.
     PickFile { key: String, content_types: Vec<String> },
     /// Let the person pick a folder, watch it, also after the next start, call `import_quietly`
-    /// with each new file in it once it is whole, and say so with [`Event::FolderIs`].
+    /// with each new file in it once it is whole, and say so with [`DeskEvent::FolderIs`](super::DeskEvent::FolderIs).
     PickFolder,
-    /// Let go of the folder that is watched, and say so with [`Event::FolderIs`].
+    /// Let go of the folder that is watched, and say so with [`DeskEvent::FolderIs`](super::DeskEvent::FolderIs).
     LeaveFolder,
     /// Open a fresh record elsewhere and bring the invented family in.
     OpenLookAround,

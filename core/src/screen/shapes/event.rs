@@ -81,20 +81,8 @@ pub enum Event {
     /// Seal a record for which the host can keep no key: its recovery code is asked for at each
     /// start.
     SealWithCode,
-    /// Open a family of the caseload beside the list.
-    OpenFamily { family: String },
-    /// Open a place of the consultant's own desk beside the list.
-    OpenDesk { place: Place },
-    /// Remove a family from this machine for good.
-    RemoveFamily { family: String },
-    /// Begin a plan for a family.
-    WritePlan { family: String },
-    /// Ask for a folder whose new files are brought in.
-    WatchFolder,
-    /// Watch no folder any more.
-    LeaveFolder,
-    /// The host says which folder it watches, by its name; empty where it watches none.
-    FolderIs { name: String },
+    /// What a consultant does at the desk; no other record answers it.
+    OnDesk { event: DeskEvent },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
     /// The host says how it can call: on the minute, and so that it is seen.
@@ -145,6 +133,25 @@ pub enum Event {
     LookAround,
     /// Leave the invented family.
     LeaveLookAround,
+}
+
+/// What a consultant does at a desk with many families.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum DeskEvent {
+    /// Open a family of the caseload beside the list.
+    OpenFamily { family: String },
+    /// Open a place of the consultant's own desk beside the list.
+    OpenDesk { place: Place },
+    /// Remove a family from this machine for good.
+    RemoveFamily { family: String },
+    /// Begin a plan for a family.
+    WritePlan { family: String },
+    /// Ask for a folder whose new files are brought in.
+    WatchFolder,
+    /// Watch no folder any more.
+    LeaveFolder,
+    /// The host says which folder it watches, by its name; empty where it watches none.
+    FolderIs { name: String },
 }
 
 /// What a thumb can mark while a session runs.
