@@ -26,6 +26,8 @@ impl Changes {
             Event::Export { what } => Self::by_export(what),
             Event::Wake => Self::Time,
             Event::Start
+            | Event::JustPumped { .. }
+            | Event::StartingAnswer { .. }
             | Event::Finish
             | Event::FinishAt { .. }
             | Event::AmountsDone { .. }
@@ -47,6 +49,7 @@ impl Changes {
             | Event::Redo => Self::Night,
             // What is asked for here changes it when it comes.
             Event::EnterSecret { .. }
+            | Event::Begin
             | Event::MakeRecovery
             | Event::SealWithCode
             | Event::PickRecord

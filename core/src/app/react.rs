@@ -82,6 +82,9 @@ impl App {
                 self.places = vec![Place::Now];
                 self.start(present)
             }
+            Event::JustPumped { minutes_ago, lasted_minutes } => self.just_pumped(minutes_ago, lasted_minutes, present),
+            Event::Begin => self.begin(present),
+            Event::StartingAnswer { question, answer } => self.starting_answer(question, &answer, present),
             Event::SetUp { field, value } => self.set_up(&field, &value, present),
             Event::Mark { deed } => self.mark(deed, present),
             Event::Pain { mark, score } => self.pain(&mark, score, present),
@@ -93,7 +96,7 @@ impl App {
             Event::DrawAmount { session, part, typed, unit } => {
                 self.draw_amount(&session, part, &typed, &unit, present)
             }
-            Event::StepAmount { session, part, steps } => self.step_amount(&session, part, steps, present),
+            Event::StepAmount { session, part, steps, fine } => self.step_amount(&session, part, steps, fine, present),
             Event::AmountUnknown { session, part } => self.amount_unknown(&session, part, present),
             Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
             Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),

@@ -160,6 +160,7 @@ macro_rules! frame_of {
     ($screen:expr) => {
         match $screen {
             Screen::Welcome { frame, .. }
+            | Screen::Question { frame, .. }
             | Screen::Ready { frame, .. }
             | Screen::Running { frame, .. }
             | Screen::Amounts { frame, .. }

@@ -353,8 +353,12 @@ impl<'a> Words<'a> {
 
     /// A unit as it is written.
     pub fn unit<U: Unit>(&self, unit: U) -> String {
-        let name: String = unit.ucum().chars().filter(char::is_ascii_alphanumeric).collect();
-        self.say(&format!("unit-{name}"))
+        self.say(&format!("unit-{}", self.unit_key(unit)))
+    }
+
+    /// A unit's name within a key of a sentence.
+    pub fn unit_key<U: Unit>(&self, unit: U) -> String {
+        unit.ucum().chars().filter(char::is_ascii_alphanumeric).collect()
     }
 
     /// An amount, or what is not known of it.

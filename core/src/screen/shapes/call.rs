@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     AmountsScreen, CardScreen, CheckScreen, DayScreen, Export, FindingsScreen, FormScreen, Frame, ListScreen,
-    ReadyScreen, RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
+    QuestionScreen, ReadyScreen, RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
 };
 
 /// How a record is opened.
@@ -35,6 +35,7 @@ pub struct Clock {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Screen {
     Welcome { frame: Frame, welcome: WelcomeScreen },
+    Question { frame: Frame, question: QuestionScreen },
     Ready { frame: Frame, ready: ReadyScreen },
     Running { frame: Frame, running: RunningScreen },
     Amounts { frame: Frame, amounts: AmountsScreen },
