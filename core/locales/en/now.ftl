@@ -2,31 +2,31 @@
 
 ## First screen
 
-welcome-headline = What was drawn, and how it felt.
-welcome-line-record = One tap starts a session, one ends it. Amounts can wait.
+welcome-headline = What came, and how it felt.
+welcome-line-record = One tap starts a session. One tap ends it. Amounts can wait.
 welcome-line-private = Everything stays on this device. No account, no network.
-welcome-line-care = It keeps a record and does sums. It does not diagnose, and your care team’s word comes first.
-welcome-begin = Begin my record
+welcome-line-care = Drawwell keeps a log and does the sums. It does not diagnose. Your care team’s advice comes first.
+welcome-begin = Start my record
 welcome-look-around = Look around first
 welcome-look-around-detail = with an invented family
-welcome-bring-in = Bring in a record I have
-looking-around = An invented family’s record.
+welcome-bring-in = Import a record I have
+looking-around = This is an invented family’s record.
 leave-look-around = Leave
 
 ## Before a session
 
 ready-since-last = since the last session
-ready-first = nothing written down yet
+ready-first = nothing logged yet
 ready-how = { $method } · { $sides }
 start = Start
 start-spoken = Start a session: { $how }
-rested-spoken = { $side }: { $span } since it was last used.
+rested-spoken = { $side }: last used { $span } ago.
 rested-unknown-spoken = { $side }: not used yet.
 lacking = { $count ->
-    [one] One session can still get its amount.
-   *[other] { $count } sessions can still get their amount.
+    [one] One session has no amount yet.
+   *[other] { $count } sessions have no amount yet.
 }
-open-lacking = Open it
+open-lacking = Add
 
 ## While a session runs
 
@@ -37,79 +37,79 @@ running-spoken = { $span } so far. { $phase }.
 running-now = running
 finish = Finish
 mark-letdown = Letdown
-mark-letdown-spoken = Mark a letdown, seen or felt
-mark-letdown-phase = To letdown phase
-mark-letdown-phase-spoken = The pump is now in its letdown phase
-mark-expression-phase = To expression
-mark-expression-phase-spoken = The pump is now in its expression phase
+mark-letdown-spoken = Log a letdown, seen or felt
+mark-letdown-phase = Stimulation
+mark-letdown-phase-spoken = The pump is now in Stimulation, its letdown phase
+mark-expression-phase = Expression
+mark-expression-phase-spoken = The pump is now in Expression
 mark-hurts = It hurts
-mark-hurts-spoken = Mark that it hurts
+mark-hurts-spoken = Log that it hurts
 mark-rest = Pause
-mark-rest-spoken = Pause: the pump rests
-mark-resume = Go on
-mark-resume-spoken = Go on with expression
+mark-rest-spoken = Pause: the pump is off for now
+mark-resume = Resume
+mark-resume-spoken = Resume Expression
 mark-softer = Softer
-mark-softer-spoken = Less vacuum
+mark-softer-spoken = Softer: less vacuum
 mark-stronger = Stronger
-mark-stronger-spoken = More vacuum
+mark-stronger-spoken = Stronger: more vacuum
 mark-slower = Slower
-mark-slower-spoken = Fewer cycles per minute
+mark-slower-spoken = Slower: fewer cycles per minute
 mark-faster = Faster
-mark-faster-spoken = More cycles per minute
+mark-faster-spoken = Faster: more cycles per minute
 dial-vacuum = Vacuum level
 dial-vacuum-spoken = Vacuum level: { $value }
 dial-vacuum-about = Vacuum level, about { $value }
 dial-vacuum-about-spoken = Vacuum level: { $level }, { $said }
-dial-cycles = Cycles a minute
-dial-last-time = { $dial }, as last time?
-dial-last-time-spoken = { $dial }. That is what it was last time. Tap it if it is the same now.
+dial-cycles = Cycles per minute
+dial-last-time = { $dial }, same as last time?
+dial-last-time-spoken = { $dial }. This is from last time. Tap it if it is the same now.
 strip-last-time = last time { $value }
 dial-cycles-spoken = Cycles per minute: { $value }
 dial-unset = not set
-pain-how-much = How much, from 1 to 10?
+pain-how-much = How much does it hurt, 0 to 10?
 pain-turned-down = Turned it down
 pain-turned-down-spoken = I turned the pump down because it hurt
-pain-score-spoken = It hurt: { $score } out of 10
+pain-score-spoken = Pain { $score }, on a scale of 0 to 10
 pain-unsaid = it hurt
 turned-down-short = turned down
-asks-ended = This session has run for { $span }. When did it end?
-ended-usual = At { $time }, as usual
-ended-last-mark = At { $time }, the last mark
+asks-ended = This session has been running for { $span }. When did it end?
+ended-usual = At { $time }, my usual length
+ended-last-mark = At { $time }, my last tap
 still-running = Still going
-alarm-running-title = Is the session still going?
-alarm-running-text = It can be ended at the time it really ended.
+alarm-running-title = Is your session still going?
+alarm-running-text = You can end it at the time it really ended.
 no-session-running = No session is running.
-no-session-running-do = Start one, or write one down afterwards in Day.
+no-session-running-do = Start one, or log a past one in Day.
 
 ## Phases
 
-phase-letdown = Letdown phase
+phase-letdown = Stimulation
 phase-expression = Expression
 phase-rest = Pause
 
 ## The strip
 
-strip-nothing = Nothing was marked.
+strip-nothing = Nothing was logged during the session.
 strip-spoken-length = A session of { $span }.
 strip-spoken-phase = { $phase }, { $span }.
-strip-spoken-no-letdown = No letdown was marked; there may have been some.
+strip-spoken-no-letdown = No letdown was logged. There may have been some.
 strip-spoken-letdowns = { $count ->
-    [one] One letdown was marked.
-   *[other] { $count } letdowns were marked.
+    [one] One letdown was logged.
+   *[other] { $count } letdowns were logged.
 }
 strip-spoken-pains = { $count ->
     [one] It hurt once.
    *[other] It hurt { $count } times.
 }
 strip-spoken-turned-down = { $count ->
-    [one] It was turned down once.
-   *[other] It was turned down { $count } times.
+    [one] The pump was turned down once.
+   *[other] The pump was turned down { $count } times.
 }
 
 ## Amounts
 
 amounts-title = What came?
-amounts-subtitle = Draw the line up. It can wait, too.
+amounts-subtitle = Drag the line up. You can do this later, too.
 amounts-headline = What came?
 amounts-caption = { $span } long
 amounts-measured = Measured
@@ -117,13 +117,13 @@ amounts-each = Each side
 amounts-together = Together
 amounts-done = Done
 amounts-later = Later
-amount-draw = draw up
+amount-draw = drag up
 amount-less = Less
 amount-less-spoken = A little less, { $side }
 amount-more = More
 amount-more-spoken = A little more, { $side }
-amount-say-unknown = Not known
-amount-say-unknown-spoken = The amount is not known, { $side }
+amount-say-unknown = Don’t know
+amount-say-unknown-spoken = I don’t know the amount, { $side }
 amount-say-later = Later
 amount-spoken = { $side }: { $amount }.
 amount-unknown = not known
@@ -131,4 +131,4 @@ amount-later = for later
 amount-unsaid = not yet
 amount-nothing-said = –
 amount-and-unknown = { $volume } + ?
-at-least = { $volume } +
+at-least = at least { $volume }

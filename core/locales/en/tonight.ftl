@@ -4,145 +4,145 @@
 
 tonight-next = Next session
 tonight-next-feed = Next, a feed
-tonight-was-planned = Was planned for
+tonight-was-planned = Planned for
 tonight-in = in { $span }
 tonight-now = now
 tonight-ago = { $span } ago
-tonight-late = When you are ready. The rest has moved along.
+tonight-late = Start when you are ready. The later times have moved.
 tonight-running = A session is running
-tonight-running-since = For { $span }. The times after it are set when it ends.
+tonight-running-since = For { $span } so far. The next times are set when it ends.
 tonight-how-many = How many sessions a day?
-tonight-how-many-detail = Choose what you agreed on with your consultant. The night is planned from it, and you can change it at any time.
+tonight-how-many-detail = Choose what you agreed with your consultant. The night is planned around it. You can change it any time.
 tonight-none = No session is planned
-tonight-none-detail = If your breasts are full or hurt, express a little: comfort goes before the plan.
-tonight-frame-alone = Nothing is written down yet. These times follow from what is set alone; they fit better with each session.
-tonight-silence = Nothing was written down for { $span }. What was in between is not known; the times begin from now.
-tonight-ask-reminders = Shall this device remind you of the next session?
-alarms-inexact = This device lets no one call on the minute. Reminders may come some minutes late.
-alarms-not-shown = This device does not show what Drawwell says. Reminders will not be seen until that is allowed in its settings.
-tonight-block = Repeated short sessions
+tonight-none-detail = If your breasts are full or hurt, express a little. Your comfort comes before the plan.
+tonight-frame-alone = Nothing logged yet. These times come from your settings and get better with each session.
+tonight-silence = Nothing logged for { $span }, so the plan starts again from now.
+tonight-ask-reminders = Would you like a reminder before each session?
+alarms-inexact = Your phone may delay reminders by a few minutes.
+alarms-not-shown = Notifications are off. Turn them on in your phone’s settings to see reminders.
+tonight-block = Power pumping
 
 plan-earlier = Earlier
 plan-earlier-detail = 15 min
-plan-earlier-spoken = Plan the session of { $time } 15 minutes earlier
+plan-earlier-spoken = Plan the { $time } session 15 minutes earlier
 plan-later = Later
 plan-later-detail = 15 min
-plan-later-spoken = Plan the session of { $time } 15 minutes later
-plan-snooze = In a while
-plan-snooze-detail = 10 min
-plan-snooze-spoken = Remind of the session of { $time } again in 10 minutes
-plan-skip = Leave out
+plan-later-spoken = Plan the { $time } session 15 minutes later
+plan-snooze = Remind me
+plan-snooze-detail = in 10 min
+plan-snooze-spoken = Remind me of the { $time } session in 10 minutes
+plan-skip = Skip
 plan-skip-detail = this one
-plan-skip-spoken = Leave the session of { $time } out
+plan-skip-spoken = Skip the { $time } session
 
-why-late = It was planned earlier.
+why-late = It was planned for earlier.
 why-by-hand = You moved it here.
 why-stands = { $what }.
-why-block = Repeated short sessions are set for this time.
-why-keeps-longest = Else the gap would be { $without }; the longest is { $longest }.
+why-block = You set power pumping for this time.
+why-keeps-longest = Without it you’d go { $without }. Your limit is { $longest }.
 why-in-the-night = { $count ->
-    [one] One session in the night is asked for.
-   *[other] { $count } sessions in the night are asked for.
+    [one] You asked for one session in the night.
+   *[other] You asked for { $count } sessions in the night.
 }
-why-before-sleep = Just before sleep, so that the sleep is long.
-why-on-waking = On waking.
-why-evenly = Evenly between its neighbours.
+why-before-sleep = Right before bed, so you can sleep longer.
+why-on-waking = When you wake up.
+why-evenly = Spaced evenly between sessions.
 
-gives-way-longest = From { $from } to { $until } is { $by } more than the longest gap of { $longest }: nothing can be in between.
-gives-way-shortest = From { $from } to { $until } is { $by } less than the shortest gap that is set.
-gives-way-sleep = The longest sleep is { $longest }; { $wished } does not fit with the rest.
-gives-way-night = { $planned } in the night; { $asked } were asked for.
-gives-way-fewer = { $planned } sessions fit into the next day; { $wished } were wished for. Sleep and the gaps that are set go first.
-gives-way-more = { $planned } sessions in the next day instead of { $wished }: the longest gap asks for it.
+gives-way-longest = { $from } to { $until } is { $by } over your longest gap of { $longest }. No session fits in between.
+gives-way-shortest = { $from } to { $until } is { $by } under your shortest gap.
+gives-way-sleep = Your longest sleep can be { $longest }. With the rest of your plan, { $wished } does not fit.
+gives-way-night = { $planned } planned in the night. You asked for { $asked }.
+gives-way-fewer = { $planned } sessions fit into the next day. You wanted { $wished }. Your sleep and your gaps come first.
+gives-way-more = { $planned } sessions in the next day, not { $wished }. Your longest gap needs them.
 gives-way-point = { $what } at { $time }: no session fits into it.
 
-night-legend = Pegs: sessions. Bands: sleep.
-night-legend-water = Pegs: sessions. Bands: sleep. The line: about what the breasts hold, with its range.
-night-spoken = The night from { $from } to { $until }: { $slept } of sleep, the longest { $longest }; { $count } sessions from two hours before it to two hours after.
-night-figure-sleep = Sleep left
+night-legend = Pins: sessions. Blocks: sleep.
+night-legend-water = Pins: sessions. Blocks: sleep. Curve: about how much milk has built up.
+night-spoken = The night from { $from } to { $until }. { $slept } of sleep, the longest { $longest }. { $count } sessions, counted from two hours before it to two hours after.
+night-figure-sleep = Your sleep
 night-figure-sleep-detail = longest { $longest }
 night-figure-milk = Milk by morning
-night-figure-milk-detail = { $range }, by { $time }, counted from the session at { $from }
-night-figure-milk-since-drop = It rests on the days since about { $date }, when less came.
+night-figure-milk-detail = { $range }, by { $time }, from the { $from } session on
+night-figure-milk-since-drop = This uses the days since about { $date }, when less milk came.
 night-figure-wakings = In the night
 night-figure-wakings-detail = sessions to come
 night-figure-spoken = { $title }: { $figure }, { $detail }
 
-times = The times to come
+times = Times to come
 times-next-day = { $time }, { $date }
 
-night-choices = What a choice costs
-night-choices-now = As planned, the longest sleep is { $longest }.
+night-choices = What a change would mean
+night-choices-now = With this plan, your longest sleep is { $longest }.
 night-choice-sleep = One sleep of { $sleep }
-night-choice-one-more = One session more in the night, the longest sleep then { $longest }
+night-choice-one-more = One more session in the night, longest sleep { $longest }
 night-choice-less = About { $volume } less a day ({ $range }).
 night-choice-more = About { $volume } more a day ({ $range }).
-night-choice-no-difference = No difference that the record can show ({ $range } less a day).
-night-choice-cannot-tell = Can’t tell yet: the record holds too few gaps this long.
-night-choice-cannot = Does not fit: { $longest } is the most, with a longest gap of { $limit }.
+night-choice-no-difference = Your log shows no clear difference ({ $range } less a day).
+night-choice-cannot-tell = Can’t tell yet. Your log has too few gaps this long.
+night-choice-cannot = Does not fit. With your longest gap of { $limit }, the most is { $longest }.
 
-refill = How milk comes back
-refill-needs = Can’t tell yet. It takes { $count } sessions with their amounts from each side.
-refill-rate = { $rate } just after a session ({ $low } to { $high }).
-refill-rate-roughly = Roughly { $rate } just after a session ({ $low } to { $high }).
-refill-flattens = It slows, and levels off at about { $level } ({ $range }).
-refill-no-sign = No sign of slowing up to { $gap }.
-refill-cannot-tell = Whether it slows can’t be told yet: that takes more gaps of different lengths, and longer than { $gap }.
+refill = How your milk builds up
+refill-needs = Can’t tell yet. This needs { $count } sessions with an amount from each side.
+refill-rate = { $rate } right after a session ({ $low } to { $high }).
+refill-rate-roughly = Roughly { $rate } right after a session ({ $low } to { $high }).
+refill-flattens = Then it slows, and levels off at about { $level } ({ $range }).
+refill-no-sign = It does not seem to slow for up to { $gap }.
+refill-cannot-tell = We can’t tell yet if it slows. That needs gaps of different lengths, some over { $gap }.
 refill-rests-on = From { $count } sessions in { $days } days.
-refill-outside = { $side }: this is above the { $highest } that were published for one breast. Times and amounts may be worth a look.
-refill-published = Published: 0 to 56 mL an hour for one breast, straight to about 6 h (Daly 1996); for mothers of preterm children, volumes level off from about 7 h (Lai 2020).
+refill-outside = { $side }: this is more than the { $highest } found in a study for one breast. Please check the times and amounts.
+refill-published = Studies: 0 to 56 mL an hour from one breast, steady for about 6 h (Daly 1996). In preterm families, milk levels off from about 7 h (Lai 2020).
 
-nights = Nights that were
-nights-none = Nothing to look back on yet.
+nights = Past nights
+nights-none = No past nights to show yet.
 nights-longest = { $nights ->
-    [one] In one night the longest gap was { $longest }.
-   *[other] In { $nights } nights the longest gap was mostly about { $middle }; once { $longest }.
+    [one] In one night, your longest gap was { $longest }.
+   *[other] In { $nights } nights, your longest gap was usually about { $middle }. The longest of all was { $longest }.
 }
 nights-within = { $within } of { $nights } were within { $limit }.
 nights-unknown = { $nights ->
-    [one] Of one night not enough is written down to know.
-   *[other] Of { $nights } nights not enough is written down to know.
+    [one] One night does not have enough logged to know.
+   *[other] { $nights } nights do not have enough logged to know.
 }
 nights-limit = within { $limit }
-nights-legend = A sign a night: its longest gap. The band: the longest gap that is set.
-nights-spoken = { $nights } nights, each with its longest gap; the middle one { $middle }.
+nights-legend = Each mark: the longest gap of one night. Band: your longest gap.
+nights-spoken = { $nights } nights, each with its longest gap. The median is { $middle }.
 
-tonight-set = What is set
-tonight-set-line = Your consultant’s word and your unit’s rules go before any of this.
-rhythm = Your rhythm
+tonight-set = Your settings
+tonight-set-line = Your consultant’s advice and your unit’s rules come before this plan.
+rhythm = Your schedule
 rhythm-sessions = { $count } sessions a day ({ $origin }).
 rhythm-longest = Longest gap { $longest } ({ $origin }).
 rhythm-sleep = Sleep between { $from } and { $until } ({ $origin }).
-rhythm-few = Fewer than { $least } a day. For mothers of preterm children Lai 2020 recommend at least { $least }. Your consultant knows what is right for you.
-rhythm-few-early = Fewer than { $least } a day. In the first two weeks { $least } to 12 is the usual advice (from memory). Your consultant knows what is right for you.
-rhythm-birth-unknown = No birth date is written down, so the shorter gap of the first days is kept.
+rhythm-few = Fewer than { $least } a day. One study of preterm families suggests at least { $least } a day (Lai 2020). Your consultant knows what suits you.
+rhythm-few-early = Fewer than { $least } a day. The usual advice for the first two weeks is { $least } to 12 (from memory). Your consultant knows what suits you.
+rhythm-birth-unknown = There is no birth date yet, so the plan uses the shorter gap of the first days.
 set-birth = Add the birth date
 origin-set = set
-origin-as-done = as you do it
+origin-as-done = from your log
 origin-rule = from a rule
 origin-start = a starting value
 fixed-point-when = { $from } to { $until }, { $days }
 sessions-a-day-spoken = { $count } sessions a day
-hand-over-calendar = Into a calendar
-hand-over-calendar-detail = The plan as a file. Taken in again, it replaces the one before.
+hand-over-calendar = Export to a calendar
+hand-over-calendar-detail = A file with the plan. Import it again and it replaces the old plan.
 
-evidence = How often: what studies say
-evidence-differs = They differ, and each looked at other mothers. The number is for you and your consultant.
-evidence-five = Five or more recommended: beyond five no clear gain, gaps of no more than 7 h (25 mothers of preterm children)
-evidence-five-hundred-minutes = Five or more, and over 100 minutes a day in all (32 mothers of preterm children)
-evidence-six = Six or more did better than fewer (30 mothers expressing only)
-evidence-eight = Eight or more
+evidence = What studies say about how often
+evidence-differs = Studies differ, and each looked at different families. The number is for you and your consultant to choose.
+evidence-five = Five or more, with gaps of no more than 7 h. No clear gain beyond five (25 preterm families).
+evidence-five-hundred-minutes = Five or more, and over 100 minutes a day in total (32 preterm families).
+evidence-six = Six or more did better than fewer (30 parents who only express).
+evidence-eight = Eight or more.
 evidence-source = { $source }, { $year }
-evidence-source-from-memory = { $source }; from memory
+evidence-source-from-memory = { $source } (from memory)
 
 reminder-set-up = Session at { $time }
-reminder-set-up-text = Time to get things ready.
+reminder-set-up-text = Time to get ready.
 reminder-due = It is { $time }: time for a session
-reminder-due-text = One tap starts it.
-reminder-late = The session of { $time }
-reminder-late-text = When you are ready. It can also be left out.
+reminder-due-text = Open Drawwell to start.
+reminder-late = Your { $time } session
+reminder-late-text = Start when you are ready. You can skip it, too.
 calendar-name = Drawwell: sessions
 calendar-session = Session
 calendar-alarm = Time for a session
-calendar-note = Planned by Drawwell. The plan moves with what is done; take the file in again for the present one.
-calendar-handed-over = The plan is written as a calendar file.
+calendar-note = Planned by Drawwell. The plan changes as you log. Export it again to bring your calendar up to date.
+calendar-handed-over = The plan was saved as a calendar file.
