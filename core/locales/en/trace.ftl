@@ -60,7 +60,7 @@ trace-spikes = { $count ->
     [one] One reading is far from all the others. It was not used.
    *[other] { $count } readings are far from all the others. They were not used.
 }
-trace-fastest = The gauge took { $readings } readings a second. It can’t show cycles faster than { $rate }.
+trace-fastest = The gauge took { $readings } readings a second. It can’t show more than { $rate }.
 trace-dropouts = { $count ->
     [one] Readings are missing once,
    *[other] Readings are missing { $count } times,

@@ -187,6 +187,6 @@ fn render(view: &View<'_>, kind: Kind, field: &str, value: &Value) -> Result<Opt
     let fields = Fields::from([(field.to_owned(), value.clone())]);
     let rows = field_row::rows(view, "", kind, spec, &fields)?;
     let said = rows.into_iter().filter(|row| !row.value.is_empty());
-    let said: Vec<String> = said.map(|row| format!("{} {}", row.value, row.unit).trim_end().to_owned()).collect();
+    let said: Vec<String> = said.map(|row| view.words().figure_with(row.value, &row.unit)).collect();
     Ok(Some(names::shown(&said.join(", "))).filter(|said| !said.is_empty()))
 }

@@ -85,12 +85,9 @@ impl Row<'_, '_> {
     fn row(&self, kind: FieldKind, value: String, unit: String) -> FieldRow {
         let words = self.view.words();
         let label = self.label();
-        let said = match (value.is_empty(), unit.is_empty()) {
-            (true, _) => words.say("field-says-nothing"),
-            (false, true) => value.clone(),
-            (false, false) => {
-                words.with("quantity", &[("figure", value.clone().into()), ("unit", unit.clone().into())])
-            }
+        let said = match value.is_empty() {
+            true => words.say("field-says-nothing"),
+            false => words.figure_with(value.clone(), &unit),
         };
         let clear = Action::new(
             format!("clear-{}", self.spec.key),

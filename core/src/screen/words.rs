@@ -112,16 +112,15 @@ impl<'a> Words<'a> {
         )
     }
 
-    /// A length of time: `12 min`, `3 h 10`, `2 days`.
+    /// A length of time: `12 min`, `3 h 10 min`, `2 days`.
     pub fn span(&self, span: Span) -> String {
         let minutes = span.in_minutes().max(0);
         match minutes {
             0..60 => self.with("span-minutes", &[("minutes", minutes.into())]),
             60..2880 if minutes % 60 == 0 => self.with("span-hours", &[("hours", (minutes / 60).into())]),
-            60..2880 => self.with(
-                "span-hours-minutes",
-                &[("hours", (minutes / 60).into()), ("minutes", format!("{:02}", minutes % 60).into())],
-            ),
+            60..2880 => {
+                self.with("span-hours-minutes", &[("hours", (minutes / 60).into()), ("minutes", (minutes % 60).into())])
+            }
             _ => self.with("span-days", &[("days", (minutes / 1440).into())]),
         }
     }
@@ -292,8 +291,14 @@ impl<'a> Words<'a> {
     /// What a rule is set to, with its unit.
     pub fn rule_value(&self, rule: &Rule, value: f64) -> String {
         let figure = crate::quantity::say_decimal(value, 3);
-        match self.rule_unit(&rule.unit) {
-            unit if unit.is_empty() => figure,
+        self.figure_with(figure, &self.rule_unit(&rule.unit))
+    }
+
+    /// A figure with a unit as it is written; a per cent sign has no space before it.
+    pub fn figure_with(&self, figure: String, unit: &str) -> String {
+        match unit {
+            "" => figure,
+            "%" => self.with("chance", &[("percent", figure.into())]),
             unit => self.with("quantity", &[("figure", figure.into()), ("unit", unit.into())]),
         }
     }
@@ -329,7 +334,7 @@ impl<'a> Words<'a> {
 
     /// A figure with its unit.
     pub fn with_unit<U: Unit>(&self, figure: String, unit: U) -> String {
-        self.with("quantity", &[("figure", figure.into()), ("unit", self.unit(unit).into())])
+        self.figure_with(figure, &self.unit(unit))
     }
 
     /// A unit as it is written.

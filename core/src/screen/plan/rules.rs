@@ -79,7 +79,8 @@ pub(in crate::screen) fn of_part(view: &View<'_>, id: &str, part: &Fields, rows:
             }
             _ => continue,
         }
-        let said = if row.value.is_empty() { row.hint.clone() } else { format!("{} {}", row.value, row.unit) };
+        let said =
+            if row.value.is_empty() { row.hint.clone() } else { words.figure_with(row.value.clone(), &row.unit) };
         row.spoken =
             words.with("field-spoken", &[("field", row.label.clone().into()), ("value", said.trim_end().into())]);
     }

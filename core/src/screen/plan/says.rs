@@ -57,7 +57,7 @@ pub(in crate::screen) fn in_itself(view: &View<'_>, part: &Fields) -> Vec<String
     {
         let Ok(rows) = field_row::rows(view, "", Kind::PlanPart, spec, part) else { continue };
         for row in rows.into_iter().filter(|row| !row.value.is_empty()) {
-            let value = format!("{} {}", row.value, row.unit).trim_end().to_owned();
+            let value = view.words().figure_with(row.value, &row.unit);
             // A choice says by itself what it is of.
             said.push(match row.kind {
                 FieldKind::Choice => value,
