@@ -1,4 +1,4 @@
-//! A consultant whose keys were taken in: words to compare, and the record for her.
+//! A consultant whose keys were added: words to compare, and the record for them.
 
 use super::super::shapes::{Action, Event, Export, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use super::super::View;
@@ -24,7 +24,10 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let first = match same {
         true => Action::new(
             "share-with",
-            words.say("share-with"),
+            match key("name").trim() {
+                "" => words.say("share-with-unnamed"),
+                name => words.with("share-with", &[("name", name.into())]),
+            },
             Event::Export { what: Export::SealedFor { consultant: id.to_owned() } },
         )
         .detail(words.say("share-with-detail"))
