@@ -15,7 +15,7 @@ use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{acquainted, shares, takes_card, Desk};
 use serde_json::json;
 
-const SALVAGED: &str = "The record here was damaged; what could be read was kept";
+const SALVAGED: &str = "The record here was damaged. We kept what we could read";
 
 fn names(folder: &Path) -> Vec<String> {
     let all = std::fs::read_dir(folder).unwrap();

@@ -69,8 +69,8 @@ fn a_wrong_line_in_the_middle_costs_that_line_alone() {
     );
     assert_eq!(report.taken, 3);
     let Screen::List { list, .. } = person.screen().unwrap() else { panic!("the report") };
-    assert_eq!(list.groups[1].title, "9 lines were not taken");
-    assert_eq!(list.groups[1].rows[0].detail, "Left: this lies outside 0 to 2000 mL.");
+    assert_eq!(list.groups[1].title, "9 lines were not imported");
+    assert_eq!(list.groups[1].rows[0].detail, "Left: please enter 0 to 2000 mL.");
 }
 
 #[test]

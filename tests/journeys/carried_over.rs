@@ -55,12 +55,12 @@ fn what_was_carried_over_is_shown_as_such_and_counts_nowhere() {
     let mut person = in_the_second_session();
     let shown = running(&person);
     assert_eq!((shown.dials[0].value.as_str(), shown.dials[0].as_last_time.is_some()), ("3", true));
-    assert_eq!(shown.dials[0].label, "Vacuum level, as last time?");
+    assert_eq!(shown.dials[0].label, "Vacuum level, same as last time?");
     assert!(shown.strip.vacuum[0].label.contains("last time 3"), "{:?}", shown.strip.vacuum);
     finished(&mut person);
     assert_eq!(levels(&mut person), ["3", ""], "the second time nobody said what was set");
     let sheet = sheet(&mut person);
-    assert!(sheet.contains("Marl: in 1 of 2 sessions nobody said what was set."), "{sheet}");
+    assert!(sheet.contains("Marl: settings were not noted in 1 of 2 sessions."), "{sheet}");
 }
 
 #[test]
@@ -71,7 +71,7 @@ fn one_tap_confirms_it_from_the_beginning_on() {
     let shown = running(&person);
     assert!(shown.dials.iter().all(|dial| dial.as_last_time.is_none()));
     let undone = person.find("undo").unwrap().unwrap().detail;
-    assert_eq!(undone, "set as last time");
+    assert_eq!(undone, "same as last time");
     finished(&mut person);
     assert_eq!(levels(&mut person), ["3", "3"]);
     assert!(!sheet(&mut person).contains("nobody said"));

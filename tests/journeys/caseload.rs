@@ -157,8 +157,8 @@ fn a_record_in_the_exchange_form_is_as_of_what_was_written_down_last() {
     desk.clock.zone = "America/New_York".to_owned();
     let screen = desk.import_file(record.as_bytes()).unwrap();
     let said = rows(&mut desk)[0].1.clone();
-    let told = screen.beside.frame().notices.iter().find(|n| n.text.starts_with("As it was shared")).unwrap();
-    assert_eq!(told.text, "As it was shared Friday 14 August, 09:59. Only to be read.");
+    let told = screen.beside.frame().notices.iter().find(|n| n.text.starts_with("As shared")).unwrap();
+    assert_eq!(told.text, "As shared Friday 14 August, 09:59. You can read it, not change it.");
     assert_eq!(said, "As shared 14 August, 09:59");
 }
 
@@ -198,7 +198,7 @@ fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
         .send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Removing { id: family.clone() } } })
         .unwrap();
     let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
-    assert_eq!(findings.sections.iter().map(|s| s.title.as_str()).collect::<Vec<_>>(), ["What goes", "What remains"]);
+    assert_eq!(findings.sections.iter().map(|s| s.title.as_str()).collect::<Vec<_>>(), ["What goes", "What stays"]);
     assert_eq!(rows(&mut desk).len(), 2);
     desk.send(findings.actions[0].event.clone()).unwrap();
     assert_eq!(rows(&mut desk).iter().map(|row| row.0.as_str()).collect::<Vec<_>>(), ["Two"]);
@@ -319,7 +319,7 @@ fn when_a_family_needs_a_look_is_set_on_the_desk() {
     let file = shares(&mut person, &card).unwrap();
     brings(&mut desk, &person, &file);
     let first = |desk: &mut Desk| rows(desk)[0].1.lines().next().unwrap().to_owned();
-    assert!(first(&mut desk).starts_with("Nothing written down since 23 May"), "{}", first(&mut desk));
+    assert!(first(&mut desk).starts_with("Nothing logged since 23 May"), "{}", first(&mut desk));
     let case = rows(&mut desk)[0].2.clone();
     desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::CaseFamily { id: case.clone() } } }).unwrap();
     desk.send(Event::Enter { id: case, field: "next_visit".into(), typed: "2026-05-28".into() }).unwrap();
@@ -335,7 +335,7 @@ fn when_a_family_needs_a_look_is_set_on_the_desk() {
             .map(|_| first(&mut desk))
     };
     assert!(set("look_after_gap", "37").unwrap().starts_with("As shared"));
-    assert!(set("look_after_gap", "36").unwrap().starts_with("Nothing written down"));
+    assert!(set("look_after_gap", "36").unwrap().starts_with("Nothing logged"));
     assert!(set("look_after_gap", "48").unwrap().starts_with("As shared"));
     assert_eq!(set("visit_ahead", "3").unwrap(), "Visit on 28 May");
     assert!(set("visit_ahead", "2").unwrap().starts_with("As shared"));
@@ -374,7 +374,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
     }
     assert_eq!(
         waits.iter().map(|a| a.label.as_str()).collect::<Vec<_>>(),
-        ["A file waits for its passphrase", "2 files wait for their passphrases"]
+        ["One file needs its passphrase", "2 files need their passphrases"]
     );
     desk.send(waits.pop().unwrap().event).unwrap();
     let typed = |desk: &mut Desk, words: &str| {

@@ -73,7 +73,7 @@ fn it_opens_to_what_was_seen_what_to_do_and_where_that_comes_from() {
     for said in [
         "Someone should examine you today.",
         "If nobody answers today, call the out-of-hours service or go to an emergency department.",
-        "Keep to your usual rhythm until you have asked.",
+        "Keep to your usual schedule until you have asked.",
         "Your milk can usually still be given. On a neonatal unit, ask first.",
     ] {
         assert!(page.lines.iter().any(|line| line == said), "{said}: {:?}", page.lines);
@@ -122,7 +122,7 @@ fn what_nobody_answered_asks_what_came_of_it_until_somebody_says() {
         shivers(&mut person);
         person.wait(Span::hours(73)).unwrap();
         let text = line(&mut person, Place::Now).unwrap().text;
-        assert_eq!(text, "Still open since 25 May at 04:06: shivering. What came of it?");
+        assert_eq!(text, "Still open since 25 May at 04:06: shivering. What happened?");
         person.wait(Span::hours(20 * 24)).unwrap();
         assert!(line(&mut person, Place::Supply { days: 28 }).is_some(), "nor does it three weeks later");
         person.send(Event::Go { place: Place::Caution { key: "shivering".to_owned() } }).unwrap();
@@ -145,11 +145,11 @@ fn a_sign_and_nothing_since_asks_better_same_or_worse() {
     person.wait(Span::hours(25)).unwrap();
     person.send(Event::Go { place: Place::Now }).unwrap();
     let asked = person.frame().unwrap().notices.iter().find(|n| n.key == "asks-since-before").cloned().unwrap();
-    assert_eq!((asked.tone, asked.text.as_str()), (Tone::Asks, "You wrote down: lump. How is it now?"));
+    assert_eq!((asked.tone, asked.text.as_str()), (Tone::Asks, "You logged: lump or blocked duct. How is it now?"));
     assert_eq!(line(&mut person, Place::Now), None, "it is no caution");
     person.press("since-before-same").unwrap();
     let told = line(&mut person, Place::Now).unwrap().text;
-    assert_eq!(told, "Please call your midwife or doctor today: lump, and not better");
+    assert_eq!(told, "Please call your midwife or doctor today: lump or blocked duct, and not better");
     person.press("undo").unwrap();
     person.press("since-before-better").unwrap();
     assert_eq!(line(&mut person, Place::Now), None);
@@ -219,7 +219,7 @@ fn a_limit_that_was_set_anew_is_the_one_that_counts() {
     assert!(line(&mut person, Place::Now).is_some());
     person.send(Event::Go { place: Place::Caution { key: "breast-fever".to_owned() } }).unwrap();
     let sources = page(&person).sections.into_iter().find(|s| s.key == "sources").unwrap();
-    assert!(sources.rows[0].detail.starts_with("37.8 °C, as your consultant set it."), "{}", sources.rows[0].detail);
+    assert!(sources.rows[0].detail.starts_with("37.8 °C, set by your consultant."), "{}", sources.rows[0].detail);
 }
 
 #[test]
@@ -230,12 +230,12 @@ fn pain_that_rises_is_told_and_never_with_more_vacuum() {
     person.press("finish").unwrap();
     assert_eq!(
         line(&mut person, Place::Kit).unwrap().text,
-        "Please tell your consultant: pain that rises during a session"
+        "Please let your consultant know: pain that rises during a session"
     );
     person.send(Event::Go { place: Place::Caution { key: "pain-rises".to_owned() } }).unwrap();
     let page = page(&person);
     assert!(page.lines[0].starts_with("Turn the vacuum down"));
-    assert!(page.sections[0].lines[0].ends_with("pain went from 2 to 5 of 10"), "{}", page.sections[0].lines[0]);
+    assert!(page.sections[0].lines[0].ends_with("pain went from 2 to 5 out of 10"), "{}", page.sections[0].lines[0]);
 }
 
 /// Ten sessions a day for three days lie between; those said nothing of pain.

@@ -37,13 +37,13 @@ fn a_fortnight_is_held_against_the_fortnight_before() {
     forty_days(&mut person, 0.8);
     let findings = compared(&mut person, 14);
     assert_eq!(findings.headline, "6 June to 19 June");
-    assert_eq!(findings.caption, "against 23 May to 5 June");
+    assert_eq!(findings.caption, "compared with 23 May to 5 June");
     // 720 mL a day before, a fifth less now: about 144 mL, and the range is on one side.
     let more = row(&findings, "More or less a day");
     let value: i32 = more.split(' ').next().unwrap().replace('\u{2212}', "-").parse().unwrap();
     assert!((-155..=-130).contains(&value), "{more}");
     assert!(!more.contains('+'), "the whole range lies below: {more}");
-    assert_eq!(row(&findings, "Highest pain written down"), "not known; before: not known", "missing is not nought");
+    assert_eq!(row(&findings, "Highest pain logged"), "not known; before: not known", "missing is not nought");
     assert!(
         row(&findings, "Longest gap on one side").starts_with("3 h"),
         "{}",
@@ -63,7 +63,7 @@ fn what_did_not_change_has_nothing_within_its_range() {
 fn without_days_nothing_is_said() {
     let mut person = person();
     let findings = compared(&mut person, 7);
-    assert_eq!(findings.sections[0].rows[0].title, "Nothing was collected yet.");
+    assert_eq!(findings.sections[0].rows[0].title, "No milk was logged yet.");
     // Forty days, and thirty asked for twice: the earlier span is not there to compare.
     forty_days(&mut person, 1.0);
     let findings = compared(&mut person, 28);
@@ -79,6 +79,6 @@ fn since_the_last_visit_is_as_many_days_as_there_were() {
     let findings = compared(&mut person, 0);
     assert_eq!(
         (findings.headline.as_str(), findings.caption.as_str()),
-        ("10 June to 19 June", "against 31 May to 9 June")
+        ("10 June to 19 June", "compared with 31 May to 9 June")
     );
 }

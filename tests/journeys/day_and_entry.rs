@@ -26,8 +26,8 @@ const DAY: &[u8] = br#"{"fact":"session","id":"a","started":{"at":"2026-03-02T02
 #[test]
 fn sums_are_of_what_is_known_and_say_what_is_not_in_them() {
     let day = day(&mut person(), 0);
-    assert_eq!(day.figure, "190 mL +");
-    assert_eq!(day.caption, "3 sessions. One amount is not known and not in the sum.");
+    assert_eq!(day.figure, "at least 190 mL");
+    assert_eq!(day.caption, "3 sessions, one amount not known. The total is at least this.");
     let sides: Vec<_> = day.sides.iter().map(|s| (s.label.as_str(), s.text.as_str(), s.note.as_str())).collect();
     assert_eq!(sides, [("Left", "80 mL", ""), ("Right", "40 mL", "one not known"), ("Together", "70 mL", "")]);
 }
@@ -51,7 +51,7 @@ fn a_day_without_sessions_has_no_figure_rather_than_nought() {
 fn a_feed_at_the_breast_adds_nothing_to_what_was_collected() {
     let mut person = person();
     person.send(Event::Remove { id: "d".to_owned() }).unwrap();
-    assert_eq!(day(&mut person, 0).figure, "190 mL +");
+    assert_eq!(day(&mut person, 0).figure, "at least 190 mL");
 }
 
 #[test]
@@ -70,7 +70,7 @@ fn moving_a_session_to_another_day_takes_its_end_with_it() {
     person.send(Event::Go { place: Place::Entry { id: "a".to_owned() } }).unwrap();
     person.enter("started/date", "2026-03-01").unwrap();
     assert_eq!(day(&mut person, 1).figure, "90 mL");
-    assert_eq!(day(&mut person, 0).figure, "100 mL +");
+    assert_eq!(day(&mut person, 0).figure, "at least 100 mL");
     let record = person.record().unwrap();
     assert!(record.contains(r#""ended":{"at":"2026-03-01T02:20:00.000+01:00""#));
 }
@@ -96,10 +96,10 @@ fn taken_out_counts_nowhere_and_can_be_brought_back() {
     person.press("take-out").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Day { .. }), "back in the day");
     let without = day(&mut person, 0);
-    assert_eq!((without.figure.as_str(), without.taken_out.len()), ("100 mL +", 1));
+    assert_eq!((without.figure.as_str(), without.taken_out.len()), ("at least 100 mL", 1));
     person.press("bring-back-a").unwrap();
     let with = day(&mut person, 0);
-    assert_eq!((with.figure.as_str(), with.taken_out.len()), ("190 mL +", 0));
+    assert_eq!((with.figure.as_str(), with.taken_out.len()), ("at least 190 mL", 0));
 }
 
 #[test]
@@ -111,7 +111,7 @@ fn two_sessions_that_overlap_on_one_side_are_shown_as_such_and_kept() {
     let day = day(&mut person, 0);
     let cares: Vec<_> = day.entries.iter().map(|e| (e.id.as_str(), e.care.as_str())).collect();
     assert_eq!(cares[2..], [("b", "overlaps another"), ("a", "overlaps another")]);
-    assert_eq!(day.figure, "190 mL +", "both are kept and counted");
+    assert_eq!(day.figure, "at least 190 mL", "both are kept and counted");
 }
 
 #[test]

@@ -18,10 +18,7 @@ fn the_page_says_what_goes_and_what_remains_and_one_press_erases_it() {
     person.press("open-family").unwrap();
     person.press("open-erasing").unwrap();
     let reads = person.reads().unwrap();
-    assert!(
-        reads.contains("One copy that was made beside it") && reads.contains("What your consultant has"),
-        "{reads}"
-    );
+    assert!(reads.contains("One safety copy of it") && reads.contains("What your consultant has"), "{reads}");
     let update = person.app().unwrap().update(Event::EraseRecord, &clock).unwrap();
     assert!(matches!(update.screen, Screen::Welcome { .. }), "it begins anew");
     assert!(update.effects.iter().all(|effect| !matches!(effect, Effect::SetAlarm { .. })), "nothing calls any more");

@@ -33,7 +33,7 @@ fn there(spec: &FieldSpec) -> (Value, String) {
     let name = Texts::new("en").say(&format!("field-{}", spec.key.replace('_', "-")));
     match (spec.key, spec.field_type) {
         ("temperature", _) => (json!({"value": 39.2, "unit": "Cel"}), "39.2 °C".to_owned()),
-        ("breast_pain", _) => (json!(9), "Breast pain 9 of 10".to_owned()),
+        ("breast_pain", _) => (json!(9), "Breast pain 9 out of 10".to_owned()),
         ("since_before", _) => (json!("worse"), "Worse".to_owned()),
         ("note", _) => (json!("It throbs"), "It throbs".to_owned()),
         (_, FieldType::Flag) => (json!(true), name),
@@ -109,7 +109,7 @@ fn what_became_of_every_sign_is_told_however_long_ago_it_was() {
             written.fact("visit", "v", &[("at", since)]);
             person.import_file(&written.file()).unwrap();
             let sheet = sheet(&mut person);
-            let told = ["Nobody wrote down what came of it", "Out of date since", "No longer so", "and nothing since"];
+            let told = ["What happened next was not logged", "Out of date since", "Over: ", "and nothing since"];
             assert!(told.iter().any(|told| sheet.contains(told)), "{} {before:?}: {sheet}", spec.key);
             let urgent = CautionSource::all().iter().any(|c| {
                 c.is_about(spec.key) && c.urgency < Urgency::Consultant && (c.rules.is_empty() || c.key == "fever")
@@ -145,7 +145,7 @@ fn the_sheet_tells_the_peak_and_says_how_many_more_there_are() {
     }
     person.import_file(&written.file()).unwrap();
     let sheet = sheet(&mut person);
-    for told in ["39.2 °C", "Fainting", "And 5 more", "Swelling (5)", "36.6 °C to 37 °C"] {
+    for told in ["39.2 °C", "Fainting", "And 5 more", "Swelling or engorgement (5)", "36.6 °C to 37 °C"] {
         assert!(sheet.contains(told), "{told}: {sheet}");
     }
 }
@@ -166,7 +166,7 @@ fn the_desk_lists_what_was_urgent_and_what_became_of_it() {
     desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family } }).unwrap();
     let screen = desk.send(Event::Go { place: Place::Caution { key: "emergency".to_owned() } }).unwrap();
     let read = serde_json::to_string(&screen.beside).unwrap();
-    assert!(read.contains("Nobody wrote down what came of it"), "{read}");
+    assert!(read.contains("What happened next was not logged"), "{read}");
     assert!(!read.contains("CautionDealt"), "she deals with nothing in a family's record");
 
     let dealt = Event::CautionDealt { key: "emergency".to_owned(), how: "emergency_team".to_owned() };
@@ -197,7 +197,7 @@ fn what_was_left_out_leaves_a_line_on_the_sheet() {
     let left = said(&mut person).left_out.unwrap();
     assert_eq!(
         left.lines,
-        ["Left out by the parent: Cautions, temperature and signs."],
+        ["Removed by the parent: Cautions, temperature and signs."],
         "there was no question to leave out"
     );
 }

@@ -21,7 +21,7 @@ fn a_pump_is_written_down_in_the_units_of_the_family() {
     person.enter("maximum_vacuum_high", "40").unwrap();
     person.enter("in_use_since", "3.1.2026").unwrap();
     person.press("place-kit").unwrap();
-    assert!(person.reads().unwrap().contains("Personal grade · 9 levels · 33.3 to 40 kPa · since 3 January 2026"));
+    assert!(person.reads().unwrap().contains("Personal-use · 9 levels · 33.3 to 40 kPa · since 3 January 2026"));
     let pump = person.only("pump").unwrap();
     assert_eq!(
         (pump["maximum_vacuum_low"]["typed"].as_str(), pump["maximum_vacuum_low"]["typed_unit"].as_str()),

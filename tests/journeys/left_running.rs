@@ -20,13 +20,13 @@ fn question(person: &Person) -> Option<String> {
 #[test]
 fn it_asks_from_two_hours_on_and_not_before() {
     assert_eq!(question(&left_running(1, 59)), None);
-    assert_eq!(question(&left_running(2, 0)).unwrap(), "This session has run for 2 h. When did it end?");
+    assert_eq!(question(&left_running(2, 0)).unwrap(), "This session has been running for 2 h. When did it end?");
 }
 
 #[test]
 fn it_can_have_ended_as_usual_or_at_its_last_mark() {
     let mut person = left_running(5, 0);
-    assert_eq!(person.find("ended-usual").unwrap().unwrap().label, "At 02:30, as usual");
+    assert_eq!(person.find("ended-usual").unwrap().unwrap().label, "At 02:30, my usual length");
     person.press("ended-last-mark").unwrap();
     assert_eq!(person.only("session").unwrap()["ended"]["at"], "2026-03-01T02:17:00.000+01:00");
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));

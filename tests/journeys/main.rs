@@ -26,6 +26,7 @@ mod kit_trace;
 mod left_running;
 mod only_shown;
 mod pictures_in_words;
+mod plain_words;
 mod plan;
 mod ranges_and_bounds;
 mod seen_and_stored;

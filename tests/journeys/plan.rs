@@ -58,12 +58,12 @@ fn the_parent_sees_what_each_part_says_and_would_change_and_nothing_holds_before
     person.import_file(&file).unwrap();
     let page = page(&person);
     assert!(page.lines.contains(&"The breaks at work first.".to_owned()));
-    assert_eq!(lines(&page, "How often, and sleep"), ["Sessions a day: 7 now, 6 then", "Longest gap: 8 h"],);
-    assert_eq!(lines(&page, "An aim"), ["Aim for a day, set with your consultant: 600 mL"]);
-    let unlike = "The record has no pump called Heron. A level on one pump is not a level on another, so this can’t be compared.";
+    assert_eq!(lines(&page, "How often, and sleep"), ["Sessions a day: from 7 to 6", "Longest gap: 8 h"],);
+    assert_eq!(lines(&page, "A goal"), ["Goal for a day, set with your consultant: 600 mL"]);
+    let unlike = "Your record has no pump called Heron. Levels differ from pump to pump, so we can’t compare.";
     assert_eq!(lines(&page, "A setting to try"), ["Heron · level 7", unlike]);
-    assert_eq!(lines(&page, "A rule set anew"), ["Fever with signs at the breast: 38.5 °C now, 38.3 °C then"]);
-    assert_eq!(lines(&page, "A check to make"), ["The pump, by Wednesday 10 June"]);
+    assert_eq!(lines(&page, "A changed rule"), ["Fever with signs at the breast: from 38.5 °C to 38.3 °C"]);
+    assert_eq!(lines(&page, "Something to check"), ["The pump, by Wednesday 10 June"]);
     assert_eq!(fact(&mut person, "rhythm")[0]["sessions_a_day"], 7);
     assert_eq!(fact(&mut person, "rules"), [] as [Value; 0]);
     person.press("place-now").unwrap();
@@ -84,13 +84,13 @@ fn a_rule_is_chosen_from_all_that_a_family_goes_by_and_kept_within_its_bounds() 
     let keys: Vec<&str> = list.groups.iter().map(|group| group.key.as_str()).collect();
     assert!(keys.contains(&"caution-rules") && !keys.contains(&"caseload-rules"), "{keys:?}");
     let rows: Vec<_> = list.groups.iter().flat_map(|group| &group.rows).collect();
-    let row = rows.iter().find(|row| row.title == "Severe pain begins at").unwrap();
-    assert!(row.detail.starts_with("As shipped: 7") && row.detail.contains("Palos"), "{}", row.detail);
+    let row = rows.iter().find(|row| row.title == "Severe pain starts at").unwrap();
+    assert!(row.detail.starts_with("Default: 7") && row.detail.contains("Palos"), "{}", row.detail);
     let screen = desk.send(row.open.clone().unwrap().event).unwrap();
     let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
     let row = |field: &str| form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == field).unwrap().clone();
-    assert_eq!(row("rule").value, "Severe pain begins at");
-    assert!(row("rule_value").hint.starts_with("As shipped: 7"));
+    assert_eq!(row("rule").value, "Severe pain starts at");
+    assert!(row("rule_value").hint.starts_with("Default: 7"));
     let enter = |typed: &str| Event::Enter { id: form.id.clone(), field: "rule_value".into(), typed: typed.into() };
     for beyond in ["0", "11"] {
         let refused = desk.send(enter(beyond)).unwrap_err();
@@ -144,7 +144,7 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
     assert!(row.open.as_ref().unwrap().chosen, "and the list shows whose it is");
     assert_eq!(
         part_on_desk(&page, "How often, and sleep").detail,
-        "Sessions a day: 7 now, 6 then \u{b7} Longest gap: 8 h"
+        "Sessions a day: from 7 to 6 \u{b7} Longest gap: 8 h"
     );
     let screen = desk.send(part_on_desk(&page, "How often, and sleep").open.unwrap().event).unwrap();
     let Screen::Form { form, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
@@ -152,10 +152,10 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
         |field: &str| form.groups.iter().flat_map(|g| &g.rows).find(|row| row.field == field).unwrap().hint.clone();
     assert_eq!(hint("sessions_a_day"), "7 now");
     assert!(!hint("shortest_interval").contains("now"), "nothing is set there yet");
-    let rule = part_on_desk(&page, "A rule set anew");
-    assert_eq!(rule.detail, "Fever with signs at the breast: 38.1 °C now, 38.3 °C then");
+    let rule = part_on_desk(&page, "A changed rule");
+    assert_eq!(rule.detail, "Fever with signs at the breast: from 38.1 °C to 38.3 °C");
     let setting = part_on_desk(&page, "A setting to try");
-    assert_eq!(setting.detail, "Heron \u{b7} level 7 \u{b7} stronger than the record shows was used last");
+    assert_eq!(setting.detail, "Heron \u{b7} level 7 \u{b7} stronger than the last setting in the record");
 
     // Its pumps are offered by name, and its rules as they stand there.
     let screen = desk.send(setting.open.unwrap().event).unwrap();
@@ -170,8 +170,8 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
     let Screen::List { list, .. } = &screen.beside else { panic!("{:?}", screen.beside) };
     let rows: Vec<_> = list.groups.iter().flat_map(|group| &group.rows).collect();
     let fever = rows.iter().find(|row| row.title == "Fever with signs at the breast").unwrap();
-    assert!(fever.detail.starts_with("Now 38.1 °C in this family’s record. As shipped: 38.5 °C. "), "{}", fever.detail);
-    assert!(rows.iter().find(|row| row.title == "Severe pain begins at").unwrap().detail.starts_with("As shipped: 7"));
+    assert!(fever.detail.starts_with("Now 38.1 °C in this family’s record. Default: 38.5 °C. "), "{}", fever.detail);
+    assert!(rows.iter().find(|row| row.title == "Severe pain starts at").unwrap().detail.starts_with("Default: 7"));
 }
 
 /// What she wrote is there also where that family's record can't be read.
@@ -246,15 +246,15 @@ fn parts_are_accepted_and_left_by_themselves() {
         let section = page(person).sections.into_iter().find(|section| section.title == title).unwrap();
         section.actions[action].key.clone()
     };
-    let accept = key(&person, "An aim", 0);
+    let accept = key(&person, "A goal", 0);
     person.press(&accept).unwrap();
-    let leave = key(&person, "A rule set anew", 1);
+    let leave = key(&person, "A changed rule", 1);
     person.press(&leave).unwrap();
     assert_eq!(fact(&mut person, "settings")[0]["aim"]["value"], 600.0);
     assert_eq!(fact(&mut person, "rules"), [] as [Value; 0]);
-    assert!(lines(&page(&person), "A rule set anew").contains(&"You left this.".to_owned()));
+    assert!(lines(&page(&person), "A changed rule").contains(&"You declined this.".to_owned()));
     // An answer can be changed.
-    let accept = key(&person, "A rule set anew", 0);
+    let accept = key(&person, "A changed rule", 0);
     person.press(&accept).unwrap();
     assert_eq!(fact(&mut person, "rules")[0]["breast_fever"], 38.3);
 }
@@ -270,7 +270,7 @@ fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
         section.actions.iter().find(|action| action.key.starts_with(key)).unwrap().event.clone()
     };
     person.send(press("How often, and sleep", "plan-accept")).unwrap();
-    person.send(press("An aim", "plan-leave")).unwrap();
+    person.send(press("A goal", "plan-leave")).unwrap();
     let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("a sheet") };
     let changes = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "changes").unwrap();
     let told: Vec<_> = changes.rows.iter().map(|row| (row.label.as_str(), row.note.as_str())).collect();
@@ -278,7 +278,7 @@ fn the_next_visit_sheet_tells_what_was_accepted_and_what_was_left() {
         told,
         [
             ("Consultant’s plan: How often, and sleep", "Accepted. Sessions a day: 6 \u{b7} Longest gap: 8:00"),
-            ("Consultant’s plan: An aim", "Left as it was. Aim for a day, set with your consultant: 600 mL"),
+            ("Consultant’s plan: A goal", "Declined. Goal for a day, set with your consultant: 600 mL"),
         ]
     );
 }
@@ -296,7 +296,7 @@ fn both_records_show_the_answer_once_the_record_is_shared_again() {
     desk.import_file(&file).unwrap();
     let screen = desk.send(Event::Go { place: Place::Plan { id } }).unwrap();
     let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
-    assert!(lines(&findings, "An aim").contains(&"You accepted this.".to_owned()));
+    assert!(lines(&findings, "A goal").contains(&"You accepted this.".to_owned()));
 }
 
 #[test]
@@ -331,7 +331,7 @@ fn a_stronger_setting_is_said_to_be_one() {
         let plan = plan_of(&mut desk, &[("setting", &[("level", level), ("plan_phase", "expression")])]);
         person.import_file(&plan).unwrap();
         let said = lines(&page(&person), "A setting to use");
-        assert_eq!(said.iter().any(|line| line.contains("stronger than you used last")), told, "{level}: {said:?}");
+        assert_eq!(said.iter().any(|line| line.contains("stronger than your last setting")), told, "{level}: {said:?}");
     }
 }
 

@@ -136,13 +136,13 @@ fn with_a_gauge_that_may_be_wrong_by_four_and_a_half(settings: &str) -> Person {
 fn an_error_of_four_and_a_half_is_five_and_a_makers_range_is_what_its_maker_wrote() {
     let person = with_a_gauge_that_may_be_wrong_by_four_and_a_half("");
     let read = person.reads().unwrap();
-    assert!(read.contains("wrong by 5 mmHg"), "{read}");
+    assert!(read.contains("off by 5 mmHg"), "{read}");
     // 33.3 and 40 kPa are 249.77 and 300.03 mmHg.
     assert!(read.contains("250 to 300 mmHg"), "{read}");
     let person = with_a_gauge_that_may_be_wrong_by_four_and_a_half(r#","vacuum_unit":"kPa""#);
     let read = person.reads().unwrap();
     // 4.5 mmHg are 0.59995 kPa.
-    assert!(read.contains("wrong by 0.6 kPa") && read.contains("33.3 to 40 kPa"), "{read}");
+    assert!(read.contains("off by 0.6 kPa") && read.contains("33.3 to 40 kPa"), "{read}");
 }
 
 /// The bounds of what a field takes are said so that a value at them is taken.

@@ -76,7 +76,7 @@ fn a_gap_on_the_sheet_is_between_sessions_whichever_side() {
     let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("sheet") };
     let rhythm = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "rhythm").unwrap();
     let row = |label: &str| rhythm.rows.iter().find(|row| row.label.starts_with(label)).unwrap().clone();
-    assert_eq!(row("Longest gap of a day, whichever side").value, "4 h");
+    assert_eq!(row("Longest gap of a day, either side, median").value, "4 h");
     assert!(row("Days with more than 7 h").value.starts_with("0 of"), "{:?}", row("Days with more"));
     let nights = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "nights").unwrap();
     assert!(nights.lines.iter().any(|line| line.contains("4 h")), "{:?}", nights.lines);
@@ -113,7 +113,7 @@ fn the_first_two_weeks_are_told_day_by_day() {
         assert_eq!(supply.figure.is_empty(), by_day, "{birth}: {}", supply.figure);
         let told = supply.lines.iter().filter(|line| line.contains(", day ")).count();
         assert_eq!(told > 5, by_day, "{birth}: {:?}", supply.lines);
-        let intake = supply.against.rows.iter().any(|row| row.title.contains("intake"));
+        let intake = supply.against.rows.iter().any(|row| row.title.contains("Intake"));
         assert_eq!(intake, !by_day, "no share of a mean that is none: {birth}");
     }
 }
@@ -209,7 +209,7 @@ fn a_planned_setting_is_compared_on_its_own_pump_alone() {
         ward,
         [
             "Ward pump is made for at most 300 mmHg.",
-            "The record does not say what was used on Ward pump before, so this can’t be compared.",
+            "No setting has been logged on Ward pump yet, so we can’t compare.",
         ],
         "level 7 on another pump says nothing of this one"
     );
@@ -218,12 +218,12 @@ fn a_planned_setting_is_compared_on_its_own_pump_alone() {
     assert_eq!(
         higher,
         [
-            "That is stronger than you used last on this pump. Turn it down as soon as it hurts.",
+            "This is stronger than your last setting on this pump. Turn it down as soon as it hurts.",
             "It hurt at level 6 on 24 May. Turn it down as soon as it hurts.",
         ]
     );
     let beyond: Vec<String> = said(&[("pump_name", "Heron"), ("level", "10")]);
     assert!(beyond[0] == "Heron has 9 levels.", "{beyond:?}");
-    assert!(said(&[("pump_name", "Marl"), ("level", "5")])[0].starts_with("The record has no pump called Marl."));
-    assert!(said(&[("level", "5")])[0].starts_with("No pump is named."));
+    assert!(said(&[("pump_name", "Marl"), ("level", "5")])[0].starts_with("Your record has no pump called Marl."));
+    assert!(said(&[("level", "5")])[0].starts_with("The plan does not name a pump."));
 }

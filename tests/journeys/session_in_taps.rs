@@ -136,7 +136,7 @@ fn amounts_can_wait_and_a_quiet_line_says_which_sessions_lack_theirs() {
     person.press("finish").unwrap();
     person.press("amounts-later").unwrap();
     let line = |person: &Person| person.frame().unwrap().notices.iter().map(|n| n.text.clone()).collect::<Vec<_>>();
-    assert_eq!(line(&person), ["One session can still get its amount."]);
+    assert_eq!(line(&person), ["One session has no amount yet."]);
     person.press("open-lacking").unwrap();
     person.enter("amount_left", "55").unwrap();
     person.press("amount_right-unknown").unwrap();

@@ -126,7 +126,7 @@ fn a_feed_that_was_not_weighed_leaves_its_time_unobserved_and_one_that_was_count
         let supply = supply(&mut person, 7);
         assert_eq!(supply.figure, "about 720 mL a day", "weighed: {weighed}");
         assert_eq!(supply.asks, [], "a feed that was not weighed is no amount that could be mistyped");
-        let said = supply.lines.iter().any(|line| line.starts_with("75 %"));
+        let said = supply.lines.iter().any(|line| line.starts_with("Your log covers 75%"));
         assert_eq!(said, observed == 75, "{:?}", supply.lines);
     }
 }
@@ -139,7 +139,7 @@ fn a_clock_that_was_set_back_by_a_month_still_answers() {
     person.wait(Span::hours(-24 * 20)).unwrap();
     assert_eq!(level(&mut person), "about 720 mL a day");
     person.wait(Span::hours(-24 * 200)).unwrap();
-    assert_eq!(supply(&mut person, 28).headline, "Nothing to tell yet");
+    assert_eq!(supply(&mut person, 28).headline, "Nothing to show yet");
     person.wait(Span::hours(24 * 220)).unwrap();
     assert_eq!(level(&mut person), "about 720 mL a day");
 }
@@ -157,7 +157,7 @@ fn needs(fill: impl Fn(&Person, &mut Written)) -> String {
     person.import_file(&written.file()).unwrap();
     let supply = supply(&mut person, 28);
     let told = supply.against.rows.iter().map(|row| format!("{}: {}", row.title, row.detail));
-    told.filter(|told| told.contains("intake")).collect::<Vec<_>>().join("\n")
+    told.filter(|told| told.contains("Intake")).collect::<Vec<_>>().join("\n")
 }
 
 #[test]
@@ -172,17 +172,17 @@ fn a_preterm_child_needs_by_its_weight_and_is_not_held_to_the_curve_for_term() {
     });
     // 150 mL for each of two kilograms.
     assert!(
-        told.contains("About 300 mL a day") && told.contains("150 mL for each kilogram") && !told.contains("%"),
+        told.contains("About 300 mL a day") && told.contains("150 mL per kilogram a day") && !told.contains("%"),
         "{told}"
     );
     let told = needs(|_, written| child(written, "Ina", Some("2026-04-20"), 29));
-    assert!(told.contains("For Ina a recent weight is needed"), "{told}");
+    assert!(told.contains("Please add a recent weight for Ina"), "{told}");
 }
 
 #[test]
 fn preterm_is_before_37_completed_weeks() {
     let told = |weeks| needs(|_, written| child(written, "Ina", Some("2026-04-20"), weeks));
-    assert!(told(36).contains("By age from the due date"), "{}", told(36));
+    assert!(told(36).contains("By corrected age"), "{}", told(36));
     assert!(told(37).contains("620 mL a day"), "{}", told(37));
 }
 
@@ -207,19 +207,22 @@ fn volume_by_day(age: i64, each: f64) -> String {
     child(&mut written, "Ina", Some(&birth.to_string()), 29);
     person.import_file(&written.file()).unwrap();
     let rows = supply(&mut person, 28).against.rows;
-    rows.into_iter().find(|row| row.title == "Ina: volume on day 14").map(|row| row.detail).unwrap_or_default()
+    rows.into_iter().find(|row| row.title == "Ina: milk on day 14").map(|row| row.detail).unwrap_or_default()
 }
 
 #[test]
 fn a_volume_by_day_is_told_from_day_14_on_with_its_source_and_for_three_months() {
-    assert!(volume_by_day(13, 45.0).starts_with("Day 13 is too early to judge."));
+    assert!(volume_by_day(13, 45.0).starts_with("Day 13 is too early to compare."));
     // Today is day 14 and not over: it was not observed well enough.
-    assert!(volume_by_day(14, 45.0).contains("not observed well enough"), "{}", volume_by_day(14, 45.0));
-    for (each, expected) in [(45.0, "at or above 500 mL"), (25.0, "between 350 mL and 500 mL"), (15.0, "below 350 mL")]
-    {
+    assert!(volume_by_day(14, 45.0).contains("Not enough was logged"), "{}", volume_by_day(14, 45.0));
+    for (each, expected) in [
+        (45.0, "within a band from studies of 500 mL or more"),
+        (25.0, "within a band from studies of 350 mL to 500 mL"),
+        (15.0, "A band from studies is 350 mL to 500 mL"),
+    ] {
         let told = volume_by_day(16, each);
         assert!(told.contains(expected) && told.contains("Hoban 2018"), "{told}");
-        assert!(told.contains("Your unit’s own measure comes first"), "{told}");
+        assert!(told.contains("Your unit’s own figure comes first"), "{told}");
         for word in ["low", "insufficient", "poor"] {
             assert!(!told.split_whitespace().any(|said| said.trim_matches('.') == word), "{told}");
         }

@@ -35,7 +35,7 @@ fn an_amount_mistyped_by_ten_is_asked_about_kept_and_left_out_until_it_is_said_t
     let record = person.record().unwrap();
     assert!(record.contains("\"value\":600.0"), "it stands in the record as it was typed");
     let told = supply(&mut person, 28);
-    assert_eq!((told.headline.as_str(), told.figure.as_str()), ("Holding", "about 720 mL a day"));
+    assert_eq!((told.headline.as_str(), told.figure.as_str()), ("Steady", "about 720 mL a day"));
     let notice = asked(&mut person, "asks-amount").unwrap();
     assert!(notice.text.contains("600 mL"), "{}", notice.text);
 
@@ -60,7 +60,7 @@ fn a_gap_in_which_a_session_was_not_written_down_is_asked_about_and_can_be_said_
     person.import_file(&written.file()).unwrap();
     let record = person.record().unwrap();
     let notice = asked(&mut person, "asks-missing").unwrap();
-    assert!(notice.text.contains("a session may not be written down"), "{}", notice.text);
+    assert!(notice.text.contains("Was there a session between"), "{}", notice.text);
     let open = supply(&mut person, 28).weeks.bars;
     go(&mut person, Place::Supply { days: 28 });
     person.press("gap-is-whole").unwrap();
@@ -120,9 +120,9 @@ fn a_drop_that_lasts_is_said_on_the_first_screen_and_put_away_for_good() {
     dropped(&mut person);
     go(&mut person, Place::Now);
     let notice = told_first(&person).unwrap();
-    assert_eq!(notice.text, "Please tell your consultant: less milk than before");
+    assert_eq!(notice.text, "Please let your consultant know: less milk than before");
     person.press("open-caution").unwrap();
-    assert!(person.reads().unwrap().contains("less milk than your usual"));
+    assert!(person.reads().unwrap().contains("less milk than usual for you"));
     person.press("caution-open-supply").unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Supply { .. }));
     go(&mut person, Place::Now);
@@ -187,13 +187,13 @@ fn what_else_changed_stands_beside_a_change_and_is_never_called_a_cause() {
     let told = supply(&mut person, 28);
     let change = told.changes.first().unwrap();
     assert!(change.title.contains("less"), "{}", change.title);
-    assert_eq!(change.beside_label, "What else changed then; not that it was the cause:");
+    assert_eq!(change.beside_label, "What else changed then. It does not show the cause:");
     let beside: Vec<&str> = change.beside.iter().map(|row| row.title.as_str()).collect();
-    for expected in ["The narrow one came into use", "Fever", "Fewer sessions a day", "Back to work"] {
+    for expected in ["You started using The narrow one", "Fever", "Fewer sessions a day", "Back to work"] {
         assert!(beside.contains(&expected), "{expected}: {beside:?}");
     }
     go(&mut person, Place::Supply { days: 28 });
-    let read = person.reads().unwrap().to_lowercase().replace("not that it was the cause", "");
+    let read = person.reads().unwrap().to_lowercase().replace("it does not show the cause", "");
     for claim in ["cause", "because", "due to", "led to", "result of"] {
         assert!(!read.contains(claim), "{claim}");
     }

@@ -73,8 +73,8 @@ fn within_the_picture(supply: &SupplyScreen) {
 #[test]
 fn without_a_session_it_says_what_will_stand_here() {
     let shown = supply(&mut person(), 28);
-    assert_eq!((shown.headline.as_str(), shown.figure.as_str()), ("Nothing to tell yet", ""));
-    assert!(shown.caption.contains("Three whole days"));
+    assert_eq!((shown.headline.as_str(), shown.figure.as_str()), ("Nothing to show yet", ""));
+    assert!(shown.caption.contains("Three full days"));
     assert!(shown.weeks.bars.is_empty() && shown.figures.is_none() && shown.against.rows.is_empty());
 }
 
@@ -101,7 +101,7 @@ fn amounts_that_are_all_unknown_are_unknown_and_not_nought() {
 #[test]
 fn nothing_on_every_day_is_a_level_of_nothing_that_holds() {
     let shown = supply(&mut with(&sessions(20, |_| milliliters(0))), 14);
-    assert_eq!((shown.headline.as_str(), shown.figure.as_str()), ("Holding", "about 0 mL a day"));
+    assert_eq!((shown.headline.as_str(), shown.figure.as_str()), ("Steady", "about 0 mL a day"));
     within_the_picture(&shown);
 }
 
@@ -112,7 +112,7 @@ fn every_amount_known_is_the_sum_of_the_day() {
         let shown = supply(&mut with(&sessions(35, about_40)), days);
         assert_eq!(shown.figure, "about 640 mL a day", "{days}");
         // A week is too short to tell whether it holds.
-        assert_eq!(shown.headline, if days == 7 { "Can’t tell yet" } else { "Holding" }, "{days}");
+        assert_eq!(shown.headline, if days == 7 { "Can’t tell yet" } else { "Steady" }, "{days}");
         within_the_picture(&shown);
     }
 }
@@ -129,12 +129,12 @@ fn two_children_of_different_age_need_the_sum_and_a_birth_that_is_not_known_is_s
     );
     let need = |person: &mut Person| {
         let rows = supply(person, 14).against.rows;
-        rows.into_iter().find(|row| row.title.contains("ublished intake")).map(|row| row.detail).unwrap_or_default()
+        rows.into_iter().find(|row| row.title.contains("Intake in studies")).map(|row| row.detail).unwrap_or_default()
     };
     let mut person = with(&record);
     assert!(need(&mut person).starts_with("About 1355 mL a day."), "{}", need(&mut person));
     person.import_file(b"{\"fact\":\"child\",\"id\":\"c\",\"name\":\"Siskin\"}\n").unwrap();
-    assert!(need(&mut person).contains("For Siskin the birth date is needed"), "{}", need(&mut person));
+    assert!(need(&mut person).contains("Please add the birth date of Siskin"), "{}", need(&mut person));
 }
 
 #[test]
@@ -157,13 +157,13 @@ fn an_aim_says_when_it_would_be_met_or_that_it_would_not() {
         person.send(Event::Go { place: Place::Entry { id: "settings".to_owned() } }).unwrap();
         person.enter("aim", typed).unwrap();
         let rows = supply(person, 28).against.rows;
-        rows.into_iter().find(|row| row.title == "Your aim").map(|row| row.detail).unwrap_or_default()
+        rows.into_iter().find(|row| row.title == "Your goal").map(|row| row.detail).unwrap_or_default()
     };
     assert_eq!(supply(&mut person, 28).headline, "Rising");
-    assert!(aim(&mut person, "900").contains("On this course between"), "{}", aim(&mut person, "900"));
-    assert!(aim(&mut person, "300").contains("It is met."), "{}", aim(&mut person, "300"));
+    assert!(aim(&mut person, "900").contains("With this trend, between"), "{}", aim(&mut person, "900"));
+    assert!(aim(&mut person, "300").contains("You are there."), "{}", aim(&mut person, "300"));
     let mut falling = with(&sessions(35, |n| milliliters(60 - n / 12)));
-    assert!(aim(&mut falling, "900").contains("Not on this course."), "{}", aim(&mut falling, "900"));
+    assert!(aim(&mut falling, "900").contains("This trend does not lead there now."), "{}", aim(&mut falling, "900"));
 }
 
 #[test]

@@ -38,9 +38,9 @@ fn seven_days_after_a_quarter_less_the_figure_is_what_is_made_now_on_every_span(
         if days != 7 {
             assert!(told.headline.starts_with("Less since about 1"), "{days}: {}", told.headline);
             assert!(told.caption.contains(" since 1"), "{days}: {}", told.caption);
-            assert!(told.lines.iter().any(|line| line.starts_with("Before that about ")), "{days}: {:?}", told.lines);
+            assert!(told.lines.iter().any(|line| line.starts_with("Before that, about ")), "{days}: {:?}", told.lines);
         }
-        assert!(!told.headline.contains("Holding"), "{days}");
+        assert!(!told.headline.contains("Steady"), "{days}");
     }
 }
 
@@ -51,8 +51,8 @@ fn thirty_days_after_it_all_says_the_level_since_and_what_was_before() {
     assert!(told.headline.starts_with("Less since about 2") || told.headline.starts_with("Less since about 1"));
     let figure = milliliters(&told.figure.replace("about ", ""));
     assert!((510.0..=570.0).contains(&figure), "{}", told.figure);
-    let line = told.lines.iter().find(|line| line.starts_with("Before that about ")).unwrap();
-    assert!((650.0..=760.0).contains(&milliliters(&line.replace("Before that about ", ""))), "{line}");
+    let line = told.lines.iter().find(|line| line.starts_with("Before that, about ")).unwrap();
+    assert!((650.0..=760.0).contains(&milliliters(&line.replace("Before that, about ", ""))), "{line}");
     let change = told.changes.first().unwrap();
     assert!(change.title.contains("less since"), "{}", change.title);
     assert!(!change.detail.contains("second test"), "{}", change.detail);
@@ -64,7 +64,7 @@ fn an_aim_that_was_met_before_a_drop_is_not_said_to_be_met() {
     go(&mut person, Place::Entry { id: "settings".to_owned() });
     person.enter("aim", "600").unwrap();
     let told = supply(&mut person, 28);
-    let aim = told.against.rows.iter().find(|row| row.title == "Your aim").unwrap();
+    let aim = told.against.rows.iter().find(|row| row.title == "Your goal").unwrap();
     assert!(!aim.detail.contains("It is met"), "{}", aim.detail);
     assert!(aim.detail.contains("Now 9") || aim.detail.contains("Now 8"), "{}", aim.detail);
 }
@@ -96,7 +96,7 @@ fn one_session_written_down_twice_counts_once_and_is_asked_about() {
     let told = supply(&mut person, 28);
     assert_eq!(told.figure, "about 735 mL a day");
     let asked = told.asks.iter().find(|notice| notice.key == "asks-double-again-00").unwrap();
-    assert!(asked.text.contains("may be one, written down twice. It counts once"), "{}", asked.text);
+    assert!(asked.text.contains("may be the same one, logged twice. They count as one"), "{}", asked.text);
     let bars = told.weeks.bars.clone();
     go(&mut person, Place::Supply { days: 28 });
     person.press("double-is-two").unwrap();
@@ -152,7 +152,7 @@ fn a_gap_at_the_same_hours_every_night_is_what_the_figure_rests_on_and_is_asked_
     assert!(told.lines.iter().any(|line| line.starts_with("This assumes no session between 0")), "{:?}", told.lines);
     let asked: Vec<_> = told.asks.iter().filter(|notice| notice.key.starts_with("asks-quiet")).collect();
     assert_eq!(asked.len(), 1);
-    assert!(asked[0].text.starts_with("Is there a session between"), "{}", asked[0].text);
+    assert!(asked[0].text.starts_with("Do you have a session between"), "{}", asked[0].text);
     go(&mut person, Place::Supply { days: 28 });
     person.press("quiet-is-whole").unwrap();
     let told = supply(&mut person, 28);
@@ -167,7 +167,7 @@ fn where_a_session_is_done_every_night_and_not_logged_the_figure_says_so_and_not
     person.press("quiet-hides-one").unwrap();
     let told = supply(&mut person, 28);
     assert!(told.asks.is_empty(), "{:?}", told.asks);
-    let says = |line: &String| line.ends_with("isn’t logged, so more is made than this.");
+    let says = |line: &String| line.ends_with("isn’t logged, so you make more than this.");
     assert_eq!(told.lines.iter().filter(|line| says(line)).count(), 1, "{:?}", told.lines);
     person.press("undo").unwrap();
     let told = supply(&mut person, 28);
@@ -234,5 +234,5 @@ fn where_milk_is_left_behind_no_level_is_told() {
         assert!(!row.detail.contains("levels off at"), "{}", row.detail);
     }
     let milk = tonight.figures.iter().find(|figure| figure.key == "milk").unwrap();
-    assert!(milk.detail.contains("counted from the session at"), "{}", milk.detail);
+    assert!(milk.detail.contains("session on"), "{}", milk.detail);
 }

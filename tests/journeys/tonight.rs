@@ -85,7 +85,10 @@ fn the_first_thing_asked_is_how_many_and_one_tap_makes_the_plan() {
     person.press("sessions-8").unwrap();
     let after = tonight(&person);
     assert!(after.night.is_some() && !after.figure.is_empty());
-    assert!(after.asks.iter().any(|a| a.text.contains("what is set alone")), "it says that it goes by the frame alone");
+    assert!(
+        after.asks.iter().any(|a| a.text.contains("These times come from your settings")),
+        "it says that it goes by the frame alone"
+    );
 }
 
 #[test]
@@ -137,9 +140,9 @@ fn a_late_session_moves_the_rest_and_nothing_is_made_up_for() {
     person.wait(first.since(person.now())).unwrap();
     person.wait(Span::minutes(70)).unwrap();
     let late = tonight(&person);
-    assert_eq!(late.headline, "Was planned for");
+    assert_eq!(late.headline, "Planned for");
     assert_eq!(late.figure, planned[0]);
-    assert_eq!(late.caption, "1 h 10 ago");
+    assert_eq!(late.caption, "1 h 10 min ago");
     let rest = running(&times(&person));
     assert!(rest.windows(2).all(|two| two[1] - two[0] >= 90), "{rest:?}");
     assert!(rest.len() <= planned.len(), "none is added for what did not come");
@@ -273,11 +276,11 @@ fn putting_off_moves_the_reminder_and_not_the_plan() {
 fn a_host_that_cannot_call_on_the_minute_is_told_of() {
     let mut person = parent(&eight(), &DAY, "2026-06-03T20:00:00+02:00");
     person.send(Event::AlarmsAre { exact: false, shown: true }).unwrap();
-    assert!(person.reads().unwrap().contains("some minutes late"));
+    assert!(person.reads().unwrap().contains("by a few minutes"));
     person.send(Event::AlarmsAre { exact: true, shown: false }).unwrap();
-    assert!(person.reads().unwrap().contains("will not be seen"));
+    assert!(person.reads().unwrap().contains("Notifications are off"));
     person.send(Event::AlarmsAre { exact: true, shown: true }).unwrap();
-    assert!(!person.reads().unwrap().contains("some minutes late"));
+    assert!(!person.reads().unwrap().contains("by a few minutes"));
 }
 
 #[test]
@@ -303,7 +306,7 @@ fn in_the_sleep_window_every_place_is_in_the_night_palette_unless_another_was_ch
 fn after_two_days_of_silence_the_times_begin_from_now() {
     let person = parent(&eight(), &DAY, "2026-06-05T20:00:00+02:00");
     let shown = tonight(&person);
-    assert!(shown.asks.iter().any(|a| a.text.starts_with("Nothing was written down for 2 days")), "{:?}", shown.asks);
+    assert!(shown.asks.iter().any(|a| a.text.starts_with("Nothing logged for 2 days")), "{:?}", shown.asks);
     assert!(running(&times(&person)).windows(2).all(|two| two[1] - two[0] >= 90), "nothing is made up for");
     assert_eq!(minutes(&shown.figure), 20 * 60, "one may be due now");
 }
@@ -368,7 +371,7 @@ fn fixed_points_closer_than_the_shortest_gap_are_kept_and_what_gives_way_is_told
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     let all = times(&person);
     assert!(all.contains(&"21:00".to_owned()) && all.contains(&"21:45".to_owned()), "{all:?}");
-    assert!(tonight(&person).asks.iter().any(|a| a.text.contains("less than the shortest gap")));
+    assert!(tonight(&person).asks.iter().any(|a| a.text.contains("under your shortest gap")));
 }
 
 #[test]
@@ -383,8 +386,8 @@ fn a_shift_without_a_break_lets_the_longest_gap_give_way_and_says_by_how_much() 
     person.send(Event::Go { place: Place::Tonight }).unwrap();
     let all = times(&person);
     assert!(all.iter().all(|t| !(minutes("07:46")..minutes("18:00")).contains(&minutes(t))), "{all:?}");
-    let told = tonight(&person).asks.iter().map(|a| a.text.clone()).find(|t| t.contains("more than the longest gap"));
-    assert!(told.is_some_and(|t| t.starts_with("From 07:")), "{:?}", tonight(&person).asks);
+    let told = tonight(&person).asks.iter().map(|a| a.text.clone()).find(|t| t.contains("over your longest gap"));
+    assert!(told.is_some_and(|t| t.starts_with("07:")), "{:?}", tonight(&person).asks);
 }
 
 #[test]
@@ -418,7 +421,7 @@ fn a_block_of_repeated_short_sessions_is_one_long_peg_at_its_time() {
     let person = parent(&rhythm, &DAY, "2026-06-03T20:00:00+02:00");
     let shown = tonight(&person);
     assert_eq!(shown.figure, "21:00");
-    assert_eq!(shown.why, "Repeated short sessions are set for this time.");
+    assert_eq!(shown.why, "You set power pumping for this time.");
     let night = shown.night.unwrap();
     let peg = night.pegs.iter().find(|p| p.label == "21:00").unwrap();
     // 50 minutes of the twelve hours drawn.

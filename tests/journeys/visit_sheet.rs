@@ -79,10 +79,10 @@ fn supply_is_what_the_supply_screen_says_over_the_same_days() {
     assert_eq!(said.caption, supply.caption);
     assert_eq!(said.weeks.as_ref(), Some(&supply.weeks));
     // How much of the time was observed stands in a part of its own.
-    let (observed, rest): (Vec<_>, Vec<_>) = supply.lines.iter().partition(|line| line.contains("was written down"));
+    let (observed, rest): (Vec<_>, Vec<_>) = supply.lines.iter().partition(|line| line.starts_with("Your log covers"));
     assert!(rest.iter().all(|line| said.lines.contains(line)));
     let shown = serde_json::to_string(&section(&sheet, "observed")).unwrap();
-    assert!(observed.len() == 1 && shown.contains("86 %") && observed[0].starts_with("86 %"), "{shown}");
+    assert!(observed.len() == 1 && shown.contains("86%") && observed[0].contains("86%"), "{shown}");
     for side in &supply.sides {
         assert_eq!(row(&said, &side.column.label).value, side.column.text);
     }
@@ -100,10 +100,16 @@ fn how_much_was_observed_is_what_the_figures_behind_say() {
     };
     let group = |key: &str| list.groups.iter().find(|g| g.key == key).unwrap();
     let rests = &group("figures-both").rows[0].detail;
-    let complete = row(&observed, "days complete").value.replace(" of ", " complete of ");
-    assert!(rests.starts_with(&format!("{complete} days; ")), "{rests}");
-    assert!(rests.contains(&format!("{} observed; ", row(&observed, "of the time observed").value)), "{rests}");
-    assert!(rests.ends_with(&format!("{} of gaps in doubt", row(&observed, "of gaps in doubt").value)), "{rests}");
+    let complete = row(&observed, "days with enough logged").value;
+    assert!(rests.starts_with(&format!("{complete} days have enough logged; ")), "{rests}");
+    assert!(
+        rests.contains(&format!("{} of the time is logged; ", row(&observed, "of the time logged").value)),
+        "{rests}"
+    );
+    assert!(
+        rests.ends_with(&format!("{} of gaps may hide a session", row(&observed, "of gaps may hide a session").value)),
+        "{rests}"
+    );
     // The days as the Day screen counts them.
     let mut sessions = 0;
     for days_back in 1..=SINCE_VISIT {
@@ -126,7 +132,7 @@ fn sessions_and_gaps_are_the_middle_of_the_day_by_day_figures() {
         .map(|day| day.detail.split("; ").last().unwrap().split(' ').next().unwrap().parse().unwrap())
         .collect();
     counts.sort_unstable();
-    let said = row(&rhythm, "Sessions and feeds at the breast, a day");
+    let said = row(&rhythm, "Milk removals a day (sessions and feeds at the breast), median");
     assert_eq!(said.value, counts[counts.len() / 2].to_string());
     assert_eq!(said.note, format!("{} to {}", counts[0], counts[counts.len() - 1]));
     let longest = row(&rhythm, "The longest");
@@ -207,7 +213,7 @@ fn an_empty_record_makes_a_sheet_without_any_part() {
     let mut person = Person::welcomed("2026-03-01T10:00:00+01:00", "Europe/Berlin").unwrap();
     let sheet = sheet(&mut person);
     assert_eq!(sheet.parts, []);
-    assert!(sheet.intro.starts_with("Nothing is on it yet"));
+    assert!(sheet.intro.starts_with("Only the sources are on it"));
     assert!(sheet.sources.rows.is_empty(), "no rule without an answer that rests on it");
     assert!(sheet.hand_over.open);
 }
@@ -241,7 +247,7 @@ fn ten_years_since_the_last_visit_and_nothing_since_then_both_read_well() {
     person.wait(Span::hours(24 * 365)).unwrap();
     visit(&mut person, 20);
     let none = sheet(&mut person);
-    assert_eq!(section(&none, "observed").lines, ["Nothing was written down in these days."]);
+    assert_eq!(section(&none, "observed").lines, ["Nothing was logged in these days."]);
     for key in ["sessions", "comfort", "notes", "changes", "body"] {
         assert_eq!(part(&none, key), None, "{key} has no answer and no placeholder");
     }
@@ -332,7 +338,7 @@ fn pain_is_told_as_it_was_said_and_what_was_not_said_is_not_none() {
     }
     let pain = section(&sheet(&mut person), "pain");
     assert_eq!(row(&pain, "Sessions and feeds that hurt").value, "2 of 3");
-    assert_eq!(row(&pain, "Most").value, "7 of 10");
-    assert_eq!(pain.lines, ["In one session nothing was said of pain: that is not none."]);
+    assert_eq!(row(&pain, "Highest").value, "7 out of 10");
+    assert_eq!(pain.lines, ["Pain was not noted in one session. That does not mean there was none."]);
     assert_eq!(pain.plot.unwrap().points.len(), 2);
 }

@@ -179,7 +179,7 @@ fn of_two_children_none_is_guessed() {
     let bundle = every_kind();
     let weights = observations(&bundle, "29463-7");
     assert!(weights[0]["subject"]["reference"].is_string());
-    assert_eq!(weights[1]["subject"]["display"], "A child; which one was not said");
+    assert_eq!(weights[1]["subject"]["display"], "A child; which one was not noted");
     let one = r#"{"fact":"child","id":"c"}
 {"fact":"weight","id":"w","at":{"at":"2026-08-10T09:00:00+02:00","zone":"Europe/Berlin"},"weight":{"value":3000,"unit":"g"}}"#;
     let bundle: Value = serde_json::from_slice(&health_record(one.as_bytes(), &[], None).unwrap()).unwrap();
@@ -195,7 +195,7 @@ fn what_is_left_out_is_not_in_it_and_an_amount_is_said_to_be_left_out() {
             SharePart::Child => &["Siskin", "Wren", "birthDate", "29463-7"],
             SharePart::Supply => &["62.5", "73.9338", "temp-unknown"],
             SharePart::Sessions => &["2026-08-10T07:00:00", "effectivePeriod", "63895-7"],
-            SharePart::Comfort => &["level-expression\",\"display\":\"Level, expression\",\"system\"", "m5"],
+            SharePart::Comfort => &["level-expression\",\"display\":\"Level, Expression\",\"system\"", "m5"],
             SharePart::Kit => &["Marl", "Bourdon", "\"Device\"", "15.5"],
             SharePart::Body => &["8310-5", "38.5"],
             SharePart::Changes => &["Ten days", "what-medicine\",\"display\":\"A medicine\",\"system\""],

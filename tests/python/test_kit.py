@@ -54,12 +54,12 @@ def test_the_chance_is_what_scipy_makes_of_it(checked, readings):
     chance = chance_within(readings, 250, 280)
     # What is said is the chance within, or below where that is nearly sure.
     assert 0.05 < chance < 0.95
-    assert f"Left: {100 * chance:.0f} % likely within 250 to 280 mmHg" in " ".join(found.lines)
+    assert f"Left: {100 * chance:.0f}% sure it is in range (250 to 280 mmHg)" in " ".join(found.lines)
     assert found.headline == "Can’t tell with this gauge"
 
 
 def test_a_pump_that_surely_meets_its_range_says_so_and_one_that_surely_does_not(checked):
-    assert checked(264, 266, 264).headline == "Meets its maker’s range"
+    assert checked(264, 266, 264).headline == "Within its maker’s range"
 
 
 def test_a_weak_one_is_said_to_be_below(checked):

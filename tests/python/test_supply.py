@@ -92,7 +92,7 @@ def test_supply_of_the_family_is_said_through_the_surface(family, present):
     screen = family.show(Place.SUPPLY(days=28), present.clock())
     assert screen.is_supply()
     supply = screen.supply
-    assert supply.headline == "Holding"
+    assert supply.headline == "Steady"
     figure = int(re.fullmatch(r"about (\d+) mL a day", supply.figure).group(1))
     days = [date(2026, 8, 13) - timedelta(days=back) for back in range(28)]
     mean = sum(produced(day)[0] for day in days) / len(days)
@@ -113,7 +113,7 @@ def test_a_day_of_23_hours_and_its_neighbours_are_made_of_their_intervals(family
     day = date(2026, 3, 30) - timedelta(days=back)
     present.at = datetime(2026, 3, 31, 12, 0, tzinfo=BERLIN)
     told = figures_of_days(family, present.clock(), 14)[f"{day:%A} {day.day} {day:%B}"]
-    made, observed = re.match(r"(\d+) mL made, (\d+) % observed", told).groups()
+    made, observed = re.match(r"(\d+) mL made, (\d+)% logged", told).groups()
     expected, share, hours = produced(day)
     assert hours == (23 if day == date(2026, 3, 28) else 24)
     assert abs(int(made) - expected) <= 5, (told, expected)

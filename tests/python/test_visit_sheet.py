@@ -104,14 +104,14 @@ def test_three_hundred_signs_stay_on_the_page(family, set_sheet):
 
 
 def test_signs_without_letters_are_stood_for_and_that_is_said(family, set_sheet):
-    assert "stands for letters" not in text(set_sheet(family))
+    assert "marks letters" not in text(set_sheet(family))
     family.update(Event.ENTER(id="settings", field="sheet_name", typed="\u7f8e\u54b2 \U0001f37c"), NOW)
-    assert "stands for letters" in text(set_sheet(family))
+    assert "marks letters" in text(set_sheet(family))
 
 
 def test_what_is_left_out_is_not_in_the_file(family, set_sheet):
     family.update(Event.LEAVE_OUT(part="kit", out=True), NOW)
-    assert "Heron Meets" not in text(set_sheet(family))
+    assert "Heron Within" not in text(set_sheet(family))
     assert "Pump check" not in text(set_sheet(family))
 
 

@@ -101,7 +101,7 @@ supply-change-more = About { $size } a day more since { $date }
 supply-change-less = About { $size } a day less since { $date }
 supply-change-between = Some time from { $from } to { $to }.
 supply-change-detail = { $least } to { $most }. { $when }
-supply-beside = What else changed then. It may not be the cause:
+supply-beside = What else changed then. It does not show the cause:
 supply-beside-none = Nothing else was logged for those days.
 beside-pump = You started using { $name }, a pump
 beside-part = You started using { $name }, a pump part
@@ -127,12 +127,12 @@ supply-aim-not-before = With this trend, not before { $soonest }. We can’t say
 supply-aim-not-on-this-course = This trend does not lead there now.
 supply-aim-cannot-tell = We can’t say yet when.
 supply-intake-title = { $count ->
-    [one] What studies found children take
-   *[other] What studies found { $count } children take
+    [one] Intake in studies
+   *[other] Intake in studies, { $count } children
 }
 supply-intake = About { $production } a day.
 supply-intake-by-weight = Going by weight, { $production }.
-supply-intake-share = You make { $now }% of that. Children differ: { $range }. You make { $least } to { $most }% across that range.
+supply-intake-share = You make { $now }% of the main figure. Children differ: { $range }. You make { $least } to { $most }% across that range.
 supply-intake-no-range = Children of this age differ too much to give a percentage.
 supply-intake-needs-birth = Please add the birth date of { $names }.
 supply-intake-needs-weight = Please add a recent weight for { $names }.
@@ -177,7 +177,7 @@ figures-level = A day
 figures-value = { $value } ({ $range })
 figures-slope = Slope, a day each week (Theil–Sen)
 figures-slope-detail = { $value } ({ $low } to { $high }), { $points } points
-figures-percent = The same in %
+figures-percent = As a share
 figures-percent-detail = { $value }% ({ $low } to { $high }%)
 figures-trend = Trend test (Mann–Kendall, Hamed–Rao)
 figures-trend-detail = S { $s }, tau { $tau }, p { $p }, variance × { $inflation }

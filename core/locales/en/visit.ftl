@@ -52,7 +52,7 @@ asked-out = { $count ->
 }
 asked-undo = Nothing is imported until you say so. You can undo all of it.
 asked-settled = It would also set
-asked-clears = { $what }: { $before } now, empty after
+asked-clears = { $what }: from { $before } to empty
 asked-dealt = { $count ->
     [one] One caution as dealt with
    *[other] { $count } cautions as dealt with

@@ -20,7 +20,7 @@ fn a_link_with_her_sealing_key_and_anothers_signing_key_changes_nothing() {
         (mixed.sealing_key, mixed.signing_key) = (sealing.sealing_key().unwrap(), signing.signing_key().unwrap());
         person.send(Event::TakeCardIn { card: mixed.write() }).unwrap();
         let said = page(&person);
-        assert!(said.contains("is here already, with other keys"), "{said}");
+        assert!(said.contains("You already have a consultant of this name, with different keys"), "{said}");
         assert!(!said.contains(&card(&hers, "").words().join(" ")), "and the words are others");
         person.press("leave-asked").unwrap();
         assert_eq!(person.record().unwrap(), record);
@@ -107,4 +107,29 @@ fn both_lists_of_words_have_256_different_ones_that_are_not_in_the_other() {
     let (two, three) = (list("words_two_syllables.txt"), list("words_three_syllables.txt"));
     assert_eq!((two.len(), three.len(), two.intersection(&three).count()), (256, 256, 0));
     assert_eq!(list("passphrase_words.txt").len(), 7776);
+    // No two of a list are one letter apart, as beach and beech are not.
+    for words in [&two, &three] {
+        let near = words.iter().flat_map(|one| words.iter().map(move |other| (one, other)));
+        let near: Vec<_> = near.filter(|(one, other)| one < other && one_letter_apart(one, other)).collect();
+        assert!(near.is_empty(), "{near:?}");
+    }
+}
+
+fn one_letter_apart(one: &str, other: &str) -> bool {
+    let (one, other): (Vec<char>, Vec<char>) = (one.chars().collect(), other.chars().collect());
+    let same = one.iter().zip(&other).take_while(|(a, b)| a == b).count();
+    let (one, other) = (&one[same..], &other[same..]);
+    one.get(1..) == Some(other) || Some(one) == other.get(1..) || one.get(1..) == other.get(1..)
+}
+
+/// What a page reads out is worth 64 bits or more, and the docs say how many.
+#[test]
+fn the_words_that_are_compared_carry_at_least_64_bits_and_the_page_says_how_many() {
+    let bits = spoken::COMPARED as u32 * 256_u32.ilog2();
+    assert!(bits >= 64, "{bits}");
+    let page = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/trust.md")).unwrap();
+    assert!(page.contains(&format!("They are {bits} bits of scrypt")), "{bits}");
+    let keys = OwnKeys::make().unwrap();
+    let words = spoken::words(&keys.sealing_key().unwrap(), &keys.signing_key().unwrap());
+    assert_eq!(words.len(), spoken::COMPARED);
 }

@@ -49,7 +49,7 @@ fn what_an_own_phone_says_is_asked_about_and_undo_takes_all_of_it_back() {
     person.opens(&file).unwrap();
     assert_eq!(person.record().unwrap(), record, "nothing before it is answered");
     let said = page(&person);
-    assert!(said.contains("One new entry") && said.contains("38.5 °C now, 38.1 °C then"), "{said}");
+    assert!(said.contains("One new entry") && said.contains("from 38.5 °C to 38.1 °C"), "{said}");
     person.press("leave-asked").unwrap();
     assert_eq!(person.record().unwrap(), record);
     person.opens(&file).unwrap();

@@ -35,9 +35,9 @@ fn it_brings_no_consultant_no_plan_and_nothing_that_is_the_record_s_own() {
     let now = person.only("settings").unwrap();
     assert_eq!((&now["family"], &now["left_out"]), (&settings["family"], &settings["left_out"]));
     let said = person.reads().unwrap();
-    assert!(said.contains("only while the record is empty") && said.contains("3 things were left"), "{said}");
+    assert!(said.contains("only while the record is empty") && said.contains("3 things were not imported"), "{said}");
     person.press("place-now").unwrap();
-    assert!(!person.reads().unwrap().contains("waits for your answer"));
+    assert!(!person.reads().unwrap().contains("is waiting for your answer"));
 }
 
 #[test]
@@ -47,7 +47,7 @@ fn rules_whom_to_call_the_rhythm_and_cautions_dealt_with_come_after_a_question_t
     person.opens(BY_A_STRANGER.as_bytes()).unwrap();
     assert_eq!(person.record().unwrap(), record, "nothing before it is answered");
     let said = page(&person);
-    for told in ["38.5 °C now, 41 °C then", "+49 30 123456", "Sessions a day: 2", "a caution was dealt with"] {
+    for told in ["from 38.5 °C to 41 °C", "+49 30 123456", "Sessions a day: 2", "One caution as dealt with"] {
         assert!(said.contains(told), "{told}: {said}");
     }
     person.press("leave-asked").unwrap();

@@ -32,7 +32,7 @@ fn where_nothing_can_be_written_the_record_is_read_and_says_so() {
     let before = std::fs::read(&other).unwrap();
     let mut person = Person::with_record(&other, "2026-05-25T05:06:00+02:00", "Europe/Berlin").unwrap();
     let said = person.reads().unwrap();
-    assert!(said.contains("The record can be read, but nothing can be written down"), "{said}");
+    assert!(said.contains("You can read the record, but nothing can be saved"), "{said}");
     assert!(person.record().unwrap().contains("Left is back."));
     let refused = person.send(Event::Add { kind: "note".to_owned(), days_back: 0 }).unwrap_err();
     assert!(matches!(refused.kind, Kind::ReadOnly | Kind::Full), "{refused}");

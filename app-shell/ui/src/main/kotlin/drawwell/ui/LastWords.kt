@@ -5,7 +5,7 @@ internal object LastWords {
     const val CLOSE = "Close"
     const val CLOSE_SIGN = "×"
     const val WHAT = "Something in the program went wrong."
-    const val WHAT_TO_DO = "What you wrote down is kept. Close Drawwell and open it again."
+    const val WHAT_TO_DO = "What you logged is safe. Close Drawwell and open it again."
     const val NO_CORE = "A part of the program is missing."
-    const val NO_CORE_WHAT_TO_DO = "Install Drawwell again. What you wrote down is kept."
+    const val NO_CORE_WHAT_TO_DO = "Install Drawwell again. What you logged is safe."
 }
