@@ -55,7 +55,7 @@ fn what_was_carried_over_is_shown_as_such_and_counts_nowhere() {
     let mut person = in_the_second_session();
     let shown = running(&person);
     assert_eq!((shown.dials[0].value.as_str(), shown.dials[0].as_last_time.is_some()), ("3", true));
-    assert_eq!(shown.dials[0].label, "Vacuum level, same as last time?");
+    assert_eq!(shown.dials[0].label, "Vacuum level\nsame as last time?");
     assert!(shown.strip.vacuum[0].label.contains("last time 3"), "{:?}", shown.strip.vacuum);
     finished(&mut person);
     assert_eq!(levels(&mut person), ["3", ""], "the second time nobody said what was set");

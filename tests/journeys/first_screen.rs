@@ -22,7 +22,7 @@ fn an_empty_record_offers_to_look_around_with_the_invented_family() {
 fn begin_is_asked_once() {
     let mut person = person();
     person.press("begin").unwrap();
-    assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));
+    assert!(matches!(person.screen().unwrap(), Screen::Question { .. }), "questions that can be skipped");
     person.killed_and_opened().unwrap();
     assert!(matches!(person.screen().unwrap(), Screen::Ready { .. }));
     assert_eq!(person.frame().unwrap().undo, None, "beginning is nothing to undo");

@@ -57,7 +57,7 @@ fn settings_change_what_is_read_and_never_what_is_stored() {
     person.press("start").unwrap();
     person.press("finish").unwrap();
     for _ in 0..59 {
-        person.press("amount-left-more").unwrap();
+        person.press("amount-left-more-fine").unwrap();
     }
     person.press("amounts-done").unwrap();
     let stored = person.only("session").unwrap()["amount_left"].clone();

@@ -265,7 +265,7 @@ fn a_running_session_says_what_its_level_pulls() {
     let Screen::Running { running, .. } = person.screen().unwrap() else { panic!("running") };
     assert_eq!(
         (running.dials[0].label.as_str(), running.dials[0].value.as_str()),
-        ("Vacuum level, about 70 mmHg", "2")
+        ("Vacuum level\nabout 70 mmHg", "2")
     );
 }
 

@@ -19,6 +19,7 @@ mod erasing;
 mod every_sign;
 mod first_screen;
 mod handed_over;
+mod just_pumped;
 mod kit_and_family;
 mod kit_check;
 mod kit_fit;

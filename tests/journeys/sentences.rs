@@ -124,6 +124,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "connected-",
         "trace-",
         "night-figure-",
+        "starting-",
         "plan-",
         "reminder-",
         "evidence-",

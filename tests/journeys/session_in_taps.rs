@@ -138,8 +138,8 @@ fn amounts_can_wait_and_a_quiet_line_says_which_sessions_lack_theirs() {
     let line = |person: &Person| person.frame().unwrap().notices.iter().map(|n| n.text.clone()).collect::<Vec<_>>();
     assert_eq!(line(&person), ["One session has no amount yet."]);
     person.press("open-lacking").unwrap();
-    person.enter("amount_left", "55").unwrap();
-    person.press("amount_right-unknown").unwrap();
+    person.draws(Part::Left, 0.5).unwrap();
+    person.press("amount-right-unknown").unwrap();
     person.press("place-now").unwrap();
     assert_eq!(line(&person), Vec::<String>::new(), "what is unknown for good is not waited for");
 }
@@ -176,7 +176,7 @@ fn what_is_measured_together_is_not_split_by_the_program() {
     person.press("amount-together-more").unwrap();
     person.press("amounts-done").unwrap();
     let session = person.only("session").unwrap();
-    assert_eq!(session["amount_together"]["typed"], "1");
+    assert_eq!(session["amount_together"]["typed"], "5");
     assert_eq!((session.get("amount_left"), session.get("amount_right")), (None, None));
 }
 

@@ -58,17 +58,19 @@ mark-faster = Faster
 mark-faster-spoken = Faster: more cycles per minute
 dial-vacuum = Vacuum level
 dial-vacuum-spoken = Vacuum level: { $value }
-dial-vacuum-about = Vacuum level, about { $value }
+dial-vacuum-about = Vacuum level
+    about { $value }
 dial-vacuum-about-spoken = Vacuum level: { $level }, { $said }
 dial-cycles = Cycles per minute
-dial-last-time = { $dial }, same as last time?
+dial-last-time = { $dial }
+    same as last time?
 dial-last-time-spoken = { $dial }. This is from last time. Tap it if it is the same now.
 strip-last-time = last time { $value }
 dial-cycles-spoken = Cycles per minute: { $value }
 dial-unset = not set
-pain-down-label = Turn it down
-pain-side-label = Which side?
-pain-label = How much does it hurt, 0 to 10?
+pain-down-label = Pump
+pain-side-label = Side
+pain-label = How much, 0 to 10
 pain-turned-down = Turned it down
 pain-turned-down-spoken = I turned the pump down because it hurt
 pain-score-spoken = Pain { $score }, on a scale of 0 to 10
@@ -147,6 +149,7 @@ just-pumped = I just pumped
 just-pumped-spoken = Log a session that is already over
 set-up-spoken = Next session: { $how }. Tap to change it.
 set-up-spoken-open = Next session: { $how }. Tap to close the choices.
+today-nothing = nothing logged yet
 today-line = { $figure } · { $sessions }
 today-unknown = { $sessions }, { $unknown ->
     [one] one amount missing

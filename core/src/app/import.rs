@@ -18,6 +18,8 @@ impl App {
     pub fn import_file(&mut self, file: &mut dyn BufRead, clock: &Clock) -> Result<Update, Trouble> {
         self.not_locked()?;
         self.clear_messages();
+        // What a file changed can be taken back from anywhere.
+        self.acted_at = None;
         if self.opening.look_around {
             return self.begin_to_look_around(file, clock);
         }

@@ -9,6 +9,9 @@ use crate::screen::shapes::{Effect, Place};
 use crate::time::{Moment, Span};
 use crate::trouble::Trouble;
 
+/// What is longer ago is no session that somebody just had.
+const EARLIEST: Span = Span::hours(48);
+
 impl App {
     /// Logs it as it is set up, and asks what came. Where its length is not known only its end is
     /// kept: no length is made up for it.
@@ -21,6 +24,12 @@ impl App {
         let record = self.read(present)?;
         let set_up = SetUp::next(&record)?;
         let back = |minutes: u32| Span::minutes(i64::from(minutes));
+        if back(minutes_ago) > EARLIEST {
+            return Err(Trouble::bad("ended", "bad-long-ago"));
+        }
+        if back(lasted_minutes.unwrap_or(0)) > check::LONGEST_SESSION {
+            return Err(check::too_long());
+        }
         let ended = present.now.minus(back(minutes_ago));
         let started = Moment::new(ended.minus(back(lasted_minutes.unwrap_or(0))), record.zone);
         let mut fields = crate::record::Fields::new();

@@ -79,6 +79,7 @@ impl App {
             alarms: AlarmsAre::default(),
             renderer: None,
             worked_out: Vec::new(),
+            acted_at: None,
             watched: Watched::default(),
         }
     }

@@ -26,7 +26,10 @@ impl App {
         if !known_zone {
             self.tell("zone-unknown", Tone::Caution);
         }
-        let moves_the_plan = self.purpose == Purpose::Own && Changes::of(&event).moves_the_plan();
+        let changes = Changes::of(&event);
+        let before = self.place();
+        let is_new = !changes.only_reads() && !matches!(event, Event::Undo | Event::Redo);
+        let moves_the_plan = self.purpose == Purpose::Own && changes.moves_the_plan();
         let effects = self.recovering(present, |app| {
             let mut effects = app.react(event, present)?;
             // Who goes away from a question has not said yes.
@@ -38,6 +41,9 @@ impl App {
             }
             Ok(effects)
         })?;
+        if is_new {
+            self.acted_at = Some([before, self.place()]);
+        }
         let screen = self.here(clock)?;
         self.keep_days()?;
         Ok(Update { screen, effects })

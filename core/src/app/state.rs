@@ -55,6 +55,9 @@ pub struct App {
     pub(super) renderer: Option<SheetRenderer>,
     /// Days that had to be worked out for what was shown last.
     pub(super) worked_out: Vec<KeptDay>,
+    /// Where the last act happened: where the person was, and where it led. None where it was before
+    /// this start.
+    pub(super) acted_at: Option<[Place; 2]>,
     /// What the watch said last.
     pub(super) watched: Watched,
 }
@@ -150,6 +153,7 @@ impl App {
         view.alarms = self.alarms;
         view.asked = self.waiting.as_ref().map(|waiting| &waiting.asked);
         view.offered = self.offered.as_ref().map(|words| words.expose_secret());
+        view.acted_at = self.acted_at.as_ref();
         view.desk = self.purpose == Purpose::Desk;
         Ok(view)
     }

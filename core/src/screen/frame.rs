@@ -10,7 +10,10 @@ impl View<'_> {
     /// The frame of a place.
     pub(super) fn frame(&self, place: &Place, title: String, subtitle: String) -> Result<Frame, Trouble> {
         let words = self.words();
-        let undo = self.journal.undoable()?.map(|act| {
+        // Elsewhere nobody knows what would be taken back.
+        let happened_here =
+            self.acted_at.is_none_or(|places| places.iter().any(|there| Tab::of(there) == Tab::of(place)));
+        let undo = self.journal.undoable()?.filter(|_| happened_here).map(|act| {
             let what = words.say(&format!("act-{}", act.name));
             Action::new("undo", words.say("undo"), Event::Undo)
                 .detail(what.clone())
@@ -18,7 +21,7 @@ impl View<'_> {
                 .sign(Sign::Undo)
                 .weight(Weight::Quiet)
         });
-        let redo = self.journal.redoable()?.map(|act| {
+        let redo = self.journal.redoable()?.filter(|_| happened_here).map(|act| {
             let what = words.say(&format!("act-{}", act.name));
             Action::new("redo", words.say("redo"), Event::Redo)
                 .detail(what.clone())
@@ -82,7 +85,7 @@ impl View<'_> {
             let text = words.with("as-of", &[("date", words.date(day).into()), ("time", words.clock(&at).into())]);
             notices.push(Notice {
                 key: "as-of".to_owned(),
-                tone: Tone::Quiet,
+                tone: Tone::Strip,
                 spoken: text.clone(),
                 text,
                 actions: Vec::new(),
@@ -104,7 +107,7 @@ impl View<'_> {
             let text = words.say("looking-around");
             notices.push(Notice {
                 key: "looking-around".to_owned(),
-                tone: Tone::Quiet,
+                tone: Tone::Strip,
                 spoken: text.clone(),
                 text,
                 actions: vec![Action::new("leave-look-around", words.say("leave-look-around"), Event::LeaveLookAround)

@@ -93,12 +93,20 @@ pub(super) fn how(view: &View<'_>, set_up: &SetUp, pumps: &[(String, String)]) -
 fn today(view: &View<'_>) -> Result<Action, Trouble> {
     let words = view.words();
     let (figure, sessions) = super::day::in_a_line(view, &view.journal.rollup(view.today())?);
+    if view.journal.rollup(view.today())?.sessions.get() == 0 {
+        return Ok(open_today(view, words.say("today-nothing")));
+    }
     let line = words.with("today-line", &[("figure", figure.into()), ("sessions", sessions.into())]);
-    Ok(Action::new("place-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
+    Ok(open_today(view, line))
+}
+
+fn open_today(view: &View<'_>, line: String) -> Action {
+    let words = view.words();
+    Action::new("place-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
         .spoken(words.with("today-spoken", &[("line", line.clone().into())]))
         .detail(line)
         .weight(Weight::Quiet)
-        .sign(Sign::Later))
+        .sign(Sign::Later)
 }
 
 fn rows(view: &View<'_>, set_up: &SetUp, pumps: &[(String, String)]) -> Vec<ChoiceRow> {

@@ -171,15 +171,12 @@ fn pain(view: &View<'_>, session: &Session) -> Vec<ChoiceRow> {
     if view.now.since(mark.at.instant()) > ASKS_HOW_MUCH {
         return Vec::new();
     }
-    let row = |key: &str, options: Vec<Action>| ChoiceRow {
-        key: key.to_owned(),
-        label: words.say(&format!("{key}-label")),
-        options,
-    };
+    let row = |key: &str, label: String, options: Vec<Action>| ChoiceRow { key: key.to_owned(), label, options };
     let mut rows = Vec::new();
     if session.method.as_deref() == Some("electric_pump") {
         rows.push(row(
             "pain-down",
+            words.say("pain-down-label"),
             vec![Action::new(
                 "pain-turned-down",
                 words.say("pain-turned-down"),
@@ -195,13 +192,13 @@ fn pain(view: &View<'_>, session: &Session) -> Vec<ChoiceRow> {
             Action::new(format!("pain-{side}"), words.say(&format!("side-{side}")), event)
                 .chosen(mark.side.as_deref() == Some(side))
         };
-        rows.push(row("pain-side", ["left", "right"].map(side).into()));
+        rows.push(row("pain-side", words.say("pain-side-label"), ["left", "right"].map(side).into()));
     }
     let score = |score: u32| {
         Action::new(format!("pain-{score}"), score.to_string(), Event::Pain { mark: field.clone(), score })
             .spoken(words.with("pain-score-spoken", &[("score", score.into())]))
     };
-    rows.push(row("pain", (0..=10).map(score).collect()));
+    rows.push(row("pain", words.say("pain-label"), (0..=10).map(score).collect()));
     rows
 }
 

@@ -30,6 +30,8 @@ pub struct View<'a> {
     pub alarms: AlarmsAre,
     /// What waits for a yes.
     pub asked: Option<&'a super::waiting::Asked>,
+    /// Where the last act happened; none where that is not known.
+    pub acted_at: Option<&'a [super::shapes::Place; 2]>,
     /// A passphrase that was made up, where one is offered.
     pub offered: Option<&'a str>,
     /// The consultant's own card, where it is asked for.
@@ -78,6 +80,7 @@ impl<'a> View<'a> {
             report: None,
             alarms: AlarmsAre::default(),
             asked: None,
+            acted_at: None,
             offered: None,
             own_card: None,
             locked: false,

@@ -73,7 +73,7 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
             return Err(Trouble::bad("ended", "bad-ends-before"));
         }
         if lasted > LONGEST_SESSION {
-            return Err(Trouble::bad("ended", "bad-too-long").with("hours", whole_hours(LONGEST_SESSION)));
+            return Err(too_long());
         }
     }
     if let Some(now) = now {
@@ -92,6 +92,11 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
         }
     }
     Ok(())
+}
+
+/// A session is no longer than [`LONGEST_SESSION`].
+pub fn too_long() -> Trouble {
+    Trouble::bad("ended", "bad-too-long").with("hours", whole_hours(LONGEST_SESSION))
 }
 
 fn whole_hours(span: Span) -> u64 {

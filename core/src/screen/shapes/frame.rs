@@ -35,6 +35,8 @@ pub struct Notice {
 /// How a notice is meant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Tone {
+    /// What is so all the time: a thin strip over the screen.
+    Strip,
     /// For information.
     Quiet,
     /// A gentle question.

@@ -1,6 +1,7 @@
 package drawwell.ui
 
 import androidx.compose.foundation.layout.Box
+import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.WindowInsets
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.safeDrawing
@@ -12,12 +13,14 @@ import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import drawwell.surface.Event
 import drawwell.surface.Screen
+import drawwell.surface.Tone
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.Measures
 import drawwell.ui.look.Theme
 import drawwell.ui.look.Typefaces
 import drawwell.ui.parts.Ground
 import drawwell.ui.parts.Pane
+import drawwell.ui.parts.StripView
 import drawwell.ui.places.AmountsView
 import drawwell.ui.places.CardView
 import drawwell.ui.places.CheckView
@@ -57,7 +60,16 @@ fun ScreenView(
 
 /** A screen of any kind, where there is ground and a look already. */
 @Composable
-internal fun Placed(screen: Screen, pane: Pane) = when (screen) {
+internal fun Placed(screen: Screen, pane: Pane) {
+    val (strips, notices) = pane.frame.notices.partition { it.tone == Tone.STRIP }
+    Column(Modifier.fillMaxSize()) {
+        strips.forEach { StripView(it, pane.send) }
+        Box(Modifier.weight(1f)) { Drawn(screen, pane.copy(frame = pane.frame.copy(notices = notices))) }
+    }
+}
+
+@Composable
+private fun Drawn(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Welcome -> WelcomeView(pane, screen.welcome)
     is Screen.Question -> QuestionView(pane, screen.question)
     is Screen.Ready -> ReadyView(pane, screen.ready)

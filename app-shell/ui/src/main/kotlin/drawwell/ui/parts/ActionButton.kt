@@ -37,11 +37,14 @@ internal fun ActionButton(
     upright: Boolean = false,
     style: TextStyle = LocalLettering.current.of(action),
 ) {
+    val ringed = LocalColours.current.night && action.weight == Weight.MAIN
     Ground(
         tone,
         modifier.alpha(if (action.open) 1f else ASLEEP).touch(action, tone.ink, send),
         Rounded,
-        edged = action.weight == Weight.PLAIN || action.weight == Weight.CAREFUL,
+        // By night no fill may be bright: what matters most has the strongest outline instead.
+        edged = action.weight == Weight.PLAIN || action.weight == Weight.CAREFUL || ringed,
+        pen = if (ringed) RING else 1.dp,
         align = Alignment.Center,
     ) {
         Readable {
@@ -101,6 +104,9 @@ internal fun Colours.of(action: Action): Tone = when (action.weight) {
 
 /** The tone of an action that stands on other ground than the page. */
 internal fun Colours.on(ground: Tone, action: Action): Tone = if (action.weight == Weight.QUIET) ground else of(action)
+
+/** How thick the outline of the main action is by night. */
+private val RING = 3.dp
 
 /** How much is left to see of what cannot be tapped now. */
 private const val ASLEEP = 0.45f

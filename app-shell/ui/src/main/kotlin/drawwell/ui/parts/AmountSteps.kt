@@ -8,16 +8,20 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import drawwell.surface.AmountColumn
 import drawwell.surface.Event
+import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 
-/** Steps under a column: less on the left, more on the right, finer while held; under them that it is not known. */
+/** Steps under a column: less on the left, more on the right, finer while held; between them that it is not known. */
 @Composable
 internal fun AmountSteps(amount: AmountColumn, send: (Event) -> Unit, modifier: Modifier = Modifier) {
+    val below = largeType()
     Column(modifier, Arrangement.spacedBy(Measures.apart)) {
         Row(Modifier.fillMaxWidth(), Arrangement.SpaceBetween) {
             SignButton(amount.less, send, held = amount.lessFine)
+            if (!below) ActionButton(amount.unknown, send, Modifier.weight(1f), style = LocalLettering.current.small)
             SignButton(amount.more, send, held = amount.moreFine)
         }
-        ActionButton(amount.unknown, send, Modifier.fillMaxWidth())
+        if (below) ActionButton(amount.unknown, send, Modifier.fillMaxWidth())
     }
 }

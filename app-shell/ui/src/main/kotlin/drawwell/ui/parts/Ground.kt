@@ -12,6 +12,7 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.draw.clip
 import androidx.compose.ui.graphics.RectangleShape
 import androidx.compose.ui.graphics.Shape
+import androidx.compose.ui.unit.Dp
 import androidx.compose.ui.unit.dp
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalTone
@@ -27,11 +28,12 @@ internal fun Ground(
     modifier: Modifier = Modifier,
     shape: Shape = RectangleShape,
     edged: Boolean = false,
+    pen: Dp = 1.dp,
     align: Alignment = Alignment.TopStart,
     content: @Composable BoxScope.() -> Unit,
 ) {
     val raised = shape != RectangleShape && tone.ground != LocalTone.current.ground
-    val edge = if (edged || raised && LocalColours.current.outlined) Modifier.border(1.dp, tone.edge, shape) else Modifier
+    val edge = if (edged || raised && LocalColours.current.outlined) Modifier.border(pen, tone.edge, shape) else Modifier
     CompositionLocalProvider(LocalTone provides tone) {
         Box(modifier.clip(shape).background(tone.ground).then(edge), contentAlignment = align, content = content)
     }

@@ -23,6 +23,7 @@ import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 import drawwell.ui.pictures.SignPicture
 
 /** The places at the foot; the water line stands over the present one. They keep their order in either hand. */
@@ -48,11 +49,13 @@ private fun PlaceTab(place: Action, send: (Event) -> Unit, modifier: Modifier) {
         drawLine(tone.ink, Offset(thick, thick / 2), Offset(size.width - thick, thick / 2), thick, StrokeCap.Round)
     }
     Column(
-        modifier.heightIn(min = 60.dp).touch(place, tone.ink, send, oneOf = true).then(line).padding(vertical = 7.dp),
+        modifier.heightIn(min = if (largeType()) Measures.target else 60.dp).touch(place, tone.ink, send, oneOf = true).then(line).padding(vertical = 7.dp),
         Arrangement.spacedBy(1.dp, Alignment.CenterVertically),
         Alignment.CenterHorizontally,
     ) {
         SignPicture(place.sign)
+        // Where type is large the room is for what the screen is for: the signs stand alone.
+        if (largeType()) return@Column
         // Five names stand side by side: they grow with the type as signs do, all alike, and shrink before they are cut.
         val scale = LocalDensity.current.fontScale
         val style = lettering.tick.copy(fontSize = lettering.tick.fontSize * (scale.coerceAtMost(MOST) / scale))

@@ -52,6 +52,8 @@ internal fun ThumbRow(frame: Frame, send: (Event) -> Unit, beside: @Composable (
 /** A small act in that row. */
 @Composable
 internal fun ThumbLine(action: Action, send: (Event) -> Unit) {
+    // Where type is large a sign says it, and the voice its words.
+    if (largeType() && action.sign != Sign.NONE) return SignButton(action, send)
     Box(Modifier.touch(action, LocalTone.current.ink, send), contentAlignment = Alignment.Center) {
         Readable {
             Row(Modifier.padding(horizontal = 10.dp), Arrangement.spacedBy(8.dp), Alignment.CenterVertically) {

@@ -19,7 +19,8 @@ import drawwell.ui.look.largeType
 /**
  * A screen for one thumb: above, what the eye reads; below, all that is
  * touched. Where type is large or the window low, both flow as one and the
- * foot stays. `eyes` is the part of the screen above and `most` its end on a large
+ * foot stays: what the screen is for comes first, then a `picture` that is for the eye alone, then
+ * what is said beside it. `eyes` is the part of the screen above and `most` its end on a large
  * window, `flowing` is the picture where all flows.
  */
 @Composable
@@ -32,6 +33,7 @@ internal fun ThumbScreen(
     eyes: Float = Measures.EYES,
     most: Dp = Dp.Infinity,
     flowing: Modifier = Modifier.height(PICTURE),
+    picture: (@Composable ColumnScope.(Modifier) -> Unit)? = null,
 ) {
     BoxWithConstraints(Modifier.fillMaxSize()) {
         val whole = maxHeight
@@ -41,7 +43,10 @@ internal fun ThumbScreen(
                 Column(
                     Modifier.fillMaxWidth().height(minOf(whole * eyes, most)).padding(horizontal = Measures.margin)
                         .padding(top = 12.dp, bottom = 6.dp),
-                ) { reading(Modifier.weight(1f)) }
+                ) {
+                    reading(Modifier.weight(1f))
+                    picture?.invoke(this, Modifier.weight(1f))
+                }
             }
             Trouble(pane)
             val notices = pane.frame.notices
@@ -56,8 +61,12 @@ internal fun ThumbScreen(
                 Scrolling(Modifier.fillMaxSize(), PaddingValues(Measures.margin, EDGE)) {
                     cautions.forEach { NoticeView(it, pane.send) }
                     if (flows) reading(flowing)
-                    others.forEach { NoticeView(it, pane.send) }
+                    if (!flows) others.forEach { NoticeView(it, pane.send) }
                     controls(room)
+                    if (flows) {
+                        picture?.invoke(this, flowing)
+                        others.forEach { NoticeView(it, pane.send) }
+                    }
                 }
             }
             Foot(pane, pinned, beside)

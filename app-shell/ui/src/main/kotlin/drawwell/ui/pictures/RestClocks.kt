@@ -3,7 +3,7 @@ package drawwell.ui.pictures
 import androidx.compose.foundation.Canvas
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
-import androidx.compose.foundation.layout.Row
+import androidx.compose.foundation.layout.FlowRow
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Alignment
@@ -49,7 +49,11 @@ private fun RestClock(rest: Rest, modifier: Modifier) {
         Arrangement.spacedBy(6.dp),
     ) {
         Canvas(Modifier.weight(1f).fillMaxWidth()) { face(rest.arc, colours) }
-        Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(8.dp, Alignment.CenterHorizontally), Alignment.CenterVertically) {
+        FlowRow(
+            Modifier.fillMaxWidth(),
+            Arrangement.spacedBy(8.dp, Alignment.CenterHorizontally),
+            itemVerticalAlignment = Alignment.CenterVertically,
+        ) {
             OneLine(rest.label, lettering.label, soft = true)
             OneLine(rest.text, lettering.action)
         }

@@ -81,8 +81,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
         },
         eyes = EYES,
         controls = { room ->
-            val steps = Measures.target * 2 + Measures.apart * 2
-            val tall = (room - steps - BELOW).coerceIn(LOWEST, TALLEST)
+            val tall = (room - BELOW).coerceIn(LOWEST, TALLEST)
             Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
@@ -144,9 +143,9 @@ private fun Drawable(
     )
 }
 
-/** How it is measured, below the columns and their steps. */
-private val BELOW = Measures.target + Measures.apart
+/** What stands below the columns: the steps, and how it is measured. */
+private val BELOW = (Measures.target + Measures.apart) * 2
 /** Little to read here, and much to draw. */
-private const val EYES = 0.24f
+private const val EYES = 0.2f
 private val LOWEST = 112.dp
 private val TALLEST = 520.dp

@@ -13,13 +13,13 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.ReadyScreen
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
-import drawwell.ui.parts.AddRow
 import drawwell.ui.parts.Figure
 import drawwell.ui.parts.HandRow
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.Pane
 import drawwell.ui.parts.SetUpLineView
 import drawwell.ui.parts.SignButton
+import drawwell.ui.parts.ThumbActions
 import drawwell.ui.parts.ThumbLine
 import drawwell.ui.parts.ThumbScreen
 import drawwell.ui.pictures.RestClocks
@@ -33,23 +33,23 @@ internal fun ReadyView(pane: Pane, ready: ReadyScreen) {
         pane,
         pinned = {
             HandRow(Modifier.height(IntrinsicSize.Min)) {
-                ActionButton(ready.justPumped, pane.send, Modifier.weight(2f).fillMaxHeight())
+                if (!flows) ActionButton(ready.justPumped, pane.send, Modifier.weight(2f).fillMaxHeight())
                 ActionButton(ready.start, pane.send, Modifier.weight(3f).fillMaxHeight().heightIn(min = 72.dp))
             }
         },
-        reading = { picture ->
+        reading = {
             Row {
                 Heading(pane.frame, Modifier.weight(1f))
                 SignButton(ready.settings, pane.send)
             }
             Figure(ready.figure, ready.caption, ready.spoken)
-            RestClocks(ready.rests, picture.padding(top = 12.dp))
         },
+        picture = { RestClocks(ready.rests, it.padding(top = 12.dp)) },
         beside = { if (!flows) ThumbLine(ready.today, pane.send) },
         controls = {
-            if (flows) ActionButton(ready.today, pane.send, Modifier.fillMaxWidth())
+            if (flows) listOf(ready.justPumped, ready.today).forEach { ActionButton(it, pane.send, Modifier.fillMaxWidth()) }
             SetUpLineView(ready.setUp, pane.send)
-            AddRow(ready.add, pane.send)
+            ThumbActions(ready.add, pane.send)
         },
     )
 }

@@ -17,6 +17,7 @@ import drawwell.ui.parts.Figure
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.MarkGrid
 import drawwell.ui.parts.Pane
+import drawwell.ui.parts.SetUpRow
 import drawwell.ui.parts.ThumbScreen
 import drawwell.ui.pictures.StripPicture
 
@@ -29,17 +30,23 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
         pinned = {
             ActionButton(running.finish, pane.send, Modifier.fillMaxWidth().heightIn(min = 64.dp), colours.now)
         },
-        reading = { picture ->
+        eyes = EYES,
+        reading = {
             Heading(pane.frame)
             CompositionLocalProvider(LocalTone provides colours.running) {
                 Figure(running.figure, running.caption, running.spoken)
             }
-            StripPicture(running.strip, picture.padding(top = 10.dp), running = true)
         },
+        picture = { StripPicture(running.strip, it.padding(top = 10.dp), running = true) },
         controls = {
             running.dials.forEach { DialView(it, pane.send) }
-            running.pain.forEach { ChoiceRowView(it, pane.send) }
+            // A row of many goes under its label, over the whole width.
+            running.pain.forEach { if (it.options.size > FEW) ChoiceRowView(it, pane.send) else SetUpRow(it, pane.send) }
             MarkGrid(running.marks, pane.send)
         },
     )
 }
+
+/** The dials and the marks have more to say than the picture. */
+private const val EYES = 0.36f
+private const val FEW = 4
