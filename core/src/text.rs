@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
-use unic_langid::LanguageIdentifier;
+use unic_langid::{CharacterDirection, LanguageIdentifier};
 
 const ENGLISH: [&str; 19] = [
     include_str!("../locales/en/caseload.ftl"),
@@ -46,6 +46,11 @@ impl std::fmt::Debug for Texts {
 pub type Need<'a> = (&'static str, FluentValue<'a>);
 
 impl Texts {
+    /// Whether they are read from right to left.
+    pub fn is_right_to_left(&self) -> bool {
+        self.bundle.locales.iter().any(|shown| shown.character_direction() == CharacterDirection::RTL)
+    }
+
     /// Sentences for a language; English where there are none in it.
     pub fn new(language: &str) -> Self {
         let _ = language;

@@ -207,3 +207,48 @@ fn a_rest_is_an_arc_that_ends_now() {
         assert!((arc.to - 1.0 - hour as f32 / 12.0).abs() < 1e-3, "{hours} h: {arc:?}");
     }
 }
+
+/// Where nobody chose, the host's region says how things are read; what was chosen goes before it,
+/// and neither is written down by itself.
+#[test]
+fn an_untouched_record_is_read_as_is_usual_where_the_host_is() {
+    use drawwell_core::app::App;
+    use drawwell_core::screen::shapes::{Clock, Opening};
+    let clock = |milliseconds| Clock {
+        unix_milliseconds: milliseconds,
+        zone: "America/Chicago".to_owned(),
+        offset_seconds: None,
+    };
+    let folder = tempfile::tempdir().unwrap();
+    let open = |language: &str| {
+        let opening = Opening { device: "thumb".to_owned(), language: language.to_owned(), look_around: false };
+        App::open(folder.path().join("record.drawwell"), opening, &clock(1_770_000_000_000)).unwrap()
+    };
+    let started = |app: &mut App| {
+        let Screen::Day { day, .. } = app.show(&Place::Day { days_back: 0 }, &clock(1_770_000_600_000)).unwrap() else {
+            panic!()
+        };
+        (day.entries[0].time.clone(), day.entries[0].amount.clone())
+    };
+    let mut app = open("en-US");
+    app.update(Event::Start, &clock(1_770_000_000_000)).unwrap();
+    app.update(Event::Finish, &clock(1_770_000_600_000)).unwrap();
+    let Screen::Amounts { amounts, .. } = app.here(&clock(1_770_000_600_000)).unwrap() else { panic!() };
+    assert_eq!(amounts.columns[0].unit, "[foz_us]");
+    for (part, typed) in [(Part::Left, "2"), (Part::Right, "1")] {
+        let event = Event::DrawAmount {
+            session: amounts.session.clone(),
+            part,
+            typed: typed.to_owned(),
+            unit: "[foz_us]".to_owned(),
+        };
+        app.update(event, &clock(1_770_000_600_000)).unwrap();
+    }
+    assert_eq!(started(&mut app), ("8:40 pm".to_owned(), "3 fl oz".to_owned()));
+    drop(app);
+    assert_eq!(started(&mut open("en-US-u-hc-h23")).0, "20:40");
+    assert_eq!(started(&mut open("de-DE")), ("20:40".to_owned(), "89 mL".to_owned()), "nothing of it was written down");
+    let chosen = Event::Enter { id: "settings".to_owned(), field: "volume_unit".to_owned(), typed: "mL".to_owned() };
+    open("de-DE").update(chosen, &clock(1_770_000_600_000)).unwrap();
+    assert_eq!(started(&mut open("en-US")).1, "89 mL", "what was chosen goes before the region");
+}

@@ -18,6 +18,7 @@ mod nile;
 mod nist_strd;
 mod reference_libraries;
 mod refill_scipy;
+mod regions_cldr;
 mod rfc5545_local_time;
 mod rules_at_their_bounds;
 mod rules_of_cautions;

@@ -5,6 +5,7 @@ use crate::gather::Shared;
 use crate::gather::{Record, Watched};
 use crate::journal::Change;
 use crate::journal::{Journal, KeptDay, Key, Salvaged};
+use crate::record::HostDefaults;
 use crate::screen::shapes::{Clock, Effect, Opening, Place, Tone};
 use crate::screen::Asked;
 use crate::screen::Opens;
@@ -119,7 +120,8 @@ pub(super) enum What {
 impl App {
     /// The record as this call sees it.
     pub(super) fn read(&self, present: Present) -> Result<Record<'_>, Trouble> {
-        let mut record = Record::new(self.journal()?, present.now, present.zone)?;
+        let host = HostDefaults::of_language(&self.opening.language);
+        let mut record = Record::on_host(self.journal()?, present.now, present.zone, &host)?;
         record.watched = Some(&self.watched);
         if let Purpose::Reading(shared) = &self.purpose {
             record.shared = Some(shared);

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use super::{Shared, Watched};
 use crate::guidance::Rules;
 use crate::journal::{Journal, KeptDay};
-use crate::record::{Fields, Kind, Session, Settings, RULES, SETTINGS};
+use crate::record::{Fields, HostDefaults, Kind, Session, Settings, RULES, SETTINGS};
 use crate::time::{Instant, LocalDay, Moment, Zone};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
@@ -37,7 +37,21 @@ impl<'a> Record<'a> {
     /// # Errors
     /// Where the store can't be read.
     pub fn new(journal: &'a Journal, now: Instant, device_zone: Zone) -> Result<Self, Trouble> {
-        let settings = Settings::read(&journal.record(SETTINGS)?.map(|(_, f)| f).unwrap_or_default());
+        Self::on_host(journal, now, device_zone, &HostDefaults::METRIC)
+    }
+
+    /// The same, read as is usual where the host is.
+    ///
+    /// # Errors
+    /// As [`Self::new`].
+    pub fn on_host(
+        journal: &'a Journal,
+        now: Instant,
+        device_zone: Zone,
+        host: &HostDefaults,
+    ) -> Result<Self, Trouble> {
+        let fields = journal.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
+        let settings = Settings::read_on(&fields, host);
         Ok(Self {
             journal,
             now,

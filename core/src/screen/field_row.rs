@@ -153,7 +153,9 @@ impl Row<'_, '_> {
             words.say(if words.has(&own) { &own } else { &plain })
         };
         let mut row = self.row(FieldKind::Choice, chosen.map(&name).unwrap_or_default(), String::new());
-        let default = (self.kind == Kind::Settings && chosen.is_none()).then(|| options.first().copied()).flatten();
+        let default = (self.kind == Kind::Settings && chosen.is_none())
+            .then(|| self.view.settings.default_of(self.spec.key).or_else(|| options.first().copied()))
+            .flatten();
         row.options = options
             .iter()
             .map(|option| self.option(option, name(option), chosen == Some(option) || default == Some(option)))

@@ -46,6 +46,7 @@ impl View<'_> {
                     _ => Palette::AsDevice,
                 },
             },
+            right_to_left: self.texts.is_right_to_left(),
             ask_again_milliseconds: None,
         })
     }

@@ -1,6 +1,6 @@
 //! How the person wants things, read from the settings record.
 
-use super::{text, whole_number, Fields, Sides};
+use super::{text, whole_number, Fields, HostDefaults, Sides};
 use crate::quantity::{Entered, MassUnit, TemperatureUnit, Unit, VacuumUnit, Volume, VolumeUnit};
 use crate::time::{DayStart, Zone};
 
@@ -51,8 +51,24 @@ impl Settings {
         }
     }
 
+    /// What holds for a choice that nobody made, by the field's name and as its option is written.
+    pub fn default_of(&self, field: &str) -> Option<&'static str> {
+        match field {
+            "hour_clock" => Some(if self.twelve_hours { "12" } else { "24" }),
+            "volume_unit" => Some(self.volume.ucum()),
+            "temperature_unit" => Some(self.temperature.ucum()),
+            "mass_unit" => Some(self.mass.ucum()),
+            _ => None,
+        }
+    }
+
     /// Reads the settings record.
     pub fn read(fields: &Fields) -> Self {
+        Self::read_on(fields, &HostDefaults::METRIC)
+    }
+
+    /// The same, with what is usual where the host is.
+    pub fn read_on(fields: &Fields, host: &HostDefaults) -> Self {
         fn unit<U: Unit>(fields: &Fields, key: &str, otherwise: U) -> U {
             text(fields, key).and_then(U::from_ucum).unwrap_or(otherwise)
         }
@@ -60,11 +76,11 @@ impl Settings {
         Self {
             hand: word("hand", "right"),
             palette: word("palette", "as_device"),
-            twelve_hours: text(fields, "hour_clock") == Some("12"),
-            volume: unit(fields, "volume_unit", VolumeUnit::Milliliter),
+            twelve_hours: text(fields, "hour_clock").map_or(host.twelve_hours, |hours| hours == "12"),
+            volume: unit(fields, "volume_unit", host.volume),
             vacuum: unit(fields, "vacuum_unit", VacuumUnit::MillimeterOfMercury),
-            temperature: unit(fields, "temperature_unit", TemperatureUnit::Celsius),
-            mass: unit(fields, "mass_unit", MassUnit::Gram),
+            temperature: unit(fields, "temperature_unit", host.temperature),
+            mass: unit(fields, "mass_unit", host.mass),
             day_start: whole_number(fields, "day_start").and_then(DayStart::at_hour).unwrap_or(DayStart::MIDNIGHT),
             zone: text(fields, "zone").and_then(|name| Zone::named(name).ok()),
             next_method: text(fields, "next_method").map(str::to_owned),

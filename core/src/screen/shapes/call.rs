@@ -12,7 +12,8 @@ use super::{
 pub struct Opening {
     /// Stable name of this device, made once by the host at random.
     pub device: String,
-    /// The language asked for, such as `en`.
+    /// The language asked for, as a tag of BCP 47 such as `en` or `en-US-u-hc-h12`: its region, and
+    /// the hours that the host is set to, say in which units an untouched record is read.
     pub language: String,
     /// Whether this is the invented family's record.
     pub look_around: bool,

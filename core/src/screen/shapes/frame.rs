@@ -17,6 +17,8 @@ pub struct Frame {
     pub redo: Option<Action>,
     pub notices: Vec<Notice>,
     pub look: Appearance,
+    /// Whether the language that is shown is read from right to left, whatever the device's own is.
+    pub right_to_left: bool,
     /// Ask for this screen again after so long, where it moves by itself.
     pub ask_again_milliseconds: Option<u32>,
 }

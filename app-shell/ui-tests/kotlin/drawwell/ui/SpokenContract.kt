@@ -22,11 +22,11 @@ abstract class SpokenContract : ShellContract() {
     }
 
     @Test
-    fun theColumnsTellHowLongEachSideRested() {
+    fun theClocksTellHowLongEachSideRested() {
         val stage = begun()
         val ready = (stage.screen as Screen.Ready).ready
-        ready.columns.forEach {
-            rule.onNodeWithTag("column-${it.part.name.lowercase()}").assertContentDescriptionEquals(it.spoken)
+        ready.rests.forEach {
+            rule.onNodeWithTag("rest-${it.part.name.lowercase()}").assertContentDescriptionEquals(it.spoken)
         }
     }
 }

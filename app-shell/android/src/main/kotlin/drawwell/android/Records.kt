@@ -1,6 +1,7 @@
 package drawwell.android
 
 import android.content.Context
+import android.text.format.DateFormat
 import drawwell.surface.Clock
 import drawwell.surface.Drawwell
 import drawwell.surface.Event
@@ -25,7 +26,7 @@ internal class Records(private val context: Context, private val now: () -> Long
 
     /** The person's own: one in a process, so that the activity and the receivers write to the same. */
     fun own(): OpenRecord {
-        val spoken = Locale.getDefault().language
+        val spoken = spoken()
         own?.takeIf { language == spoken }?.let { return it }
         own?.close()
         own = null
@@ -38,11 +39,16 @@ internal class Records(private val context: Context, private val now: () -> Long
         return OpenRecord(core, ::here).also { own = it }
     }
 
+    /** The language and region of the phone, with the hours that it is set to. */
+    private fun spoken(): String = Locale.Builder().setLocale(Locale.getDefault(Locale.Category.FORMAT))
+        .setUnicodeLocaleKeyword("hc", if (DateFormat.is24HourFormat(context)) "h23" else "h12")
+        .build().toLanguageTag()
+
     fun keepKey(key: ByteArray) {
         keys.keep(key)
     }
 
-    fun speaksAnother(): Boolean = language.let { it != null && it != Locale.getDefault().language }
+    fun speaksAnother(): Boolean = language.let { it != null && it != spoken() }
 
     /** The invented family, brought into a fresh record at the moment it was made for. */
     fun lookAround(): OpenRecord {
@@ -51,7 +57,7 @@ internal class Records(private val context: Context, private val now: () -> Long
         val ahead = moment.toInstant().toEpochMilli() - now()
         val clock = { Clock(now() + ahead, moment.zone.id) }
         val family = folder.resolve("family.jsonl").apply { writeBytes(bundled("family.jsonl")) }
-        val opening = Opening("lookaround", Locale.getDefault().language, lookAround = true)
+        val opening = Opening("lookaround", spoken(), lookAround = true)
         val core = Drawwell.open(folder.resolve("record.drawwell").path, opening, clock())
         core.importFile(family.path, clock())
         core.update(Event.Go(Place.Now), clock())

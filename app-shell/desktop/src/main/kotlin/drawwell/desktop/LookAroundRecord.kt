@@ -20,7 +20,7 @@ object LookAroundRecord {
     fun openIn(folder: File): OpenRecord {
         val clock = WallClock(Moments.read(bundled("family.clock").decodeToString()))
         val family = folder.resolve("family.jsonl").apply { writeBytes(bundled("family.jsonl")) }
-        val opening = Opening("lookaround", Locale.getDefault().language, lookAround = true)
+        val opening = Opening("lookaround", Locale.getDefault(Locale.Category.FORMAT).toLanguageTag(), lookAround = true)
         val core = Drawwell.open(folder.resolve("record.drawwell").path, opening, clock.now())
         core.importFile(family.path, clock.now())
         core.update(Event.Go(Place.Now), clock.now())

@@ -15,7 +15,7 @@ class Records(private val record: File, private val device: () -> String, privat
         // A library of another build is found out here, before anything is read as what it is not.
         uniffiEnsureInitialized()
         makeFolder(record.absoluteFile.parent)
-        val opening = Opening(device(), Locale.getDefault().language, lookAround = false)
+        val opening = Opening(device(), Locale.getDefault(Locale.Category.FORMAT).toLanguageTag(), lookAround = false)
         return OpenRecord(Drawwell.open(record.path, opening, clock.now(), platformKey(record.path)), clock::now)
     }
 }

@@ -48,7 +48,7 @@ fun ScreenView(
     send: (Event) -> Unit,
 ) {
     val frame = screen.frame()
-    Theme(frame.look, typefaces, reducedMotion, higherContrast) {
+    Theme(frame.look, typefaces, reducedMotion, higherContrast, frame.rightToLeft) {
         Ground(LocalColours.current.page, Modifier.fillMaxSize(), align = Alignment.TopCenter) {
             Box(Modifier.widthIn(max = Measures.widest).windowInsetsPadding(WindowInsets.safeDrawing)) {
                 val pane = Pane(frame, trouble, dismissTrouble, send)

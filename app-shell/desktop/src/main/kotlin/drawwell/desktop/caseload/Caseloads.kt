@@ -15,7 +15,7 @@ class Caseloads(private val folder: DataFolder, private val clock: WallClock) {
     fun open(): OpenCaseload {
         // A library of another build is found out here, before anything is read as what it is not.
         uniffiEnsureInitialized()
-        val opening = Opening(folder.device(), Locale.getDefault().language, lookAround = false)
+        val opening = Opening(folder.device(), Locale.getDefault(Locale.Category.FORMAT).toLanguageTag(), lookAround = false)
         val key = platformKey(deskRecord(folder.path))
         return OpenCaseload(Desk.open(folder.path, opening, clock.now(), key), clock::now)
     }

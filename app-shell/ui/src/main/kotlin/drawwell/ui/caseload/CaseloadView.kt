@@ -38,7 +38,7 @@ fun CaseloadView(
     send: (Event) -> Unit,
 ) {
     val families = caseload.families.frame()
-    Theme(families.look, typefaces, reducedMotion, higherContrast) {
+    Theme(families.look, typefaces, reducedMotion, higherContrast, families.rightToLeft) {
         val colours = LocalColours.current
         val list = if (largeType()) LIST_IN_LARGE_TYPE else LIST
         Ground(colours.page, Modifier.fillMaxSize()) {

@@ -31,6 +31,7 @@ internal fun Theme(
     typefaces: Typefaces,
     reducedMotion: Boolean,
     higherContrast: Boolean,
+    rightToLeft: Boolean = false,
     content: @Composable () -> Unit,
 ) {
     val night = when (look.palette) {
@@ -39,13 +40,16 @@ internal fun Theme(
         Palette.AS_DEVICE -> isSystemInDarkTheme()
     }
     val colours = Colours.of(night, higherContrast)
+    // The screens follow the language they are written in, and not the device's own.
+    val reading = if (rightToLeft) LayoutDirection.Rtl else LayoutDirection.Ltr
     CompositionLocalProvider(
+        LocalLayoutDirection provides reading,
         LocalColours provides colours,
         LocalTone provides colours.page,
         LocalLettering provides remember(typefaces) { Lettering(typefaces.letters) },
         LocalMotion provides (!night && !reducedMotion),
         LocalHand provides look.hand,
-        LocalReading provides LocalLayoutDirection.current,
+        LocalReading provides reading,
         content = content,
     )
 }
