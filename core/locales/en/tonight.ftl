@@ -95,8 +95,8 @@ refill-published = Studies: 0 to 56 mL an hour from one breast, steady for about
 nights = Past nights
 nights-none = No past nights to show yet.
 nights-longest = { $nights ->
-    [one] In one night, your longest gap was { $longest }.
-   *[other] In { $nights } nights, your longest gap was usually about { $middle }. The longest of all was { $longest }.
+    [one] Longest gap in one night: { $longest }.
+   *[other] Longest gap in { $nights } nights: usually about { $middle }, at most { $longest }.
 }
 nights-within = { $within } of { $nights } were within { $limit }.
 nights-unknown = { $nights ->
@@ -104,7 +104,7 @@ nights-unknown = { $nights ->
    *[other] { $nights } nights do not have enough logged to know.
 }
 nights-limit = within { $limit }
-nights-legend = Each mark: the longest gap of one night. Band: your longest gap.
+nights-legend = Each mark: the longest gap of one night. Band: the longest gap set.
 nights-spoken = { $nights } nights, each with its longest gap. The median is { $middle }.
 
 tonight-set = Your settings
