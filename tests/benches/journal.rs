@@ -28,11 +28,16 @@ fn open(path: &Path) -> App {
     ten_years::open(path).unwrap()
 }
 
-/// A journal of ten years with one session running.
+/// A journal of ten years as its family left it: with a tap, the days that a screen rests on are kept.
 fn ten_years_old(folder: &tempfile::TempDir) -> std::path::PathBuf {
     let path = folder.path().join("ten.drawwell");
     let mut journal = Journal::open(&path, "bench", ten_years::END).unwrap().journal;
     journal.merge(&ten_years::changes(), ten_years::END).unwrap();
+    drop(journal);
+    let mut app = open(&path);
+    for place in [Place::Now, Place::Supply { days: 0 }] {
+        app.update(Event::Go { place }, &clock(ten_years::END)).unwrap();
+    }
     path
 }
 

@@ -8,6 +8,7 @@ use drawwell_core::answer::trace::{
     findings, AsRead, CannotTell, Findings, Pattern, Samples, Seconds, TimeUnit, TraceFile,
 };
 use drawwell_core::quantity::{Quantity, SpeedUnit, VacuumUnit};
+use drawwell_core::screen::words_of_trouble;
 use drawwell_core::share::trace_file::read;
 use drawwell_core::text::Texts;
 use drawwell_core::trouble::Trouble;
@@ -43,13 +44,13 @@ fn said(trouble: &Trouble) -> (String, String) {
         let start = format!("{key} = ");
         locale.lines().find_map(|line| line.strip_prefix(&start)).unwrap().to_owned()
     };
-    let mut told = sentence(trouble.key);
-    for (name, value) in &trouble.needs {
-        assert!(told.contains(&format!("${name} ")), "{}: {name} is given and not said", trouble.key);
-        told = told.replace(&format!("{{ ${name} }}"), value);
+    let names = sentence(trouble.key);
+    for (name, _) in &trouble.needs {
+        assert!(names.contains(&format!("${name} ")), "{}: {name} is given and not said", trouble.key);
     }
-    assert!(!told.contains('{'), "{told}: something was not given");
-    (told, sentence(&format!("{}-do", trouble.key)))
+    let (says, does) = words_of_trouble(&texts, trouble);
+    assert!(!says.contains('{'), "{says}: something was not given");
+    (says, does)
 }
 
 fn refused(text: impl AsRef<[u8]>, key: &str) -> String {

@@ -1,9 +1,10 @@
 //! A consultant's day: files that come, who needs a look first, a family read, and removed.
 
 use drawwell_core::record::Kind;
-use drawwell_core::screen::shapes::{CaseloadScreen, Effect, Event, Place, Screen, Secret};
+use drawwell_core::screen::shapes::{CaseloadScreen, DeskEvent, Effect, Event, Place, Screen, Secret};
 use drawwell_core::share::sealed::card::Card;
 use drawwell_core::time::{Moment, Span};
+use drawwell_core::trouble::Detail;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{shares, takes, Desk};
 use drawwell_tests::written::Written;
@@ -49,7 +50,7 @@ fn sign(person: &mut Person, key: &str) {
 fn an_empty_desk_says_how_to_begin_and_hands_its_card_on() {
     let mut desk = desk();
     assert_eq!(rows(&mut desk), []);
-    let screen = desk.send(Event::OpenDesk { place: Place::OwnCard }).unwrap();
+    let screen = desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::OwnCard } }).unwrap();
     let Screen::Card { card, frame } = screen.beside else { panic!("{:?}", screen.beside) };
     assert!(frame.places.is_empty(), "a desk has no places at its foot");
     let read = Card::read(&card.line).unwrap();
@@ -169,7 +170,7 @@ fn a_file_that_is_cut_in_its_middle_says_its_line_and_changes_nothing() {
     let header = header.replace("KEY", &key);
     let change = r#"{"device":"a","number":1,"stamp":65536,"subject":"n","field":"kind","value":"note","replaces":[]}"#;
     let refused = desk.import_file(format!("{header}\n{change}\n{}", &change[..40]).as_bytes()).unwrap_err();
-    assert_eq!((refused.key, refused.needs), ("family-file-line", vec![("line", "3".to_owned())]));
+    assert_eq!((refused.key, refused.needs), ("family-file-line", vec![("line", Detail::Count(3))]));
     assert_eq!(files_of(&desk), [""; 0]);
     desk.import_file(format!("{header}\n{change}\n").as_bytes()).unwrap();
     assert_eq!(rows(&mut desk).len(), 1);
@@ -187,19 +188,25 @@ fn a_family_can_be_removed_for_good_and_nothing_of_it_stays() {
         desk.import_file(file).unwrap();
     }
     let (_, _, family) = rows(&mut desk).into_iter().find(|row| row.0 == "Marigold Wren").unwrap();
-    desk.send(Event::OpenDesk { place: Place::CaseFamily { id: family.clone() } }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::CaseFamily { id: family.clone() } } })
+        .unwrap();
     let note = Event::Enter { id: family.clone(), field: "note".into(), typed: "Tired, and doing well.".into() };
     desk.send(note).unwrap();
-    desk.send(Event::OpenFamily { family: family.clone() }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family: family.clone() } }).unwrap();
     // Its page says first what goes and what remains, and nothing is gone by then.
-    let screen = desk.send(Event::OpenDesk { place: Place::Removing { id: family.clone() } }).unwrap();
+    let screen = desk
+        .send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Removing { id: family.clone() } } })
+        .unwrap();
     let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
     assert_eq!(findings.sections.iter().map(|s| s.title.as_str()).collect::<Vec<_>>(), ["What goes", "What stays"]);
     assert_eq!(rows(&mut desk).len(), 2);
     desk.send(findings.actions[0].event.clone()).unwrap();
     assert_eq!(rows(&mut desk).iter().map(|row| row.0.as_str()).collect::<Vec<_>>(), ["Two"]);
     assert_eq!(files_of(&desk).iter().filter(|name| name.ends_with(".drawwell")).count(), 1);
-    assert_eq!(desk.send(Event::OpenFamily { family }).unwrap_err().key, "trouble-no-such-record");
+    assert_eq!(
+        desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family } }).unwrap_err().key,
+        "trouble-no-such-record"
+    );
     desk.opened_again().unwrap();
     for entry in std::fs::read_dir(desk.folder()).unwrap().flatten().filter(|e| e.path().is_file()) {
         let bytes = std::fs::read(entry.path()).unwrap();
@@ -220,7 +227,8 @@ fn a_visit_that_is_due_is_a_reason() {
     brings(&mut desk, &person, &file);
     let family = rows(&mut desk)[0].2.clone();
     let mut said = |date: &str| {
-        desk.send(Event::OpenDesk { place: Place::CaseFamily { id: family.clone() } }).unwrap();
+        desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::CaseFamily { id: family.clone() } } })
+            .unwrap();
         desk.send(Event::Enter { id: family.clone(), field: "next_visit".into(), typed: date.into() }).unwrap();
         rows(&mut desk)[0].1.lines().next().unwrap().to_owned()
     };
@@ -256,8 +264,8 @@ fn a_pump_takes_its_makers_range_from_the_desk() {
     let first = rows(&mut desk)[0].1.clone();
     assert!(first.starts_with("For you: Loam pulls far below its range"), "{first}");
     let case = rows(&mut desk)[0].2.clone();
-    desk.send(Event::RemoveFamily { family: case }).unwrap();
-    desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::RemoveFamily { family: case } }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Desk } }).unwrap();
     let screen = desk.send(Event::Add { kind: "pump".into(), days_back: 0 }).unwrap();
     let Screen::Form { form, .. } = screen.beside else { panic!("{:?}", screen.beside) };
     for (field, typed) in [("name", "marl"), ("maximum_vacuum_low", "230"), ("maximum_vacuum_high", "250")] {
@@ -313,9 +321,9 @@ fn when_a_family_needs_a_look_is_set_on_the_desk() {
     let first = |desk: &mut Desk| rows(desk)[0].1.lines().next().unwrap().to_owned();
     assert!(first(&mut desk).starts_with("Nothing logged since 23 May"), "{}", first(&mut desk));
     let case = rows(&mut desk)[0].2.clone();
-    desk.send(Event::OpenDesk { place: Place::CaseFamily { id: case.clone() } }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::CaseFamily { id: case.clone() } } }).unwrap();
     desk.send(Event::Enter { id: case, field: "next_visit".into(), typed: "2026-05-28".into() }).unwrap();
-    let screen = desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
+    let screen = desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Desk } }).unwrap();
     let Screen::List { list, .. } = screen.beside else { panic!("{:?}", screen.beside) };
     let rules = list.groups.iter().flat_map(|group| &group.rows).find(|row| row.title == "When a family needs a look");
     let screen = desk.send(rules.unwrap().open.clone().unwrap().event).unwrap();
@@ -379,7 +387,7 @@ fn files_with_a_passphrase_wait_until_they_are_asked_for() {
     names.sort();
     assert_eq!(names, ["One", "Open"]);
     // The other can be left, and is asked for no more.
-    desk.send(Event::OpenDesk { place: Place::Sealed }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Sealed } }).unwrap();
     let screen = desk.send(Event::LeaveSealed).unwrap();
     let Screen::List { list, .. } = screen.families else { panic!("{:?}", screen.families) };
     assert!(list.groups.iter().flat_map(|group| &group.add).all(|a| a.key != "open-sealed"));
@@ -396,11 +404,12 @@ fn the_menu_offers_files_and_a_folder_also_where_a_family_is_open() {
     let clock = desk.clock.clone();
     let mut asks = |event: Event| desk.caseload.update(event, &clock).unwrap();
     assert!(matches!(asks(Event::PickRecord).effects.as_slice(), [Effect::PickFile { .. }]));
-    assert_eq!(asks(Event::WatchFolder).effects, [Effect::PickFolder]);
-    let menu = asks(Event::FolderIs { name: "Inbox".to_owned() }).caseload.menu;
-    let leave = menu.actions.iter().find(|action| action.event == Event::LeaveFolder).unwrap();
+    assert_eq!(asks(Event::OnDesk { event: DeskEvent::WatchFolder }).effects, [Effect::PickFolder]);
+    let menu = asks(Event::OnDesk { event: DeskEvent::FolderIs { name: "Inbox".to_owned() } }).caseload.menu;
+    let leave =
+        menu.actions.iter().find(|action| action.event == Event::OnDesk { event: DeskEvent::LeaveFolder }).unwrap();
     assert_eq!(leave.label, "Stop watching “Inbox”");
-    assert_eq!(asks(Event::LeaveFolder).effects, [Effect::LeaveFolder]);
-    let menu = asks(Event::FolderIs { name: String::new() }).caseload.menu;
-    assert!(menu.actions.iter().any(|action| action.event == Event::WatchFolder));
+    assert_eq!(asks(Event::OnDesk { event: DeskEvent::LeaveFolder }).effects, [Effect::LeaveFolder]);
+    let menu = asks(Event::OnDesk { event: DeskEvent::FolderIs { name: String::new() } }).caseload.menu;
+    assert!(menu.actions.iter().any(|action| action.event == Event::OnDesk { event: DeskEvent::WatchFolder }));
 }

@@ -4,7 +4,7 @@
 use drawwell_core::guidance::{CautionSource, Urgency};
 use drawwell_core::record::choices::WHERE_ON_BODY;
 use drawwell_core::record::{FieldSpec, FieldType, Kind};
-use drawwell_core::screen::shapes::{Event, Export, Place, Screen};
+use drawwell_core::screen::shapes::{DeskEvent, Event, Export, Place, Screen};
 use drawwell_core::text::Texts;
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::handed_over::health_record;
@@ -163,7 +163,7 @@ fn the_desk_lists_what_was_urgent_and_what_became_of_it() {
     desk.import_file(&file).unwrap();
     let (_, said, family) = desk.families().unwrap().remove(0);
     assert!(said.starts_with("Emergency: fainting"), "{said}");
-    desk.send(Event::OpenFamily { family }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family } }).unwrap();
     let screen = desk.send(Event::Go { place: Place::Caution { key: "emergency".to_owned() } }).unwrap();
     let read = serde_json::to_string(&screen.beside).unwrap();
     assert!(read.contains("What happened next was not logged"), "{read}");

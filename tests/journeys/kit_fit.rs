@@ -2,6 +2,7 @@
 
 use drawwell_core::screen::shapes::{FindingsScreen, Place, Screen};
 use drawwell_core::time::Span;
+use drawwell_core::trouble::Detail;
 use drawwell_tests::person::Person;
 
 fn person() -> Person {
@@ -56,7 +57,7 @@ fn one_point_six_is_asked_whether_it_was_centimetres_and_may_be_typed_as_such() 
     let before = person.record().unwrap();
     let trouble = person.enter("nipple_left_before", "1.6").unwrap_err();
     assert_eq!(trouble.key, "bad-range-centimeters");
-    assert!(trouble.needs.contains(&("meant", "16".to_owned())), "{:?}", trouble.needs);
+    assert!(trouble.needs.contains(&("meant", Detail::number(16.0, 1))), "{:?}", trouble.needs);
     for (typed, key) in [("4.9", "bad-range"), ("35.1", "bad-range"), ("0.4", "bad-range")] {
         assert_eq!(
             person.enter("nipple_left_before", typed).unwrap_err().key,

@@ -3,7 +3,7 @@
 
 use std::path::Path;
 
-use drawwell_core::screen::shapes::{Event, Place};
+use drawwell_core::screen::shapes::{DeskEvent, Event, Place};
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{shares, Desk};
@@ -55,7 +55,7 @@ fn a_desk_keeps_a_familys_days_when_its_file_comes_in_and_only_reads_after_that(
     assert!(kept(&record) >= 10, "{}", kept(&record));
     rusqlite::Connection::open(&record).unwrap().execute("DELETE FROM day_production", []).unwrap();
     let family = desk.families().unwrap().into_iter().next().unwrap().2;
-    desk.send(Event::OpenFamily { family }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family } }).unwrap();
     desk.send(Event::Go { place: SUPPLY }).unwrap();
     assert_eq!(kept(&record), 0, "a family's record is only read");
 }

@@ -1,9 +1,10 @@
 //! A plan that comes back: whose it is, what it would change, accepted whole or in parts,
 //! and every reason for which one is refused.
 
-use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, ListRow, Place, Screen, Secret};
+use drawwell_core::screen::shapes::{DeskEvent, Event, Export, FindingsScreen, ListRow, Place, Screen, Secret};
 use drawwell_core::share::sealed::{open, seal, OpenWith, SealFor};
 use drawwell_core::time::Span;
+use drawwell_core::trouble::Detail;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::{self, shares, takes, Desk};
 use serde_json::Value;
@@ -74,7 +75,7 @@ fn the_parent_sees_what_each_part_says_and_would_change_and_nothing_holds_before
 fn a_rule_is_chosen_from_all_that_a_family_goes_by_and_kept_within_its_bounds() {
     let (_, mut desk) = acquainted();
     let family = desk.families().unwrap()[0].2.clone();
-    let screen = desk.send(Event::WritePlan { family }).unwrap();
+    let screen = desk.send(Event::OnDesk { event: DeskEvent::WritePlan { family } }).unwrap();
     let Screen::Findings { findings, .. } = screen.beside else { panic!("{:?}", screen.beside) };
     let press = |screen: &Screen, key: &str| drawwell_tests::person::offered(screen, key).unwrap();
     let add = findings.sections.iter().flat_map(|s| &s.actions).find(|a| a.key == "add-part-rule").unwrap();
@@ -134,7 +135,8 @@ fn the_consultant_sees_what_a_plan_would_change_while_she_writes_it() {
     desk.import_file(&shares(&mut person, &card).unwrap()).unwrap();
 
     let plan = desk.writes_a_plan(PLAN).unwrap();
-    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    let page =
+        desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Plan { id: plan } } }).unwrap().beside;
     let Screen::Findings { findings, .. } = &page else { panic!("{page:?}") };
     assert_eq!(findings.headline, "A plan for Juniper");
     let Screen::List { list, .. } = desk.caseload.here(&desk.clock).unwrap().families else { panic!("a list") };
@@ -181,7 +183,8 @@ fn a_plan_can_be_written_for_a_family_whose_record_is_damaged() {
     for file in std::fs::read_dir(desk.folder().join("families")).unwrap() {
         std::fs::write(file.unwrap().path(), b"no journal").unwrap();
     }
-    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    let page =
+        desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Plan { id: plan } } }).unwrap().beside;
     assert!(part_on_desk(&page, "How often, and sleep").detail.contains("Sessions a day: 6"));
 }
 
@@ -194,7 +197,7 @@ fn a_family_that_goes_bad_while_a_plan_is_written_leaves_the_desk_as_it_is() {
     let plan = desk.writes_a_plan(PLAN).unwrap();
     desk.opened_again().unwrap();
     let family = desk.families().unwrap()[0].2.clone();
-    desk.send(Event::OpenFamily { family }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenFamily { family } }).unwrap();
     let files = std::fs::read_dir(desk.folder().join("families")).unwrap().map(|file| file.unwrap().path());
     let record = files.into_iter().find(|path| path.extension().is_some_and(|ending| ending == "drawwell")).unwrap();
     // What was read of it already is let go of once somebody else wrote.
@@ -212,7 +215,8 @@ fn a_family_that_goes_bad_while_a_plan_is_written_leaves_the_desk_as_it_is() {
     }
     assert!(spoiled > 0, "no page to spoil");
     std::fs::write(&record, bytes).unwrap();
-    let page = desk.send(Event::OpenDesk { place: Place::Plan { id: plan } }).unwrap().beside;
+    let page =
+        desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Plan { id: plan } } }).unwrap().beside;
     assert_eq!(part_on_desk(&page, "How often, and sleep").detail, "Sessions a day: 6 \u{b7} Longest gap: 8:00");
     let beside = std::fs::read_dir(desk.folder()).unwrap().map(|file| file.unwrap().file_name());
     let set_aside: Vec<_> = beside.filter(|name| name.to_string_lossy().contains("damaged")).collect();
@@ -395,7 +399,10 @@ fn a_plan_is_good_until_its_day_and_not_after() {
         let came = person.import_file(&plan);
         assert_eq!(came.is_err(), refused, "{days}");
         if let Err(trouble) = came {
-            assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-out-of-date", "Thursday 4 June"));
+            assert_eq!(
+                (trouble.key, &trouble.needs[0].1),
+                ("plan-out-of-date", &Detail::Date(chrono::NaiveDate::from_ymd_opt(2026, 6, 4).unwrap()))
+            );
         }
     }
 }
@@ -429,9 +436,9 @@ fn a_plan_that_says_nothing_or_what_no_phone_could_take_is_not_sent() {
     };
     assert_eq!(refused(&[]).key, "plan-empty");
     let trouble = refused(&[("words", &[("words", "Well.")]), ("aim", &[])]);
-    assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-part-empty", "2"));
+    assert_eq!((trouble.key, &trouble.needs[0].1), ("plan-part-empty", &Detail::Count(2)));
     let trouble = refused(&[("rule", &[("rule", "breast_fever")])]);
-    assert_eq!((trouble.key, trouble.needs[0].1.as_str()), ("plan-part-empty", "1"));
+    assert_eq!((trouble.key, &trouble.needs[0].1), ("plan-part-empty", &Detail::Count(1)));
     for (rule, key) in [("milk_a_day", "bad-rule"), ("look_after_gap", "bad-rule")] {
         let trouble = desk.writes_a_plan(&[("rule", &[("rule", rule)])]).unwrap_err();
         assert_eq!(trouble.key, key, "{rule}");

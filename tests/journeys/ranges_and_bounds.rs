@@ -3,6 +3,7 @@
 use drawwell_core::quantity::{parse_decimal, Rounding};
 use drawwell_core::screen::shapes::{Event, Place, Screen};
 use drawwell_core::time::Span;
+use drawwell_core::trouble::Detail;
 use drawwell_tests::person::Person;
 use proptest::prelude::*;
 use serde_json::Value;
@@ -153,8 +154,9 @@ fn a_bound_that_is_said_is_taken() {
         person.press("add-pump").unwrap();
         let trouble = person.enter("maximum_vacuum_low", &format!("9000 {unit}")).unwrap_err();
         let said = |name: &str| {
-            let (_, value) = trouble.needs.iter().find(|(key, _)| *key == name).unwrap();
-            value.clone()
+            let (_, detail) = trouble.needs.iter().find(|(key, _)| *key == name).unwrap();
+            let Detail::Figure { value, places, rounding } = detail else { panic!("{detail:?}") };
+            rounding.say(*value, *places)
         };
         for bound in [said("least"), said("most")] {
             person.enter("maximum_vacuum_low", &format!("{bound} {unit}")).unwrap();

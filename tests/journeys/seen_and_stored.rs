@@ -139,6 +139,33 @@ fn a_drop_is_not_told_while_expressing_is_being_ended_by_plan() {
     }
 }
 
+/// Each tap's screen asks the watch, and what it said of other days is said no more.
+#[test]
+fn a_drop_goes_with_the_days_it_was_seen_in() {
+    let mut person = Person::welcomed("2026-05-25T12:00:00+02:00", "Europe/Berlin").unwrap();
+    let mut written = Written::within(berlin());
+    for n in 0..40 * 8_i64 {
+        let ended = person.now().minus(Span::hours(24 * 40)).plus(Span::hours(3 * n + 3));
+        let each = if n >= 34 * 8 { 22.0 } else { 45.0 } + (n % 5) as f64;
+        written.both(&format!("s{n}"), ended, each, each);
+    }
+    person.import_file(&written.file()).unwrap();
+    let told = |person: &mut Person| {
+        person.send(Event::Go { place: Place::Now }).unwrap();
+        person.screen().unwrap().frame().notices.iter().any(|notice| notice.text.contains("less milk than before"))
+    };
+    assert!(told(&mut person), "and again, of the same days");
+    assert!(told(&mut person));
+    for n in 34 * 8..40 * 8 {
+        person.send(Event::Remove { id: format!("s{n}") }).unwrap();
+    }
+    assert!(!told(&mut person));
+    for n in 34 * 8..40 * 8 {
+        person.send(Event::BringBack { id: format!("s{n}") }).unwrap();
+    }
+    assert!(told(&mut person));
+}
+
 /// A plan's setting is held against what was used on that pump, the pump's own range, and where
 /// it hurt; levels of two pumps are two things.
 #[test]

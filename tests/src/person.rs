@@ -59,7 +59,7 @@ impl Person {
     /// As [`Self::at`], past the first screen.
     pub fn welcomed(moment: &str, zone: &str) -> Result<Self, Trouble> {
         let mut person = Self::at(moment, zone)?;
-        person.press("begin")?;
+        person.send(Event::SetUp { field: "welcomed".to_owned(), value: "true".to_owned() })?;
         person.taps = 0;
         Ok(person)
     }

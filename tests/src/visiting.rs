@@ -1,7 +1,7 @@
 //! A family and a consultant who know each other: the record goes to her, a plan comes back.
 
 use drawwell_core::caseload::Caseload;
-use drawwell_core::screen::shapes::{CaseloadScreen, Clock, Effect, Event, Export, Opening, Place, Screen};
+use drawwell_core::screen::shapes::{CaseloadScreen, Clock, DeskEvent, Effect, Event, Export, Opening, Place, Screen};
 use drawwell_core::trouble::{Kind, Trouble};
 use tempfile::TempDir;
 
@@ -70,7 +70,7 @@ impl Desk {
         let rows = list.groups.into_iter().flat_map(|group| group.rows);
         Ok(rows
             .filter_map(|row| match row.open?.event {
-                Event::OpenFamily { family } => {
+                Event::OnDesk { event: DeskEvent::OpenFamily { family } } => {
                     let lines = [row.detail, row.aside].into_iter().filter(|line| !line.is_empty());
                     Some((row.title, lines.collect::<Vec<_>>().join("\n"), family))
                 }
@@ -83,7 +83,7 @@ impl Desk {
     /// plan's own fields stand under the kind `plan`. Gives the plan's record.
     pub fn writes_a_plan(&mut self, parts: &[(&str, &[(&str, &str)])]) -> Result<String, Trouble> {
         let (_, _, family) = self.families()?.into_iter().next().ok_or_else(|| fault(()))?;
-        let screen = self.send(Event::WritePlan { family })?;
+        let screen = self.send(Event::OnDesk { event: DeskEvent::WritePlan { family } })?;
         let plan = self.opened(&screen)?;
         for (part, fields) in parts {
             let id = match *part {

@@ -17,7 +17,7 @@ leave-look-around = Leave
 
 ready-since-last = since the last session
 ready-first = nothing logged yet
-ready-how = { $method } · { $sides }
+ready-how = { $sides } · { $how }
 start = Start
 start-spoken = Start a session: { $how }
 rested-spoken = { $side }: last used { $span } ago.
@@ -66,7 +66,9 @@ dial-last-time-spoken = { $dial }. This is from last time. Tap it if it is the s
 strip-last-time = last time { $value }
 dial-cycles-spoken = Cycles per minute: { $value }
 dial-unset = not set
-pain-how-much = How much does it hurt, 0 to 10?
+pain-down-label = Turn it down
+pain-side-label = Which side?
+pain-label = How much does it hurt, 0 to 10?
 pain-turned-down = Turned it down
 pain-turned-down-spoken = I turned the pump down because it hurt
 pain-score-spoken = Pain { $score }, on a scale of 0 to 10
@@ -112,6 +114,7 @@ amounts-title = What came?
 amounts-subtitle = Drag the line up. You can do this later, too.
 amounts-headline = What came?
 amounts-caption = { $span } long
+amounts-caption-unknown = Length not known
 amounts-measured = Measured
 amounts-each = Each side
 amounts-together = Together
@@ -120,7 +123,12 @@ amounts-later = Later
 amount-draw = drag up
 amount-less = Less
 amount-less-spoken = A little less, { $side }
+amount-less-fine = Less
+amount-less-fine-spoken = A tiny bit less, { $side }
 amount-more = More
+amount-more-fine = More
+amount-more-fine-spoken = A tiny bit more, { $side }
+amount-type-spoken = Type the amount, { $side }
 amount-more-spoken = A little more, { $side }
 amount-say-unknown = Don’t know
 amount-say-unknown-spoken = I don’t know the amount, { $side }
@@ -132,3 +140,39 @@ amount-unsaid = not yet
 amount-nothing-said = –
 amount-and-unknown = { $volume } + ?
 at-least = at least { $volume }
+
+## What people do most
+
+just-pumped = I just pumped
+just-pumped-spoken = Log a session that is already over
+set-up-spoken = Next session: { $how }. Tap to change it.
+set-up-spoken-open = Next session: { $how }. Tap to close the choices.
+today-line = { $figure } · { $sessions }
+today-unknown = { $sessions }, { $unknown ->
+    [one] one amount missing
+   *[other] { $unknown } amounts missing
+}
+today-spoken = Open today: { $line }
+ready-settings = Settings
+ready-settings-spoken = Open settings: units, clock and more
+pumped-ended = When did you finish?
+pumped-ended-now = Just now
+pumped-ended-ago = { $span } ago
+pumped-ended-earlier = Earlier
+pumped-lasted = How long did it take?
+pumped-lasted-unknown = Don’t know
+
+## After the first screen
+
+starting-title = A few questions
+starting-subtitle = You can skip any of them and change them later.
+starting-skip = Skip
+starting-units = How do you measure milk?
+starting-units-line = You can type the other unit at any time, too.
+starting-unit-mL = Milliliters (mL)
+starting-unit-fozus = Fluid ounces (oz)
+starting-birth = When was your child born?
+starting-birth-line = The first days are shown day by day, and some signs mean more after a birth.
+starting-birth-earlier = Earlier
+starting-sessions = How many sessions a day have you agreed on?
+starting-sessions-line = Tonight spaces them through the day. Skip this if you have not agreed on a number.

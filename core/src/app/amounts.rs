@@ -6,19 +6,11 @@ use super::state::{buzz, App, Present};
 use crate::gather::amount_scale::AmountScale;
 use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::{Amount, FieldType};
-use crate::screen::amount_of;
-use crate::screen::shapes::{Effect, Part};
+use crate::screen::shapes::{Effect, Part, Place};
+use crate::screen::{amount_of, field_of};
 use crate::trouble::Trouble;
 
 const PARTS: [Part; 3] = [Part::Left, Part::Right, Part::Together];
-
-fn field_of(part: Part) -> &'static str {
-    match part {
-        Part::Left => "amount_left",
-        Part::Right => "amount_right",
-        Part::Together => "amount_together",
-    }
-}
 
 impl App {
     fn say_amount(&mut self, id: &str, part: Part, amount: &Amount, present: Present) -> Result<Vec<Effect>, Trouble> {
@@ -50,13 +42,18 @@ impl App {
         id: &str,
         part: Part,
         steps: i32,
+        fine: bool,
         present: Present,
     ) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
         let session = record.session(id)?;
-        let step = AmountScale::for_session(&record, &session)?.fine_step();
+        let scale = AmountScale::for_session(&record, &session)?;
+        let step = if fine { scale.fine_step() } else { scale.step() };
         let before = amount_of(&session, part).and_then(Amount::known).map_or(0.0, |v: Volume| v.in_unit(step.unit));
-        let tidy = ((before / step.by).round() + f64::from(steps)) * step.by;
+        // Onto the marks of the step: from 62 the next are 65 and 60.
+        let place = before / step.by;
+        let from = if steps > 0 { (place + 1e-9).floor() } else { (place - 1e-9).ceil() };
+        let tidy = (from + f64::from(steps)) * step.by;
         let amount = Amount::Known(Entered::of((tidy * 1000.0).round() / 1000.0, step.unit));
         if tidy < 0.0 {
             return Ok(Vec::new());
@@ -90,6 +87,8 @@ impl App {
             }
             w.set(id, "settled", &json!(true))
         })?;
+        // Where it was opened for this, there is nothing more to do there.
+        self.places.retain(|place| !matches!(place, Place::Amounts { id: settled } if settled == id));
         Ok(vec![buzz("settled")])
     }
 

@@ -9,7 +9,7 @@ use crate::record::choices::{DEALT_HOW, SINCE_BEFORE};
 use crate::record::{text, Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::time::Moment;
-use crate::trouble::{Kind as TroubleKind, Trouble};
+use crate::trouble::{Detail, Kind as TroubleKind, Trouble};
 
 fn active(record: &Record<'_>, key: &str) -> Result<Caution, Trouble> {
     let cautions = crate::gather::caution::active(record)?;
@@ -23,7 +23,9 @@ impl App {
     /// A caution was dealt with; a later fact brings it back.
     pub(super) fn caution_dealt(&mut self, key: &str, how: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         if !DEALT_HOW.contains(&how) {
-            return Err(Trouble::bad("dealt_how", "bad-choice").with("words", DEALT_HOW.join(", ")));
+            return Err(
+                Trouble::bad("dealt_how", "bad-choice").with("words", Detail::choices(DEALT_HOW.iter().copied()))
+            );
         }
         let record = self.read(present)?;
         let caution = active(&record, key)?;
@@ -64,7 +66,9 @@ impl App {
     /// How signs are since they were written down before.
     pub(super) fn since_before(&mut self, word: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
         if !SINCE_BEFORE.contains(&word) {
-            return Err(Trouble::bad("since_before", "bad-choice").with("words", SINCE_BEFORE.join(", ")));
+            return Err(
+                Trouble::bad("since_before", "bad-choice").with("words", Detail::choices(SINCE_BEFORE.iter().copied()))
+            );
         }
         self.write_sign(&[("since_before", json!(word))], "since-before", present)
     }

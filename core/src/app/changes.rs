@@ -1,6 +1,6 @@
 //! What an event may change, so that no list of events is kept beside it.
 
-use crate::screen::shapes::{Event, Export};
+use crate::screen::shapes::{DeskEvent, Event, Export};
 
 /// What an event may change.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -19,19 +19,15 @@ impl Changes {
     /// What an event may change.
     pub(super) fn of(event: &Event) -> Self {
         match event {
-            Event::Go { .. }
-            | Event::Back
-            | Event::Dismiss { .. }
-            | Event::AlarmsAre { .. }
-            | Event::Call { .. }
-            | Event::OpenFamily { .. }
-            | Event::OpenDesk { .. }
-            | Event::WatchFolder
-            | Event::LeaveFolder
-            | Event::FolderIs { .. } => Self::Nothing,
+            Event::Go { .. } | Event::Back | Event::Dismiss { .. } | Event::AlarmsAre { .. } | Event::Call { .. } => {
+                Self::Nothing
+            }
+            Event::OnDesk { event } => Self::on_desk(event),
             Event::Export { what } => Self::by_export(what),
             Event::Wake => Self::Time,
             Event::Start
+            | Event::JustPumped { .. }
+            | Event::StartingAnswer { .. }
             | Event::Finish
             | Event::FinishAt { .. }
             | Event::AmountsDone { .. }
@@ -53,6 +49,7 @@ impl Changes {
             | Event::Redo => Self::Night,
             // What is asked for here changes it when it comes.
             Event::EnterSecret { .. }
+            | Event::Begin
             | Event::MakeRecovery
             | Event::SealWithCode
             | Event::PickRecord
@@ -77,8 +74,6 @@ impl Changes {
             | Event::WordsSame { .. }
             | Event::AddPlanPart { .. }
             | Event::ChooseRule { .. }
-            | Event::RemoveFamily { .. }
-            | Event::WritePlan { .. }
             | Event::LeaveOut { .. }
             | Event::CautionDealt { .. }
             | Event::SignsAgain { .. }
@@ -88,6 +83,17 @@ impl Changes {
             | Event::ReadingsAreRight { .. }
             | Event::MeantIn { .. }
             | Event::BeginTrace { .. } => Self::Record,
+        }
+    }
+
+    fn on_desk(event: &DeskEvent) -> Self {
+        match event {
+            DeskEvent::OpenFamily { .. }
+            | DeskEvent::OpenDesk { .. }
+            | DeskEvent::WatchFolder
+            | DeskEvent::LeaveFolder
+            | DeskEvent::FolderIs { .. } => Self::Nothing,
+            DeskEvent::RemoveFamily { .. } | DeskEvent::WritePlan { .. } => Self::Record,
         }
     }
 

@@ -10,7 +10,7 @@ use crate::record::choices::SIDES;
 use crate::record::{check, moment, typed, typed_unit, FieldType, Fields, Kind, Mark, DATE_OF, MARKS, READINGS};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::time::{parse_clock_time, parse_date, resolve, Instant, Moment, Span, Surprise, Zone};
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 impl App {
     pub(super) fn add(&mut self, kind: &str, days_back: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
@@ -154,7 +154,7 @@ fn read_mark(fields: &Fields, field: &str, rest: &str, typed: &str) -> Result<(N
         let key = format!("{MARKS}{name}");
         let before = fields.get(&key).ok_or_else(bad)?;
         if !SIDES.contains(&typed) {
-            return Err(Trouble::bad(&key, "bad-choice").with("words", SIDES.join(", ")));
+            return Err(Trouble::bad(&key, "bad-choice").with("words", Detail::choices(SIDES.iter().copied())));
         }
         let mark = Mark { side: Some(typed.to_owned()), ..Mark::from_json(&key, before)? };
         return Ok((vec![(key, mark.to_json(Some(before)))], Surprise::None));

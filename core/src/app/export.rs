@@ -11,7 +11,7 @@ use crate::screen::{OPEN_PASSPHRASE, SEAL_PASSPHRASE};
 use crate::share::sealed::passphrase;
 use crate::share::{calendar, exchange, family_file, health_record, plan, spreadsheet};
 use crate::time::Moment;
-use crate::trouble::{Kind, Trouble};
+use crate::trouble::{Detail, Kind, Trouble};
 
 /// Any program may carry what is sealed.
 const SEALED_CONTENT_TYPE: &str = "application/octet-stream";
@@ -139,7 +139,7 @@ fn all(bytes: &[u8], file: &mut dyn Write) -> Result<(), Trouble> {
 
 fn table_named(name: &str) -> Result<spreadsheet::Table, Trouble> {
     spreadsheet::Table::named(name).ok_or_else(|| {
-        let all: Vec<_> = spreadsheet::Table::ALL.iter().map(|table| table.name()).collect();
-        Trouble::bad("table", "bad-choice").with("words", all.join(", "))
+        Trouble::bad("table", "bad-choice")
+            .with("words", Detail::choices(spreadsheet::Table::ALL.iter().map(|table| table.name())))
     })
 }

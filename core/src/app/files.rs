@@ -6,14 +6,14 @@ use super::state::{buzz, App, Present};
 use crate::record::{Kind, SETTINGS};
 use crate::screen::shapes::Effect;
 use crate::share::parts::{LeftOut, SharePart};
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 impl App {
     /// Leaves a part out of whatever is shared, or takes it in again.
     pub(super) fn leave_out(&mut self, part: &str, out: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
         let part = SharePart::named(part).ok_or_else(|| {
-            let all: Vec<_> = SharePart::ALL.iter().map(|p| p.name()).collect();
-            Trouble::bad("part", "bad-choice").with("words", all.join(", "))
+            Trouble::bad("part", "bad-choice")
+                .with("words", Detail::choices(SharePart::ALL.iter().map(|part| part.name())))
         })?;
         let fields = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         let mut left_out = LeftOut::read(&fields);

@@ -6,11 +6,11 @@ use serde_json::{json, Value};
 use super::state::{buzz, App, Present};
 use crate::answer::pump::next_place::next_place;
 use crate::gather::Record;
-use crate::quantity::{Entered, Quantity, Unit, Vacuum, VacuumUnit};
+use crate::quantity::{Entered, Quantity, Rounding, Unit, Vacuum, VacuumUnit};
 use crate::record::{check, text, Fields, Gauge, GaugeCheck, Kind, Reading};
 use crate::screen::shapes::{Effect, Place};
 use crate::time::Span;
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 /// A check that was begun this long ago and holds nothing is gone on with.
 const STILL_THE_SAME: Span = Span::hours(12);
@@ -185,8 +185,8 @@ fn within_span(record: &Record<'_>, fields: &Fields, field: &str, vacuum: &Enter
     let span = gauge_of(record, fields)?.and_then(|gauge| gauge.span);
     match span.filter(|span| vacuum.quantity().canonical() > span.canonical() + 1e-6) {
         Some(span) => Err(Trouble::bad(field, "bad-beyond-span")
-            .with("most", crate::quantity::say_decimal(span.in_unit(vacuum.unit()), vacuum.unit().places()))
-            .with("unit", vacuum.unit().ucum())),
+            .with("most", Detail::figure(span, vacuum.unit(), Rounding::Down))
+            .with("unit", Detail::unit(vacuum.unit()))),
         None => Ok(()),
     }
 }

@@ -3,6 +3,7 @@
 use super::recovery;
 use super::sheet_renderer::SheetRenderer;
 use super::state::{App, Present, Purpose};
+use crate::gather::Watched;
 use crate::journal::{Journal, Key};
 use crate::screen::shapes::{Clock, Opening, Place};
 use crate::screen::AlarmsAre;
@@ -78,6 +79,7 @@ impl App {
             alarms: AlarmsAre::default(),
             renderer: None,
             worked_out: Vec::new(),
+            watched: Watched::default(),
         }
     }
 

@@ -11,7 +11,7 @@ use crate::screen::shapes::{Effect, Place};
 use crate::share::plan::{self, Addressee, ReadPlan};
 use crate::share::sealed::signed;
 use crate::share::sealed::spoken::is_compared;
-use crate::trouble::{Kind as TroubleKind, Trouble};
+use crate::trouble::{Detail, Kind as TroubleKind, Trouble};
 
 fn missing() -> Trouble {
     Trouble::new(TroubleKind::Missing, "trouble-no-such-record")
@@ -29,12 +29,11 @@ impl App {
             return Err(Trouble::bad("", "plan-for-another"));
         }
         let view = self.view(present)?;
-        let day = |date: crate::time::LocalDay| view.words().date(date);
         if read.made.instant().since(present.now) > limits::AHEAD {
             return Err(Trouble::bad("", "plan-ahead"));
         }
         if let Some(until) = read.good_until.filter(|until| until.days_since(view.today()) < 0) {
-            return Err(Trouble::bad("", "plan-out-of-date").with("date", day(until)));
+            return Err(Trouble::bad("", "plan-out-of-date").with("date", Detail::Date(until.date())));
         }
         // From whom it is, her card says and not her plan.
         read.plan.1.insert("plan_from".to_owned(), json!(name));

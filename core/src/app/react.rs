@@ -82,6 +82,9 @@ impl App {
                 self.places = vec![Place::Now];
                 self.start(present)
             }
+            Event::JustPumped { minutes_ago, lasted_minutes } => self.just_pumped(minutes_ago, lasted_minutes, present),
+            Event::Begin => self.begin(present),
+            Event::StartingAnswer { question, answer } => self.starting_answer(question, &answer, present),
             Event::SetUp { field, value } => self.set_up(&field, &value, present),
             Event::Mark { deed } => self.mark(deed, present),
             Event::Pain { mark, score } => self.pain(&mark, score, present),
@@ -93,7 +96,7 @@ impl App {
             Event::DrawAmount { session, part, typed, unit } => {
                 self.draw_amount(&session, part, &typed, &unit, present)
             }
-            Event::StepAmount { session, part, steps } => self.step_amount(&session, part, steps, present),
+            Event::StepAmount { session, part, steps, fine } => self.step_amount(&session, part, steps, fine, present),
             Event::AmountUnknown { session, part } => self.amount_unknown(&session, part, present),
             Event::AmountsLater { session } => self.settle(&session, "amounts-later", present),
             Event::AmountsDone { session } => self.settle(&session, "amounts-done", present),
@@ -124,14 +127,7 @@ impl App {
             Event::TakeWaiting => self.take_waiting(present),
             Event::LeaveWaiting => Ok(self.leave_waiting()),
             Event::WordsSame { consultant } => self.words_same(&consultant, present),
-            // These are the caseload's own.
-            Event::OpenFamily { .. }
-            | Event::OpenDesk { .. }
-            | Event::RemoveFamily { .. }
-            | Event::WatchFolder
-            | Event::LeaveFolder
-            | Event::FolderIs { .. }
-            | Event::WritePlan { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
+            Event::OnDesk { .. } => Err(Trouble::bad("", "trouble-only-on-a-desk")),
             Event::PlanAnswer { part, accept } => self.plan_answer(&part, accept, present),
             Event::PlanAcceptAll { plan } => self.plan_accept_all(&plan, present),
             Event::AddPlanPart { plan, part } => self.add_plan_part(&plan, &part, present),

@@ -366,7 +366,7 @@ fn vacuum_mark(
     };
     if let (Some(level), Some(most)) = (level, levels) {
         if level > most {
-            return Err(Trouble::bad("level", "bad-level").with("most", most.to_string()));
+            return Err(Trouble::bad("level", "bad-level").with("most", most));
         }
     }
     let same = same_change(session, now, |kind| {

@@ -1,8 +1,8 @@
 //! What the program over one journal holds, and what every deed needs of it.
 
 use super::sheet_renderer::SheetRenderer;
-use crate::gather::Record;
 use crate::gather::Shared;
+use crate::gather::{Record, Watched};
 use crate::journal::Change;
 use crate::journal::{Journal, KeptDay, Key, Salvaged};
 use crate::screen::shapes::{Clock, Effect, Opening, Place, Tone};
@@ -55,6 +55,8 @@ pub struct App {
     pub(super) renderer: Option<SheetRenderer>,
     /// Days that had to be worked out for what was shown last.
     pub(super) worked_out: Vec<KeptDay>,
+    /// What the watch said last.
+    pub(super) watched: Watched,
 }
 
 /// The present, as one call sees it.
@@ -115,6 +117,7 @@ impl App {
     /// The record as this call sees it.
     pub(super) fn read(&self, present: Present) -> Result<Record<'_>, Trouble> {
         let mut record = Record::new(self.journal()?, present.now, present.zone)?;
+        record.watched = Some(&self.watched);
         if let Purpose::Reading(shared) = &self.purpose {
             record.shared = Some(shared);
         }
@@ -202,9 +205,9 @@ impl App {
             key: SALVAGED,
             tone: Tone::Caution,
             needs: vec![
-                ("kept", salvaged.from_file.to_string()),
-                ("backup", salvaged.from_backup.to_string()),
-                ("name", name),
+                ("kept", salvaged.from_file.into()),
+                ("backup", salvaged.from_backup.into()),
+                ("name", name.into()),
             ],
             leads_to: None,
         });

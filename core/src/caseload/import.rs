@@ -94,7 +94,7 @@ impl Caseload {
     fn has_room_to_wait(&self) -> Result<(), Trouble> {
         match self.waits.len() < limits::WAITING {
             true => Ok(()),
-            false => Err(Trouble::bad("file", "sealed-too-many-wait").with("count", limits::WAITING.to_string())),
+            false => Err(Trouble::bad("file", "sealed-too-many-wait").with("count", limits::WAITING)),
         }
     }
 

@@ -23,7 +23,7 @@ use crate::app::SheetRenderer;
 use crate::gather::Shared;
 use crate::journal::Key;
 use crate::private_file;
-use crate::screen::shapes::{CaseloadUpdate, Clock, Effect, Event, Export, Opening};
+use crate::screen::shapes::{CaseloadUpdate, Clock, DeskEvent, Effect, Event, Export, Opening};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub use crate::gather::reasons::{Rank, Reason};
@@ -90,19 +90,7 @@ impl Caseload {
         let effects = match event {
             // Nothing is open but the page that asks for its recovery code.
             event if self.desk.is_locked() => self.desk.update(event, clock)?.effects,
-            Event::OpenFamily { family } => {
-                self.open_family(&family, clock)?;
-                Vec::new()
-            }
-            Event::OpenDesk { place } => {
-                self.active = Pane::Desk;
-                self.desk.update(Event::Go { place }, clock)?;
-                Vec::new()
-            }
-            Event::RemoveFamily { family } => {
-                self.remove(&family, clock)?;
-                Vec::new()
-            }
+            Event::OnDesk { event } => self.at_the_desk(event, clock)?,
             Event::EnterSecret { id, secret } if id == crate::screen::OPEN_PASSPHRASE => {
                 self.open_waiting(&secret.words, clock)?;
                 Vec::new()
@@ -112,22 +100,31 @@ impl Caseload {
                 self.ask_for_passphrase(clock)?;
                 Vec::new()
             }
-            Event::WritePlan { family } => {
-                self.active = Pane::Desk;
-                self.desk.write_plan(&family, clock)?
-            }
             // The list offers this also where a family is open that is only read.
             Event::PickRecord => self.desk.update(Event::PickRecord, clock)?.effects,
-            Event::WatchFolder => vec![Effect::PickFolder],
-            Event::LeaveFolder => vec![Effect::LeaveFolder],
-            Event::FolderIs { name } => {
-                self.watched = name;
-                Vec::new()
-            }
             event => self.active_app().update(event, clock)?.effects,
         };
         self.follow_the_key();
         Ok(CaseloadUpdate { caseload: self.here(clock)?, effects })
+    }
+
+    fn at_the_desk(&mut self, event: DeskEvent, clock: &Clock) -> Result<Vec<Effect>, Trouble> {
+        match event {
+            DeskEvent::OpenFamily { family } => self.open_family(&family, clock)?,
+            DeskEvent::OpenDesk { place } => {
+                self.active = Pane::Desk;
+                self.desk.update(Event::Go { place }, clock)?;
+            }
+            DeskEvent::RemoveFamily { family } => self.remove(&family, clock)?,
+            DeskEvent::WritePlan { family } => {
+                self.active = Pane::Desk;
+                return self.desk.write_plan(&family, clock);
+            }
+            DeskEvent::WatchFolder => return Ok(vec![Effect::PickFolder]),
+            DeskEvent::LeaveFolder => return Ok(vec![Effect::LeaveFolder]),
+            DeskEvent::FolderIs { name } => self.watched = name,
+        }
+        Ok(Vec::new())
     }
 
     /// Once the desk's own journal is open, or sealed, the families' are with the same key.

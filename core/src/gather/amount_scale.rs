@@ -28,9 +28,9 @@ const LOOKS_BACK: u32 = 12;
 /// Room above the largest of them.
 const ROOM: f64 = 1.25;
 
-/// What one press of a fine step changes.
+/// What one press of a step changes.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(crate) struct FineStep {
+pub(crate) struct Step {
     /// The step in `unit`.
     pub(crate) by: f64,
     /// The unit.
@@ -116,14 +116,24 @@ impl AmountScale {
         steps.iter().copied().find(|s| self.top / s <= 40.0).or_else(|| steps.last().copied()).unwrap_or(1.0)
     }
 
-    /// The fine step beside the column.
-    pub(crate) fn fine_step(&self) -> FineStep {
+    /// The step beside the column.
+    pub(crate) fn step(&self) -> Step {
         let by = match self.unit {
-            VolumeUnit::Milliliter if self.top <= 20.0 => 0.5,
-            VolumeUnit::Milliliter => 1.0,
-            VolumeUnit::FluidOunce => 0.1,
+            VolumeUnit::Milliliter if self.top <= 20.0 => 1.0,
+            VolumeUnit::Milliliter => 5.0,
+            VolumeUnit::FluidOunce => 0.25,
         };
-        FineStep { by, unit: self.unit }
+        Step { by, unit: self.unit }
+    }
+
+    /// The fine step, for a thumb that holds.
+    pub(crate) fn fine_step(&self) -> Step {
+        let by = match self.unit {
+            VolumeUnit::Milliliter if self.top <= 20.0 => 0.1,
+            VolumeUnit::Milliliter => 1.0,
+            VolumeUnit::FluidOunce => 0.05,
+        };
+        Step { by, unit: self.unit }
     }
 }
 

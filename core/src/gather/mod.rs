@@ -21,6 +21,8 @@ pub mod refill;
 mod shared;
 pub(crate) mod supply;
 pub(crate) mod tonight;
+mod watched;
 
 pub use record::Record;
 pub use shared::Shared;
+pub use watched::Watched;

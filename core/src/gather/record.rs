@@ -3,7 +3,7 @@
 use std::cell::{OnceCell, RefCell};
 use std::collections::BTreeMap;
 
-use super::Shared;
+use super::{Shared, Watched};
 use crate::guidance::Rules;
 use crate::journal::{Journal, KeptDay};
 use crate::record::{Fields, Kind, Session, Settings, RULES, SETTINGS};
@@ -23,6 +23,8 @@ pub struct Record<'a> {
     pub settings: Settings,
     /// What a consultant's desk keeps once for all families, where it is looked at there.
     pub shared: Option<&'a Shared>,
+    /// What the watch said last, where whoever reads keeps it from call to call.
+    pub(crate) watched: Option<&'a Watched>,
     /// The rules as they hold for it; many a tap asks for none.
     rules: OnceCell<Rules>,
     /// Days that were worked out since they were not kept, for who may keep them.
@@ -43,6 +45,7 @@ impl<'a> Record<'a> {
             zone: settings.zone.filter(|chosen| chosen.name() != device_zone.name()).unwrap_or(device_zone),
             settings,
             shared: None,
+            watched: None,
             rules: OnceCell::new(),
             worked_out: RefCell::default(),
         })

@@ -172,7 +172,11 @@ impl Beginning {
         if ends_by_plan(record)? {
             return Ok(None);
         }
-        Ok(watch::now(&self.lately(record)?, rules))
+        let days = self.lately(record)?;
+        Ok(match record.watched {
+            Some(watched) => watched.now(days, rules),
+            None => watch::now(&days, rules),
+        })
     }
 
     /// The days that the watch looks at, the last of them yesterday.

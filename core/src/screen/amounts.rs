@@ -1,16 +1,22 @@
 //! After a session: the water line of each side, drawn up with the thumb.
 
-use super::scale::{self, amount_of};
-use super::shapes::{Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, Part, Place, Screen, Sign, Weight};
-use super::{strip, View};
+use super::scale::{self, amount_of, field_of};
+use super::shapes::{
+    Action, AmountColumn, AmountsScreen, ChoiceRow, Column, Event, FieldKind, FieldRow, Part, Place, Screen, Sign,
+    Weight,
+};
+use super::View;
 use crate::gather::amount_scale::AmountScale;
-use crate::quantity::Unit;
+use crate::quantity::{say_decimal, Quantity, Unit};
 use crate::record::{Amount, Session};
 use crate::trouble::Trouble;
 
-pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble> {
+pub(super) fn show(view: &View<'_>, session: &Session, place: &Place) -> Result<Screen, Trouble> {
     let words = view.words();
-    let frame = view.frame(&Place::Now, words.say("amounts-title"), words.say("amounts-subtitle"))?;
+    let mut frame = view.frame(place, words.say("amounts-title"), words.say("amounts-subtitle"))?;
+    if *place != Place::Now {
+        frame.back = Some(view.back());
+    }
     let scale = AmountScale::for_session(view, session)?;
     let before = before(view, session)?;
     let together = session.together.is_some();
@@ -23,8 +29,8 @@ pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble
     let columns: Vec<AmountColumn> =
         parts.iter().map(|part| column(view, session, *part, &scale, before.as_ref())).collect();
     let lasted = match (&session.started, &session.ended) {
-        (Some(from), Some(to)) => words.span(to.instant().since(from.instant())),
-        _ => String::new(),
+        (Some(from), Some(to)) => Some(to.instant().since(from.instant())),
+        _ => None,
     };
     let choice = |key: &str, value: bool| {
         Action::new(
@@ -42,8 +48,10 @@ pub(super) fn show(view: &View<'_>, session: &Session) -> Result<Screen, Trouble
         amounts: AmountsScreen {
             session: session.id.clone(),
             headline: words.say("amounts-headline"),
-            caption: words.with("amounts-caption", &[("span", lasted.into())]),
-            strip: strip::draw(view, session, view.now),
+            caption: lasted.map_or_else(
+                || words.say("amounts-caption-unknown"),
+                |span| words.with("amounts-caption", &[("span", words.span(span).into())]),
+            ),
             columns,
             scale: scale::ticks(view, &scale),
             together: ChoiceRow {
@@ -104,28 +112,45 @@ fn column(
         said => words.amount(said),
     };
     let id = &session.id;
-    let step = |key: &str, steps: i32, sign: Sign| {
+    let step = |key: &str, steps: i32, fine: bool, sign: Sign| {
         Action::new(
             format!("amount-{name}-{key}"),
             words.say(&format!("amount-{key}")),
-            Event::StepAmount { session: id.clone(), part, steps },
+            Event::StepAmount { session: id.clone(), part, steps, fine },
         )
         .spoken(words.with(&format!("amount-{key}-spoken"), &[("side", label.clone().into())]))
         .sign(sign)
     };
     let unknown = matches!(amount, Some(Amount::Unknown));
+    let known = amount.and_then(Amount::known);
     AmountColumn {
         readings: scale::readings(view, scale),
         unit: scale.unit().ucum().to_owned(),
-        less: step("less", -1, Sign::Softer).open(amount.and_then(Amount::known).is_some()),
-        more: step("more", 1, Sign::Stronger),
+        typing: FieldRow {
+            id: id.clone(),
+            field: field_of(part).to_owned(),
+            label: label.clone(),
+            kind: FieldKind::Number,
+            value: known.map(|volume| say_decimal(volume.in_unit(scale.unit()), 2)).unwrap_or_default(),
+            unit: words.unit(scale.unit()),
+            hint: String::new(),
+            spoken: words.with("amount-type-spoken", &[("side", label.clone().into())]),
+            options: Vec::new(),
+            less: None,
+            more: None,
+            clear: None,
+            done: None,
+        },
+        less: step("less", -1, false, Sign::Softer).open(known.is_some()),
+        more: step("more", 1, false, Sign::Stronger),
+        less_fine: step("less-fine", -1, true, Sign::Softer).open(known.is_some()),
+        more_fine: step("more-fine", 1, true, Sign::Stronger),
         unknown: Action::new(
             format!("amount-{name}-unknown"),
             words.say("amount-say-unknown"),
             Event::AmountUnknown { session: id.clone(), part },
         )
         .spoken(words.with("amount-say-unknown-spoken", &[("side", label.clone().into())]))
-        .sign(Sign::Unknown)
         .weight(Weight::Quiet)
         .chosen(unknown),
         column: Column {
@@ -134,7 +159,7 @@ fn column(
                 .with("amount-spoken", &[("side", label.clone().into()), ("amount", words.amount(amount).into())]),
             label,
             text,
-            height: amount.and_then(Amount::known).map(|v| scale.height(v)),
+            height: known.map(|v| scale.height(v)),
             ghost: before.and_then(|s| amount_of(s, part)).and_then(Amount::known).map(|v| scale.height(v)),
         },
     }

@@ -103,6 +103,19 @@ fn total(view: &View<'_>, rollup: &DayRollup) -> (String, String) {
     (figure, caption)
 }
 
+/// The same in one line: the figure, and how many sessions with what is not known of them.
+pub(super) fn in_a_line(view: &View<'_>, rollup: &DayRollup) -> (String, String) {
+    let words = view.words();
+    let (figure, _) = total(view, rollup);
+    let sessions = words.with("sessions", &[("count", rollup.sessions.get().into())]);
+    let unknown = rollup.left.unknown.get() + rollup.right.unknown.get() + rollup.together.unknown.get();
+    let sessions = match unknown {
+        0 => sessions,
+        _ => words.with("today-unknown", &[("sessions", sessions.into()), ("unknown", unknown.into())]),
+    };
+    (figure, sessions)
+}
+
 fn sides(view: &View<'_>, rollup: &DayRollup) -> Vec<SideTotal> {
     let words = view.words();
     let all = [

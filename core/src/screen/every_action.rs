@@ -56,12 +56,14 @@ visited!(ListScreen { groups } beside { intro });
 visited!(ListGroup { rows, add } beside { key, title, empty });
 visited!(ListRow { open } beside { title, detail, aside, spoken });
 visited!(WelcomeScreen { actions } beside { headline, lines });
-visited!(ReadyScreen { set_up, start, add } beside { figure, caption, columns, spoken });
+visited!(QuestionScreen { answers, skip } beside { headline, line });
+visited!(ReadyScreen { set_up, start, just_pumped, today, settings, add } beside { figure, caption, rests, spoken });
+visited!(SetUpLine { rows } beside { text, spoken, spoken_open, open });
 visited!(ChoiceRow { options } beside { key, label });
 visited!(RunningScreen { dials, marks, pain, finish } beside { figure, caption, strip, spoken });
 visited!(Dial { as_last_time, less, more } beside { key, label, value, spoken });
-visited!(AmountsScreen { columns, together, done, later } beside { session, headline, caption, strip, scale, spoken });
-visited!(AmountColumn { less, more, unknown } beside { column, readings, unit });
+visited!(AmountsScreen { columns, together, done, later } beside { session, headline, caption, scale, spoken });
+visited!(AmountColumn { typing, less, more, less_fine, more_fine, unknown } beside { column, readings, unit });
 visited!(SheetScreen { fields, parts, hand_over } beside { intro, left_out, sources, foot, spoken });
 visited!(SheetPart { leave } beside { key, title, sections, out, said_out });
 visited!(SupplyScreen { asks, spans, changes, parts, against, figures } beside { headline, figure, caption, lines, weeks, sides, hours, spoken });
@@ -72,6 +74,7 @@ impl HasActions for Screen {
     fn for_each_action(&mut self, visit: &mut dyn FnMut(&mut Action)) {
         let (frame, body): (&mut Frame, &mut dyn HasActions) = match self {
             Self::Welcome { frame, welcome } => (frame, welcome),
+            Self::Question { frame, question } => (frame, question),
             Self::Ready { frame, ready } => (frame, ready),
             Self::Running { frame, running } => (frame, running),
             Self::Amounts { frame, amounts } => (frame, amounts),

@@ -112,8 +112,7 @@ impl View<'_> {
             });
         }
         for said in self.messages {
-            let needs: Vec<_> = said.needs.iter().map(|(name, value)| (*name, value.as_str().into())).collect();
-            let text = words.with(said.key, &needs);
+            let text = super::trouble_words::render(words, said.key, &said.needs);
             notices.push(Notice {
                 key: said.key.to_owned(),
                 tone: said.tone,
@@ -161,6 +160,7 @@ macro_rules! frame_of {
     ($screen:expr) => {
         match $screen {
             Screen::Welcome { frame, .. }
+            | Screen::Question { frame, .. }
             | Screen::Ready { frame, .. }
             | Screen::Running { frame, .. }
             | Screen::Amounts { frame, .. }

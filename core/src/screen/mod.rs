@@ -17,6 +17,7 @@ mod every_action;
 mod family;
 mod field_row;
 mod frame;
+mod just_pumped;
 mod kit;
 mod labels;
 mod message;
@@ -32,6 +33,7 @@ pub mod shapes;
 pub mod sheet;
 mod sign;
 mod signs_text;
+mod starting;
 mod strip;
 mod supply;
 mod tab;
@@ -47,7 +49,8 @@ pub(crate) use caution::{over_text as caution_became, title as caution_title};
 pub(crate) use every_action::HasActions;
 pub use message::Message;
 pub(crate) use recovery::RECOVERY_CODE;
-pub(crate) use scale::amount_of;
+pub(crate) use scale::{amount_of, field_of};
+pub(crate) use starting::next as next_starting_question;
 pub(crate) use tab::{Opens, SUPPLY_SPAN};
 pub(crate) use tonight::reminder_words;
 pub use trouble_words::words_of_trouble;
@@ -66,6 +69,9 @@ use shapes::{Place, Screen};
 pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
     match place {
         Place::Now => now(view),
+        Place::Amounts { id } => amounts::show(view, &view.session(id)?, place),
+        Place::JustPumped { minutes_ago } => just_pumped::show(view, *minutes_ago),
+        Place::Starting { question } => starting::show(view, *question),
         Place::Day { days_back } => day::show(view, *days_back),
         Place::Tonight => tonight::show(view),
         Place::Entry { id } => entry::show(view, id),
@@ -107,7 +113,7 @@ fn now(view: &View<'_>) -> Result<Screen, Trouble> {
         return welcome::show(view);
     }
     match crate::gather::asks::for_amounts_of(view)? {
-        Some(session) => amounts::show(view, &session),
+        Some(session) => amounts::show(view, &session, &Place::Now),
         None => ready::show(view),
     }
 }

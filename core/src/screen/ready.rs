@@ -1,15 +1,18 @@
 //! Before a session: how long each side has rested, and what to start.
 
-use super::shapes::{Action, ChoiceRow, Column, Event, Notice, Part, Place, ReadyScreen, Screen, Sign, Tone, Weight};
+use super::shapes::{
+    Action, Arc, ChoiceRow, Event, Notice, Part, Place, ReadyScreen, Rest, Screen, SetUpLine, Sign, Tone, Weight,
+};
 use super::View;
 use crate::gather::next_session::SetUp;
 use crate::record::choices::{METHODS, SIDES};
-use crate::record::{Kind, Session};
-use crate::time::{Instant, Span};
+use crate::record::{Kind, Session, SETTINGS};
+use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
+use chrono::Timelike;
 
-/// Rest that fills a column to its top: a scale of the drawing, no advice.
-const FULL_COLUMN: Span = Span::hours(8);
+/// Once around the face of a clock.
+const FACE: Span = Span::hours(12);
 /// How far back sessions that lack an amount are still spoken of.
 const SPEAKS_OF_LACKING: Span = Span::hours(7 * 24);
 /// How many sessions are looked at for the last use of each side.
@@ -28,42 +31,74 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         Some(end) => (words.span(view.now.since(end)), words.say("ready-since-last")),
         None => (words.clock(&view.present()), words.say("ready-first")),
     };
-    let columns = vec![column(view, Part::Left, last.0), column(view, Part::Right, last.1)];
-    let spoken = columns.iter().map(|c| c.spoken.clone()).collect::<Vec<_>>().join(" ");
-    let method = words.say(&format!("choice-method-{}", set_up.method));
-    let sides = words.say(&format!("choice-sides-{}", set_up.sides.name()));
-    let how = words.with("ready-how", &[("method", method.into()), ("sides", sides.into())]);
+    let rests = vec![rest(view, Part::Left, last.0), rest(view, Part::Right, last.1)];
+    let spoken = rests.iter().map(|c| c.spoken.clone()).collect::<Vec<_>>().join(" ");
+    let how = how(view, &set_up, &pumps);
+    let go = |key: &str, place: Place| Action::new(key, words.say(key), Event::Go { place });
     Ok(Screen::Ready {
         frame,
         ready: ReadyScreen {
             figure,
             caption,
-            columns,
-            set_up: rows(view, &set_up, &pumps),
+            rests,
+            set_up: SetUpLine {
+                spoken: words.with("set-up-spoken", &[("how", how.clone().into())]),
+                spoken_open: words.with("set-up-spoken-open", &[("how", how.clone().into())]),
+                text: how.clone(),
+                // Where nothing is logged yet nobody has said how it is done.
+                open: last == (None, None),
+                rows: rows(view, &set_up, &pumps),
+            },
             start: Action::new("start", words.say("start"), Event::Start)
-                .spoken(words.with("start-spoken", &[("how", how.clone().into())]))
-                .detail(how)
+                .spoken(words.with("start-spoken", &[("how", how.into())]))
                 .weight(Weight::Main)
                 .sign(Sign::Start),
-            add: std::iter::once(
-                Action::new("place-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
+            just_pumped: go("just-pumped", Place::JustPumped { minutes_ago: None })
+                .spoken(words.say("just-pumped-spoken")),
+            today: today(view)?,
+            settings: go("ready-settings", Place::Entry { id: SETTINGS.to_owned() })
+                .spoken(words.say("ready-settings-spoken"))
+                .sign(Sign::Settings)
+                .weight(Weight::Quiet),
+            add: ["feed", "sign", "note"]
+                .map(|kind| {
+                    Action::new(
+                        format!("add-{kind}"),
+                        words.say(&format!("kind-{kind}")),
+                        Event::Add { kind: kind.to_owned(), days_back: 0 },
+                    )
+                    .spoken(words.say(&format!("add-{kind}")))
                     .weight(Weight::Quiet)
-                    .sign(Sign::Day),
-            )
-            .chain(["feed", "sign", "note"].map(|kind| {
-                Action::new(
-                    format!("add-{kind}"),
-                    words.say(&format!("kind-{kind}")),
-                    Event::Add { kind: kind.to_owned(), days_back: 0 },
-                )
-                .spoken(words.say(&format!("add-{kind}")))
-                .weight(Weight::Quiet)
-                .sign(Sign::Add)
-            }))
-            .collect(),
+                    .sign(Sign::Add)
+                })
+                .into(),
             spoken,
         },
     })
+}
+
+/// How the next session is done, in a line: the sides, and the pump where one is used.
+pub(super) fn how(view: &View<'_>, set_up: &SetUp, pumps: &[(String, String)]) -> String {
+    let words = view.words();
+    let sides = words.say(&format!("choice-sides-{}", set_up.sides.name()));
+    let pump = set_up.pump.as_ref().and_then(|id| pumps.iter().find(|(known, _)| known == id));
+    let how = match pump {
+        Some((_, name)) => name.clone(),
+        None => words.say(&format!("choice-method-{}", set_up.method)),
+    };
+    words.with("ready-how", &[("sides", sides.into()), ("how", how.into())])
+}
+
+/// What today holds so far, and what of it is not known.
+fn today(view: &View<'_>) -> Result<Action, Trouble> {
+    let words = view.words();
+    let (figure, sessions) = super::day::in_a_line(view, &view.journal.rollup(view.today())?);
+    let line = words.with("today-line", &[("figure", figure.into()), ("sessions", sessions.into())]);
+    Ok(Action::new("place-day", words.say("ready-today"), Event::Go { place: Place::Day { days_back: 0 } })
+        .spoken(words.with("today-spoken", &[("line", line.clone().into())]))
+        .detail(line)
+        .weight(Weight::Quiet)
+        .sign(Sign::Later))
 }
 
 fn rows(view: &View<'_>, set_up: &SetUp, pumps: &[(String, String)]) -> Vec<ChoiceRow> {
@@ -123,28 +158,39 @@ fn last_ends(view: &View<'_>) -> Result<(Option<Instant>, Option<Instant>), Trou
     Ok(ends)
 }
 
-fn column(view: &View<'_>, part: Part, last: Option<Instant>) -> Column {
+fn rest(view: &View<'_>, part: Part, last: Option<Instant>) -> Rest {
     let words = view.words();
     let side = if part == Part::Left { "left" } else { "right" };
     let label = words.say(&format!("side-{side}"));
-    match last.map(|end| view.now.since(end)) {
-        Some(rested) => Column {
-            part,
-            spoken: words.with("rested-spoken", &[("side", label.clone().into()), ("span", words.span(rested).into())]),
-            label,
-            text: words.span(rested),
-            height: Some(rested.share_of(FULL_COLUMN).clamp(0.0, 1.0)),
-            ghost: None,
-        },
-        None => Column {
+    match last {
+        Some(end) => {
+            let rested = view.now.since(end);
+            let text = words.span(rested);
+            Rest {
+                part,
+                spoken: words.with("rested-spoken", &[("side", label.clone().into()), ("span", text.clone().into())]),
+                label,
+                text,
+                arc: Some(arc(&view.present(), rested)),
+            }
+        }
+        None => Rest {
             part,
             spoken: words.with("rested-unknown-spoken", &[("side", label.clone().into())]),
             label,
             text: String::new(),
-            height: None,
-            ghost: None,
+            arc: None,
         },
     }
+}
+
+/// From so long ago to now on the face of a clock.
+fn arc(now: &Moment, rested: Span) -> Arc {
+    let wall = now.on_the_wall().time();
+    let to = Span::seconds(i64::from(wall.num_seconds_from_midnight())).share_of(FACE).fract();
+    let back = rested.share_of(FACE).clamp(0.0, 1.0);
+    // Never before the top of the face.
+    Arc { from: 1.0 + to - back, to: 1.0 + to }
 }
 
 fn lacking(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
@@ -160,7 +206,7 @@ fn lacking(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
         actions: vec![Action::new(
             "open-lacking",
             words.say("open-lacking"),
-            Event::Go { place: Place::Entry { id: first.subject.clone() } },
+            Event::Go { place: Place::Amounts { id: first.subject.clone() } },
         )
         .weight(Weight::Quiet)],
     }))

@@ -161,33 +161,48 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
     Ok(dials)
 }
 
-fn pain(view: &View<'_>, session: &Session) -> Option<ChoiceRow> {
+/// After `it hurts`, three rows: whether it was turned down, which side, how much.
+fn pain(view: &View<'_>, session: &Session) -> Vec<ChoiceRow> {
     let words = view.words();
-    let (field, mark) = session.last_mark(|kind| matches!(kind, MarkKind::Pain { .. }))?;
-    let MarkKind::Pain { score: None } = mark.kind else { return None };
+    let Some((field, mark)) = session.last_mark(|kind| matches!(kind, MarkKind::Pain { .. })) else {
+        return Vec::new();
+    };
+    let MarkKind::Pain { score: None } = mark.kind else { return Vec::new() };
     if view.now.since(mark.at.instant()) > ASKS_HOW_MUCH {
-        return None;
+        return Vec::new();
     }
-    let mut options = Vec::new();
+    let row = |key: &str, options: Vec<Action>| ChoiceRow {
+        key: key.to_owned(),
+        label: words.say(&format!("{key}-label")),
+        options,
+    };
+    let mut rows = Vec::new();
     if session.method.as_deref() == Some("electric_pump") {
-        options.push(
-            Action::new("pain-turned-down", words.say("pain-turned-down"), Event::Mark { deed: Deed::TurnedDown })
-                .spoken(words.say("pain-turned-down-spoken"))
-                .sign(Sign::Softer),
-        );
+        rows.push(row(
+            "pain-down",
+            vec![Action::new(
+                "pain-turned-down",
+                words.say("pain-turned-down"),
+                Event::Mark { deed: Deed::TurnedDown },
+            )
+            .spoken(words.say("pain-turned-down-spoken"))
+            .sign(Sign::Softer)],
+        ));
     }
     if session.sides.left() && session.sides.right() {
-        options.extend(["left", "right"].map(|side| {
+        let side = |side: &str| {
             let event = Event::Enter { id: session.id.clone(), field: format!("{field}/side"), typed: side.to_owned() };
             Action::new(format!("pain-{side}"), words.say(&format!("side-{side}")), event)
                 .chosen(mark.side.as_deref() == Some(side))
-        }));
+        };
+        rows.push(row("pain-side", ["left", "right"].map(side).into()));
     }
-    options.extend((1..=10).map(|score| {
+    let score = |score: u32| {
         Action::new(format!("pain-{score}"), score.to_string(), Event::Pain { mark: field.clone(), score })
             .spoken(words.with("pain-score-spoken", &[("score", score.into())]))
-    }));
-    Some(ChoiceRow { key: "pain".to_owned(), label: words.say("pain-how-much"), options })
+    };
+    rows.push(row("pain", (0..=10).map(score).collect()));
+    rows
 }
 
 /// Asks gently when a session ended that has run for hours.

@@ -24,6 +24,15 @@ pub(super) fn ticks(view: &View<'_>, scale: &AmountScale) -> Vec<Tick> {
     scale.quarters().into_iter().map(tick).collect()
 }
 
+/// The field that the amount of one part of a session is kept in.
+pub(crate) fn field_of(part: Part) -> &'static str {
+    match part {
+        Part::Left => "amount_left",
+        Part::Right => "amount_right",
+        Part::Together => "amount_together",
+    }
+}
+
 /// The amount of one part of a session.
 pub(crate) fn amount_of(session: &Session, part: Part) -> Option<&Amount> {
     match part {

@@ -21,7 +21,12 @@ impl Tab {
     /// Which one a place belongs to; none on a consultant's desk.
     pub(crate) fn of(place: &Place) -> Option<Self> {
         match place {
-            Place::Now | Place::Day { .. } | Place::Entry { .. } => Some(Self::Now),
+            Place::Now
+            | Place::Amounts { .. }
+            | Place::JustPumped { .. }
+            | Place::Starting { .. }
+            | Place::Day { .. }
+            | Place::Entry { .. } => Some(Self::Now),
             Place::Tonight => Some(Self::Tonight),
             Place::Supply { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => Some(Self::Supply),
             Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit => Some(Self::Kit),
@@ -93,10 +98,13 @@ impl Opens {
     pub(crate) fn of(place: &Place) -> Self {
         match place {
             Place::Now | Place::Tonight | Place::Supply { .. } | Place::Kit | Place::Visit | Place::Desk => Self::Anew,
-            // A day is looked at from the first place, and leads back to it.
-            Place::Day { .. } => Self::OverTab(Tab::Now),
+            // A day is looked at from the first place, and leads back to it; so is what is asked there.
+            Place::Day { .. } | Place::JustPumped { minutes_ago: None } => Self::OverTab(Tab::Now),
             Place::Family => Self::WithinTab(Tab::Visit),
             Place::Entry { .. }
+            | Place::Amounts { .. }
+            | Place::JustPumped { .. }
+            | Place::Starting { .. }
             | Place::Caution { .. }
             | Place::Consultant { .. }
             | Place::Plan { .. }

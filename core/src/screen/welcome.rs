@@ -10,14 +10,13 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     frame.places = Vec::new();
     frame.undo = None;
     frame.redo = None;
-    let begin = Event::SetUp { field: "welcomed".to_owned(), value: "true".to_owned() };
     Ok(Screen::Welcome {
         frame,
         welcome: WelcomeScreen {
             headline: words.say("welcome-headline"),
             lines: ["welcome-line-record", "welcome-line-private", "welcome-line-care"].map(|k| words.say(k)).to_vec(),
             actions: vec![
-                Action::new("begin", words.say("welcome-begin"), begin).weight(Weight::Main).sign(Sign::Start),
+                Action::new("begin", words.say("welcome-begin"), Event::Begin).weight(Weight::Main).sign(Sign::Start),
                 Action::new("look-around", words.say("welcome-look-around"), Event::LookAround)
                     .detail(words.say("welcome-look-around-detail")),
                 Action::new("pick-record", words.say("welcome-bring-in"), Event::PickRecord)

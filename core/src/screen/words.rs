@@ -10,6 +10,7 @@ use crate::quantity::{
 use crate::record::{Amount, Settings};
 use crate::text::{Need, Texts};
 use crate::time::{LocalDay, Moment, Span};
+use crate::trouble::Detail;
 
 /// Says things in the person's language and units.
 #[derive(Clone, Copy)]
@@ -303,6 +304,19 @@ impl<'a> Words<'a> {
         }
     }
 
+    /// What a sentence needs.
+    pub fn detail(&self, detail: &Detail) -> String {
+        match detail {
+            Detail::Text(text) => text.clone(),
+            Detail::Choices(names) => names.join(", "),
+            Detail::Count(count) => count.to_string(),
+            Detail::Figure { value, places, rounding } => rounding.say(*value, *places),
+            Detail::Unit(ucum) => self.rule_unit(ucum),
+            Detail::Span(span) => self.span(*span),
+            Detail::Date(date) => self.plain_date(*date),
+        }
+    }
+
     /// The unit of a rule as it is written.
     pub fn rule_unit(&self, ucum: &str) -> String {
         let name: String = ucum.chars().filter(char::is_ascii_alphanumeric).collect();
@@ -339,8 +353,12 @@ impl<'a> Words<'a> {
 
     /// A unit as it is written.
     pub fn unit<U: Unit>(&self, unit: U) -> String {
-        let name: String = unit.ucum().chars().filter(char::is_ascii_alphanumeric).collect();
-        self.say(&format!("unit-{name}"))
+        self.say(&format!("unit-{}", self.unit_key(unit)))
+    }
+
+    /// A unit's name within a key of a sentence.
+    pub fn unit_key<U: Unit>(&self, unit: U) -> String {
+        unit.ucum().chars().filter(char::is_ascii_alphanumeric).collect()
     }
 
     /// An amount, or what is not known of it.

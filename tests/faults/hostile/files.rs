@@ -2,7 +2,7 @@
 
 use drawwell_core::journal::Journal;
 use drawwell_core::private_file;
-use drawwell_core::screen::shapes::Event;
+use drawwell_core::screen::shapes::{DeskEvent, Event};
 use drawwell_core::time::Span;
 use drawwell_core::trouble::{Kind, Trouble};
 use drawwell_tests::visiting::Desk;
@@ -169,7 +169,7 @@ fn after_removing_a_family_nothing_of_it_is_in_the_desk_s_folder() {
         std::fs::write(format!("{}{beside}", record.display()), b"x").unwrap();
     }
     let family = desk.families().unwrap()[0].2.clone();
-    desk.send(Event::RemoveFamily { family }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::RemoveFamily { family } }).unwrap();
     assert_eq!(names(&families), [""; 0]);
     desk.opened_again().unwrap();
     let desk: &Desk = &desk;

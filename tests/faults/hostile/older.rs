@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use drawwell_core::caseload::Caseload;
 use drawwell_core::journal::Journal;
-use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Place};
+use drawwell_core::screen::shapes::{Clock, DeskEvent, Event, Export, Opening, Place};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 use drawwell_tests::visiting::takes;
@@ -99,7 +99,8 @@ fn a_plan_that_was_sent_before_is_followed_by_its_correction() {
     person.send(Event::TakeCardIn { card: std::fs::read_to_string(fixture("card.txt")).unwrap() }).unwrap();
     person.press("words-same").unwrap();
     let plan = person.only("plan").unwrap()["id"].as_str().unwrap().trim_start_matches("plan-").to_owned();
-    desk.update(Event::OpenDesk { place: Place::Plan { id: plan.clone() } }, &clock).unwrap();
+    desk.update(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Plan { id: plan.clone() } } }, &clock)
+        .unwrap();
     let screen = desk.update(Event::AddPlanPart { plan: plan.clone(), part: "words".into() }, &clock).unwrap();
     let drawwell_core::screen::shapes::Screen::Form { form, .. } = &screen.caseload.beside else { panic!("a form") };
     let enter = Event::Enter { id: form.id.clone(), field: "words".into(), typed: "Rest.".into() };

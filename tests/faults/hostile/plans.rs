@@ -1,6 +1,6 @@
 //! Plans: a later one takes the place of an earlier, and none is dropped in silence.
 
-use drawwell_core::screen::shapes::{Event, Export, Place};
+use drawwell_core::screen::shapes::{DeskEvent, Event, Export, Place};
 use drawwell_core::share::sealed::{open, own_keys::OwnKeys, signed, OpenWith};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
@@ -14,7 +14,8 @@ const NINE: Parts<'_> =
 
 /// Sets the level of the plan's setting on the desk, and sends it again.
 fn corrected(desk: &mut Desk, plan: &str, level: &str) -> Vec<u8> {
-    let screen = desk.send(Event::OpenDesk { place: Place::Plan { id: plan.to_owned() } }).unwrap();
+    let screen =
+        desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Plan { id: plan.to_owned() } } }).unwrap();
     let open = drawwell_tests::person::offered(&screen.beside, &part(&screen.beside)).unwrap();
     let Event::Go { place: Place::Entry { id } } = open.event else { panic!("{open:?}") };
     desk.clock.unix_milliseconds += 60_000;
@@ -89,7 +90,7 @@ fn the_name_shown_is_the_card_s_and_not_the_plan_s() {
     let (mut person, mut desk) = acquainted();
     let consultant = person.only("consultant").unwrap()["id"].as_str().unwrap().to_owned();
     person.send(Event::Enter { id: consultant, field: "name".into(), typed: "Ada Marsh".into() }).unwrap();
-    desk.send(Event::OpenDesk { place: Place::Desk }).unwrap();
+    desk.send(Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Desk } }).unwrap();
     desk.send(Event::Enter { id: "settings".into(), field: "sheet_name".into(), typed: "Your midwife".into() })
         .unwrap();
     let (_, file) = plan_of(&mut desk, NINE);

@@ -33,7 +33,7 @@ impl From<BrokenTable> for Trouble {
     fn from(broken: BrokenTable) -> Self {
         Trouble::new(Kind::Fault, "trouble-table")
             .with("file", broken.file)
-            .with("line", broken.line.to_string())
+            .with("line", broken.line)
             .with("why", broken.why)
     }
 }
@@ -137,7 +137,7 @@ mod tests {
         let broken = BrokenTable { file: "b.toml", line: 3, why: "invalid type".into() };
         let trouble = Trouble::from(broken);
         assert_eq!((trouble.kind, trouble.key), (Kind::Fault, "trouble-table"));
-        let needs = [("file", "b.toml".to_owned()), ("line", "3".to_owned()), ("why", "invalid type".to_owned())];
+        let needs = [("file", "b.toml".into()), ("line", 3_usize.into()), ("why", "invalid type".into())];
         assert_eq!(trouble.needs, needs);
     }
 }

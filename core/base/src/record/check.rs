@@ -6,9 +6,9 @@ use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
 use super::{
     ambient, kinds, moment, text, whole_number, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS,
 };
-use crate::quantity::{Entered, Quantity, Rounding, Speed, Unit, Vacuum};
+use crate::quantity::{Entered, Quantity, Rounding, Speed, Vacuum};
 use crate::time::{Instant, Span};
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 /// Longest session that can be written down: beyond it a date is likelier wrong.
 pub const LONGEST_SESSION: Span = Span::hours(24);
@@ -73,9 +73,7 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
             return Err(Trouble::bad("ended", "bad-ends-before"));
         }
         if lasted > LONGEST_SESSION {
-            return Err(
-                Trouble::bad("ended", "bad-too-long").with("hours", (LONGEST_SESSION.in_minutes() / 60).to_string())
-            );
+            return Err(Trouble::bad("ended", "bad-too-long").with("hours", whole_hours(LONGEST_SESSION)));
         }
     }
     if let Some(now) = now {
@@ -83,7 +81,7 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
     }
     if let Some(levels) = levels {
         let beyond = |key: &str, level: Option<u32>| match level {
-            Some(level) if level > levels => Err(Trouble::bad(key, "bad-level").with("most", levels.to_string())),
+            Some(level) if level > levels => Err(Trouble::bad(key, "bad-level").with("most", levels)),
             _ => Ok(()),
         };
         beyond("level_letdown", whole_number(fields, "level_letdown"))?;
@@ -94,6 +92,10 @@ fn session(fields: &Fields, now: Option<Instant>, levels: Option<u32>) -> Result
         }
     }
     Ok(())
+}
+
+fn whole_hours(span: Span) -> u64 {
+    u64::try_from(span.in_minutes() / 60).unwrap_or_default()
 }
 
 /// A rule that a part of a plan sets is one of a family's record, within its bounds.
@@ -113,8 +115,8 @@ fn rhythm(fields: &Fields) -> Result<(), Trouble> {
         let lasts = lasts_by_the_clock(from, until);
         if lasts > LONGEST_SLEEP_WINDOW {
             return Err(Trouble::bad("sleep_until", "bad-sleep-window")
-                .with("hours", (lasts.in_minutes() / 60).to_string())
-                .with("most", (LONGEST_SLEEP_WINDOW.in_minutes() / 60).to_string()));
+                .with("hours", whole_hours(lasts))
+                .with("most", whole_hours(LONGEST_SLEEP_WINDOW)));
         }
     }
     match (rhythm.shortest, rhythm.longest) {
@@ -131,12 +133,12 @@ fn gauge_check(fields: &Fields, levels: Option<u32>) -> Result<(), Trouble> {
         if let Some(ambient) = ambient.filter(|ambient| reading.vacuum.quantity() > *ambient) {
             let unit = reading.vacuum.unit();
             return Err(Trouble::bad(key, "bad-beyond-air")
-                .with("most", Rounding::Down.say(ambient.in_unit(unit), unit.places()))
-                .with("unit", unit.ucum()));
+                .with("most", Detail::figure(ambient, unit, Rounding::Down))
+                .with("unit", Detail::unit(unit)));
         }
         match (reading.place.level, levels) {
             (Some(level), Some(most)) if level.get() > most => {
-                return Err(Trouble::bad(key, "bad-level").with("most", most.to_string()));
+                return Err(Trouble::bad(key, "bad-level").with("most", most));
             }
             _ => {}
         }

@@ -5,11 +5,10 @@ use serde_json::Value;
 
 use super::{Amount, Kind, Sizes};
 use crate::quantity::{
-    say_decimal, AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Rounding, Speed, Temperature,
-    Unit, Vacuum, Volume,
+    AirPressure, Altitude, Entered, Length, LengthUnit, Mass, Quantity, Rounding, Speed, Temperature, Vacuum, Volume,
 };
-use crate::time::{parse_clock_time, say_minutes, Moment, Zone};
-use crate::trouble::Trouble;
+use crate::time::{parse_clock_time, Moment, Span, Zone};
+use crate::trouble::{Detail, Trouble};
 
 /// What a field takes. Bounds are those of plausible typing, never of health.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -163,7 +162,7 @@ impl FieldType {
             },
             Self::Choice(words) => match value.as_str() {
                 Some(word) if words.contains(&word) => Ok(()),
-                _ => Err(Trouble::bad(field, "bad-choice").with("words", words.join(", "))),
+                _ => Err(Trouble::bad(field, "bad-choice").with("words", Detail::choices(words.iter().copied()))),
             },
             Self::Flag => value.as_bool().map(drop).ok_or_else(|| Trouble::bad(field, "bad-flag")),
             Self::Amount => check_amount(field, value),
@@ -186,17 +185,17 @@ impl FieldType {
             Self::Temperature { least, most } => check_quantity::<Temperature>(field, value, least, most),
             Self::Number { least, most } => match value.as_f64() {
                 Some(n) if (least..=most).contains(&n) => Ok(()),
-                _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),
+                _ => Err(out_of_range(field, Detail::number(least, 3), Detail::number(most, 3), Detail::Unit(""))),
             },
             Self::Whole { least, most } => match value.as_u64() {
                 Some(n) if (u64::from(least)..=u64::from(most)).contains(&n) => Ok(()),
-                _ => Err(out_of_range(field, &least.to_string(), &most.to_string(), "")),
+                _ => Err(out_of_range(field, least.into(), most.into(), Detail::Unit(""))),
             },
             Self::Span { least_minutes, most_minutes } => match value.as_u64() {
                 Some(n) if (u64::from(least_minutes)..=u64::from(most_minutes)).contains(&n) => Ok(()),
                 _ => Err(Trouble::bad(field, "bad-span-range")
-                    .with("least", say_minutes(least_minutes))
-                    .with("most", say_minutes(most_minutes))),
+                    .with("least", Detail::Span(Span::minutes(i64::from(least_minutes))))
+                    .with("most", Detail::Span(Span::minutes(i64::from(most_minutes))))),
             },
             Self::ClockTime => match value.as_str().and_then(parse_clock_time) {
                 Some(_) => Ok(()),
@@ -222,9 +221,9 @@ fn asks_for_centimeters(why: Trouble, value: &Value, least: f64, most: f64) -> T
         (LengthUnit::Millimeter, Ok(meant)) if (least..=most).contains(&meant) => {
             Trouble::bad(&why.field, "bad-range-centimeters")
                 .with("typed", entered.typed())
-                .with("meant", say_decimal(meant, 1))
-                .with("least", say_decimal(least, 0))
-                .with("most", say_decimal(most, 0))
+                .with("meant", Detail::number(meant, 1))
+                .with("least", Detail::number(least, 0))
+                .with("most", Detail::number(most, 0))
         }
         _ => why,
     }
@@ -233,9 +232,7 @@ fn asks_for_centimeters(why: Trouble, value: &Value, least: f64, most: f64) -> T
 fn check_text(field: &str, value: &Value, most: usize) -> Result<(), Trouble> {
     match value.as_str() {
         None => Err(Trouble::bad(field, "bad-text")),
-        Some(text) if text.chars().count() > most => {
-            Err(Trouble::bad(field, "bad-text-long").with("most", most.to_string()))
-        }
+        Some(text) if text.chars().count() > most => Err(Trouble::bad(field, "bad-text-long").with("most", most)),
         Some(_) => Ok(()),
     }
 }
@@ -265,10 +262,10 @@ pub fn within<Q: Quantity>(field: &str, entered: &Entered<Q>, least: f64, most: 
     }
     let unit = entered.unit();
     // Inward: what is said to be taken is taken.
-    let say = |bound: f64, inward: Rounding| inward.say(Q::from_canonical(bound).in_unit(unit), unit.places());
-    Err(out_of_range(field, &say(least, Rounding::Up), &say(most, Rounding::Down), unit.ucum()))
+    let bound = |bound: f64, inward: Rounding| Detail::figure(Q::from_canonical(bound), unit, inward);
+    Err(out_of_range(field, bound(least, Rounding::Up), bound(most, Rounding::Down), Detail::unit(unit)))
 }
 
-fn out_of_range(field: &str, least: &str, most: &str, unit: &str) -> Trouble {
+fn out_of_range(field: &str, least: Detail, most: Detail, unit: Detail) -> Trouble {
     Trouble::bad(field, "bad-range").with("least", least).with("most", most).with("unit", unit)
 }

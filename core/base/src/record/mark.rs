@@ -6,7 +6,7 @@ use super::choices::SIDES;
 use super::field_type::{within, FieldType};
 use crate::quantity::{Entered, Level, Score, Speed, Vacuum};
 use crate::time::Moment;
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 /// The member of a setting that says whether it was carried over.
 const CARRIED: &str = "carried";
@@ -138,7 +138,7 @@ impl Mark {
             .map_err(|_| Trouble::bad(field, "bad-moment"))?;
         let side = get("side").map(str::to_owned);
         if side.as_deref().is_some_and(|s| !SIDES.contains(&s)) {
-            return Err(Trouble::bad(field, "bad-choice").with("words", SIDES.join(", ")));
+            return Err(Trouble::bad(field, "bad-choice").with("words", Detail::choices(SIDES.iter().copied())));
         }
         let kind = match get("does").ok_or_else(bad)? {
             "phase" => MarkKind::Phase(get("phase").and_then(Phase::named).ok_or_else(bad)?),

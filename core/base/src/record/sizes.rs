@@ -2,8 +2,8 @@
 
 use serde_json::{json, Value};
 
-use crate::quantity::{parse_decimal, say_decimal, Length, Quantity};
-use crate::trouble::Trouble;
+use crate::quantity::{parse_decimal, say_decimal, Length, LengthUnit, Quantity};
+use crate::trouble::{Detail, Trouble};
 
 /// Most sizes in one field.
 const MOST: usize = 60;
@@ -68,9 +68,9 @@ impl Sizes {
         match !self.0.is_empty() && self.0.len() <= MOST && self.0.iter().all(within) {
             true => Ok(()),
             false => Err(Trouble::bad(field, "bad-range")
-                .with("least", say_decimal(least, 1))
-                .with("most", say_decimal(most, 1))
-                .with("unit", "mm")),
+                .with("least", Detail::number(least, 1))
+                .with("most", Detail::number(most, 1))
+                .with("unit", Detail::unit(LengthUnit::Millimeter))),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! What the consultant keeps of one family: its name here, the next visit, her notes, her
 //! plans; and how it is removed for good.
 
-use super::super::shapes::{Action, Event, FieldGroup, FormScreen, Place, Screen, Sign, Weight};
+use super::super::shapes::{Action, DeskEvent, Event, FieldGroup, FormScreen, Place, Screen, Sign, Weight};
 use super::super::{field_row, View};
 use crate::record::Kind;
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -29,10 +29,19 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         }
     }
     let actions = vec![
-        Action::new("open-family", words.say("case-open"), Event::OpenFamily { family: id.to_owned() })
-            .sign(Sign::Supply)
-            .weight(Weight::Main),
-        Action::new("write-plan", words.say("write-plan"), Event::WritePlan { family: id.to_owned() }).sign(Sign::Add),
+        Action::new(
+            "open-family",
+            words.say("case-open"),
+            Event::OnDesk { event: DeskEvent::OpenFamily { family: id.to_owned() } },
+        )
+        .sign(Sign::Supply)
+        .weight(Weight::Main),
+        Action::new(
+            "write-plan",
+            words.say("write-plan"),
+            Event::OnDesk { event: DeskEvent::WritePlan { family: id.to_owned() } },
+        )
+        .sign(Sign::Add),
         Action::new(
             "remove-family",
             words.say("remove-family"),

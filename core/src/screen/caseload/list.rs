@@ -1,6 +1,6 @@
 //! Families, those first that need a look first, each with its reasons in words.
 
-use super::super::shapes::{Action, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
+use super::super::shapes::{Action, DeskEvent, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
 use crate::gather::reasons::Reason;
 use crate::quantity::Count;
@@ -55,17 +55,21 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Cou
         .weight(if rows.is_empty() { Weight::Main } else { Weight::Plain });
     let sealed = (waits.get() > 0).then(|| {
         let label = words.with("caseload-waits", &[("count", i64::from(waits.get()).into())]);
-        Action::new("open-sealed", label, Event::OpenDesk { place: Place::Sealed })
+        Action::new("open-sealed", label, Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Sealed } })
             .detail(words.say("caseload-waits-detail"))
             .sign(Sign::In)
     });
-    let desk = Action::new("open-desk", words.say("caseload-desk"), Event::OpenDesk { place: Place::Desk })
-        .detail(words.say("caseload-desk-detail"))
-        .sign(Sign::Kit)
-        .chosen(chosen.family.is_none());
+    let desk = Action::new(
+        "open-desk",
+        words.say("caseload-desk"),
+        Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Desk } },
+    )
+    .detail(words.say("caseload-desk-detail"))
+    .sign(Sign::Kit)
+    .chosen(chosen.family.is_none());
     let notes = chosen.family.map(|id| {
         let place = Place::CaseFamily { id: id.to_owned() };
-        Action::new("open-case", words.say("case-notes"), Event::OpenDesk { place })
+        Action::new("open-case", words.say("case-notes"), Event::OnDesk { event: DeskEvent::OpenDesk { place } })
             .detail(words.say("case-notes-detail"))
             .chosen(chosen.of_desk)
     });
@@ -96,7 +100,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
     let all: Vec<&str> = said.iter().chain([&shared]).map(String::as_str).collect();
     let mut list_row = view.text_row(title, all.join("\n"));
     (list_row.detail, list_row.aside) = (said.join("\n"), shared);
-    let open = Event::OpenFamily { family: row.id.clone() };
+    let open = Event::OnDesk { event: DeskEvent::OpenFamily { family: row.id.clone() } };
     let sign = row.reasons.first().map_or(Sign::None, sign_of);
     list_row.opens(format!("open-{}", row.id), open).sign(sign).chosen(chosen)
 }

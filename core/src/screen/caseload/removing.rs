@@ -1,6 +1,6 @@
 //! Before a family is removed from this machine: what goes, and what remains.
 
-use super::super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Weight};
+use super::super::shapes::{Action, DeskEvent, Event, FindingsScreen, Place, Screen, Section, Weight};
 use super::super::View;
 use crate::record::Kind;
 use crate::screen::section::section;
@@ -20,7 +20,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         ..section(key, words.say(&format!("erasing-{key}")))
     };
     let (headline, caption) = (words.say("erasing-headline"), words.say("removing-caption"));
-    let event = Event::RemoveFamily { family: id.to_owned() };
+    let event = Event::OnDesk { event: DeskEvent::RemoveFamily { family: id.to_owned() } };
     Ok(Screen::Findings {
         frame,
         findings: FindingsScreen {

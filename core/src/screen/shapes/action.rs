@@ -75,4 +75,6 @@ pub enum Sign {
     /// Again in a while.
     Snooze,
     Calendar,
+    /// How things are wanted.
+    Settings,
 }

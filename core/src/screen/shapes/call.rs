@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     AmountsScreen, CardScreen, CheckScreen, DayScreen, Export, FindingsScreen, FormScreen, Frame, ListScreen,
-    ReadyScreen, RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
+    QuestionScreen, ReadyScreen, RunningScreen, SheetScreen, SupplyScreen, TonightScreen, WelcomeScreen,
 };
 
 /// How a record is opened.
@@ -35,6 +35,7 @@ pub struct Clock {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub enum Screen {
     Welcome { frame: Frame, welcome: WelcomeScreen },
+    Question { frame: Frame, question: QuestionScreen },
     Ready { frame: Frame, ready: ReadyScreen },
     Running { frame: Frame, running: RunningScreen },
     Amounts { frame: Frame, amounts: AmountsScreen },
@@ -73,9 +74,9 @@ pub enum Effect {
     /// Let the person pick a file, then call `import_file` with it.
     PickFile { key: String, content_types: Vec<String> },
     /// Let the person pick a folder, watch it, also after the next start, call `import_quietly`
-    /// with each new file in it once it is whole, and say so with [`Event::FolderIs`].
+    /// with each new file in it once it is whole, and say so with [`DeskEvent::FolderIs`](super::DeskEvent::FolderIs).
     PickFolder,
-    /// Let go of the folder that is watched, and say so with [`Event::FolderIs`].
+    /// Let go of the folder that is watched, and say so with [`DeskEvent::FolderIs`](super::DeskEvent::FolderIs).
     LeaveFolder,
     /// Open a fresh record elsewhere and bring the invented family in.
     OpenLookAround,

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Export, Place, Secret};
+use super::{Export, Place, Secret, StartingQuestion};
 
 /// What a person did.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -17,6 +17,12 @@ pub enum Event {
     Dismiss { notice: String },
     /// Start a session as it is set up.
     Start,
+    /// Log a session that is over already: when it ended, and how long it was where that is known.
+    JustPumped { minutes_ago: u32, lasted_minutes: Option<u32> },
+    /// Pass the first screen.
+    Begin,
+    /// Answer what is asked once after it.
+    StartingAnswer { question: StartingQuestion, answer: String },
     /// Choose how the next session is done: field and value of the set-up.
     SetUp { field: String, value: String },
     /// Mark something in the running session.
@@ -32,8 +38,8 @@ pub enum Event {
     /// Set an amount to what the person saw beside the line that they drew: a reading of its
     /// column, as it stood, in its unit by UCUM code.
     DrawAmount { session: String, part: Part, typed: String, unit: String },
-    /// Raise or lower an amount by a fine step: +1 or -1.
-    StepAmount { session: String, part: Part, steps: i32 },
+    /// Raise or lower an amount by a step, or by a fine one: +1 or -1.
+    StepAmount { session: String, part: Part, steps: i32, fine: bool },
     /// Say that an amount is not known.
     AmountUnknown { session: String, part: Part },
     /// Leave the amounts that are still missing for later.
@@ -81,20 +87,8 @@ pub enum Event {
     /// Seal a record for which the host can keep no key: its recovery code is asked for at each
     /// start.
     SealWithCode,
-    /// Open a family of the caseload beside the list.
-    OpenFamily { family: String },
-    /// Open a place of the consultant's own desk beside the list.
-    OpenDesk { place: Place },
-    /// Remove a family from this machine for good.
-    RemoveFamily { family: String },
-    /// Begin a plan for a family.
-    WritePlan { family: String },
-    /// Ask for a folder whose new files are brought in.
-    WatchFolder,
-    /// Watch no folder any more.
-    LeaveFolder,
-    /// The host says which folder it watches, by its name; empty where it watches none.
-    FolderIs { name: String },
+    /// What a consultant does at the desk; no other record answers it.
+    OnDesk { event: DeskEvent },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
     /// The host says how it can call: on the minute, and so that it is seen.
@@ -145,6 +139,25 @@ pub enum Event {
     LookAround,
     /// Leave the invented family.
     LeaveLookAround,
+}
+
+/// What a consultant does at a desk with many families.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum DeskEvent {
+    /// Open a family of the caseload beside the list.
+    OpenFamily { family: String },
+    /// Open a place of the consultant's own desk beside the list.
+    OpenDesk { place: Place },
+    /// Remove a family from this machine for good.
+    RemoveFamily { family: String },
+    /// Begin a plan for a family.
+    WritePlan { family: String },
+    /// Ask for a folder whose new files are brought in.
+    WatchFolder,
+    /// Watch no folder any more.
+    LeaveFolder,
+    /// The host says which folder it watches, by its name; empty where it watches none.
+    FolderIs { name: String },
 }
 
 /// What a thumb can mark while a session runs.

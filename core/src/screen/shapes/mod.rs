@@ -35,7 +35,7 @@ pub use card::{CardScreen, Matrix};
 pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
 pub use check::CheckScreen;
 pub use day::{DayBar, DayPicture, DayScreen, EntryRow, SideTotal};
-pub use event::{Deed, Event, Part};
+pub use event::{Deed, DeskEvent, Event, Part};
 pub use export::{Export, Paper};
 pub use findings::{FindingsScreen, Section};
 pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};
@@ -44,11 +44,11 @@ pub use list::{ListGroup, ListRow, ListScreen};
 pub use pictures::{
     DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch,
 };
-pub use place::Place;
+pub use place::{Place, StartingQuestion};
 pub use secret::Secret;
 pub use session::{
-    AmountColumn, AmountsScreen, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, Reading, ReadyScreen,
-    RunningScreen, StepPoint, Strip, Tick, WelcomeScreen,
+    AmountColumn, AmountsScreen, Arc, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, QuestionScreen, Reading,
+    ReadyScreen, Rest, RunningScreen, SetUpLine, StepPoint, Strip, Tick, WelcomeScreen,
 };
 pub use sheet::{SheetPart, SheetRow, SheetScreen, SheetSection};
 pub use supply::{

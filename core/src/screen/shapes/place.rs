@@ -7,6 +7,12 @@ use serde::{Deserialize, Serialize};
 pub enum Place {
     /// The running session, or what to start.
     Now,
+    /// What came of one session: the water of each side, drawn up.
+    Amounts { id: String },
+    /// A session that is over already: when it ended, and then how long it was.
+    JustPumped { minutes_ago: Option<u32> },
+    /// After the first screen: what may be asked once, and left open.
+    Starting { question: StartingQuestion },
     /// One local day: 0 is today, 1 is yesterday.
     Day { days_back: u32 },
     /// One record, opened to be corrected.
@@ -67,4 +73,15 @@ pub enum Place {
     Family,
     /// What came of the last file that was brought in.
     Report,
+}
+
+/// What is asked once, after the first screen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum StartingQuestion {
+    /// In which unit amounts are read.
+    Units,
+    /// When the child was born.
+    Birth,
+    /// How many sessions a day were agreed.
+    SessionsADay,
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Action, Part};
+use super::{Action, FieldRow, Part};
 
 /// The first screen over an empty record.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -19,13 +19,67 @@ pub struct ReadyScreen {
     pub figure: String,
     /// What the figure is, such as `since the last session`.
     pub caption: String,
-    pub columns: Vec<Column>,
-    /// Rows of choices: method, sides, pump, flange.
-    pub set_up: Vec<ChoiceRow>,
+    /// How long each side has rested.
+    pub rests: Vec<Rest>,
+    pub set_up: SetUpLine,
     pub start: Action,
+    /// For a session that is over already.
+    pub just_pumped: Action,
+    /// What today holds so far.
+    pub today: Action,
+    /// How the person wants things.
+    pub settings: Action,
     /// Other things to write down from here.
     pub add: Vec<Action>,
     pub spoken: String,
+}
+
+/// How long one side has rested, as an arc on the face of a clock.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Rest {
+    pub part: Part,
+    pub label: String,
+    /// How long, such as `2 h 40 min`; empty where it is not known.
+    pub text: String,
+    /// From when to now, in turns of the face from its top; none where it is not known, and more
+    /// than one turn where it is more than twelve hours.
+    pub arc: Option<Arc>,
+    pub spoken: String,
+}
+
+/// A stretch of time on the face of a clock, in turns from the top.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Arc {
+    pub from: f32,
+    /// Never before `from`; a turn more than `from` is all around.
+    pub to: f32,
+}
+
+/// How the next session is done: one line, and behind it the rows that change it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SetUpLine {
+    /// Such as `Both · Heron`.
+    pub text: String,
+    /// What a tap on the line does, for the voice.
+    pub spoken: String,
+    /// The same while the rows are open.
+    pub spoken_open: String,
+    /// Whether the rows begin open: nothing was ever chosen.
+    pub open: bool,
+    /// Rows of choices: sides, method, pump.
+    pub rows: Vec<ChoiceRow>,
+}
+
+/// One question a page, with what can be answered.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct QuestionScreen {
+    pub headline: String,
+    /// What is said below it, or empty.
+    pub line: String,
+    /// What can be answered, each one tap.
+    pub answers: Vec<Action>,
+    /// Leave it open.
+    pub skip: Option<Action>,
 }
 
 /// One side's column of water.
@@ -62,8 +116,9 @@ pub struct RunningScreen {
     pub dials: Vec<Dial>,
     /// Letdown, phase, rest, it hurts.
     pub marks: Vec<Action>,
-    /// After `it hurts`: how much, and whether it was turned down.
-    pub pain: Option<ChoiceRow>,
+    /// After `it hurts`: whether it was turned down, which side, how much. Below the dials, which
+    /// stay where they are.
+    pub pain: Vec<ChoiceRow>,
     pub finish: Action,
     pub spoken: String,
 }
@@ -152,7 +207,6 @@ pub struct AmountsScreen {
     pub session: String,
     pub headline: String,
     pub caption: String,
-    pub strip: Strip,
     pub columns: Vec<AmountColumn>,
     /// Labels along the height of the columns.
     pub scale: Vec<Tick>,
@@ -181,7 +235,12 @@ pub struct AmountColumn {
     pub readings: Vec<Reading>,
     /// The unit of the readings, by its UCUM code.
     pub unit: String,
+    /// The same to type.
+    pub typing: FieldRow,
     pub less: Action,
     pub more: Action,
+    /// The same by a fine step, for a thumb that holds.
+    pub less_fine: Action,
+    pub more_fine: Action,
     pub unknown: Action,
 }

@@ -45,8 +45,8 @@ pub(super) fn write(id: &str, kind: Kind, fields: &Fields) -> String {
 }
 
 pub(super) fn read(text: &str) -> Result<Line, Trouble> {
-    let value: Value = serde_json::from_str(text)
-        .map_err(|e| Trouble::bad("", "line-not-json").with("column", e.column().to_string()))?;
+    let value: Value =
+        serde_json::from_str(text).map_err(|e| Trouble::bad("", "line-not-json").with("column", e.column()))?;
     let Value::Object(map) = value else { return Err(Trouble::bad("", "line-not-object")) };
     let word = |key: &str| map.get(key).and_then(Value::as_str);
     let kind = word("fact").ok_or_else(|| Trouble::bad("fact", "line-no-fact"))?;

@@ -64,7 +64,7 @@ fn read_text(text: &str) -> Result<FamilyFile, Trouble> {
         if changes.len() == limits::CHANGES {
             return Err(Trouble::bad("", "family-file-limits"));
         }
-        let told = || Trouble::bad("", "family-file-line").with("line", (number + 2).to_string());
+        let told = || Trouble::bad("", "family-file-line").with("line", number + 2);
         changes.push(change(line).ok_or_else(told)?);
     }
     within_limits(&changes)?;

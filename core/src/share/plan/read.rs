@@ -49,7 +49,7 @@ pub fn read(signed_text: &str) -> Result<ReadPlan, Trouble> {
     let mut plan = None;
     let mut parts = Vec::new();
     for (number, line) in lines.filter(|(_, line)| !line.trim().is_empty()) {
-        let told = || Trouble::bad("", "plan-line").with("line", number.to_string());
+        let told = || Trouble::bad("", "plan-line").with("line", number);
         if line.len() > limits::LINE {
             return Err(told());
         }
@@ -79,13 +79,13 @@ pub fn read(signed_text: &str) -> Result<ReadPlan, Trouble> {
 
 /// A part that can be answered: of this plan, with nothing in it that only a parent says.
 fn checked(fields: Fields, number: u64, subject: &str) -> Result<Fields, Trouble> {
-    let told = || Trouble::bad("", "plan-line").with("line", number.to_string());
+    let told = || Trouble::bad("", "plan-line").with("line", number);
     let answered = ["answer", "answered", "taken_out"].iter().any(|key| fields.contains_key(*key));
     if answered || text(&fields, "plan") != Some(subject) || text(&fields, "plan_part").is_none() {
         return Err(told());
     }
     if text(&fields, "plan_part") == Some("rule") && rule(&fields).is_none() {
-        return Err(Trouble::bad("rule", "plan-rule").with("line", number.to_string()));
+        return Err(Trouble::bad("rule", "plan-rule").with("line", number));
     }
     Ok(fields)
 }

@@ -62,12 +62,12 @@ pub fn write(
     whole.insert("plan_from".to_owned(), json!(to.from));
     let subject = subject_of(id);
     lines.push(write_line(&subject, Kind::Plan, &whole));
-    for (number, part) in (1..).zip(parts) {
+    for (number, part) in (1_u64..).zip(parts) {
         let mut part = says(part);
         // What it is about, and at least one thing about it.
         let rule_without_value = text(&part, "plan_part") == Some("rule") && !part.contains_key("rule_value");
         if part.len() < 2 || !part.contains_key("plan_part") || rule_without_value {
-            return Err(Trouble::bad("plan_part", "plan-part-empty").with("number", number.to_string()));
+            return Err(Trouble::bad("plan_part", "plan-part-empty").with("number", number));
         }
         part.insert("plan".to_owned(), json!(subject));
         lines.push(write_line(&format!("{subject}-{number}"), Kind::PlanPart, &part));

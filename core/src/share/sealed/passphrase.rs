@@ -40,8 +40,8 @@ pub fn own(typed: &str, field: &'static str) -> Result<String, Trouble> {
     }
     let different: BTreeSet<char> = typed.chars().filter(|c| !c.is_whitespace()).collect();
     if typed.chars().count() < limits::PASSPHRASE || different.len() < limits::PASSPHRASE_DIFFERENT {
-        let weak = Trouble::bad(field, "bad-passphrase-weak").with("least", limits::PASSPHRASE.to_string());
-        return Err(weak.with("different", limits::PASSPHRASE_DIFFERENT.to_string()));
+        let weak = Trouble::bad(field, "bad-passphrase-weak").with("least", limits::PASSPHRASE);
+        return Err(weak.with("different", limits::PASSPHRASE_DIFFERENT));
     }
     Ok(typed.to_owned())
 }

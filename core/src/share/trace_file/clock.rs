@@ -3,7 +3,7 @@
 use super::cells::Time;
 use crate::answer::trace::TimeUnit;
 use crate::statistics::{mean, median};
-use crate::trouble::Trouble;
+use crate::trouble::{Detail, Trouble};
 
 /// Numbers without a unit are seconds, unless they lie this far apart as a rule: then no
 /// cycle could be seen in them, and they are milliseconds.
@@ -93,8 +93,7 @@ impl Clock {
         let shared = if same > steps.len() as f64 * 0.1 { 1.0 + same / (steps.len() as f64).max(1.0) } else { 1.0 };
         let native_step = step * unit / shared;
         if native_step > LONGEST_STEP {
-            let step = crate::quantity::say_decimal(native_step, 2);
-            return Err(Trouble::bad("", "bad-trace-steps").with("step", step));
+            return Err(Trouble::bad("", "bad-trace-steps").with("step", Detail::number(native_step, 2)));
         }
         Ok(Self {
             unit,
@@ -206,7 +205,5 @@ impl Clock {
 }
 
 fn about(key: &'static str, line: u64) -> Trouble {
-    let mut trouble = Trouble::bad("", key);
-    trouble.needs.push(("line", line.to_string()));
-    trouble
+    Trouble::bad("", key).with("line", line)
 }

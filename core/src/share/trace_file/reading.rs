@@ -8,8 +8,8 @@ use super::grid::Grid;
 use super::layout::{is_comment, Layout};
 use super::rows::Rows;
 use crate::answer::trace::{Notes, Seconds, TraceFile};
-use crate::quantity::{say_decimal, Count, Quantity, Share, Vacuum, VacuumUnit};
-use crate::trouble::Trouble;
+use crate::quantity::{Count, Quantity, Share, Vacuum, VacuumUnit};
+use crate::trouble::{Detail, Trouble};
 
 /// A shorter trace shows no pattern: two cycles of a slow one.
 const SHORTEST_SECONDS: f64 = 3.0;
@@ -106,11 +106,11 @@ impl Reading {
         }
         let duration = self.grid.duration();
         if duration < SHORTEST_SECONDS {
-            return Err(Trouble::bad("", "bad-trace-short").with("seconds", say_decimal(duration, 2)));
+            return Err(Trouble::bad("", "bad-trace-short").with("seconds", Detail::number(duration, 2)));
         }
         let furthest = highest.abs().max(lowest.abs());
         if highest - lowest <= MOVES * furthest {
-            return Err(Trouble::bad("", "bad-trace-constant").with("value", say_decimal(highest, 1)));
+            return Err(Trouble::bad("", "bad-trace-constant").with("value", Detail::number(highest, 1)));
         }
         let turned = self.grid.is_turned();
         let extreme = if turned { &self.seen.lowest } else { &self.seen.highest };
@@ -121,10 +121,10 @@ impl Reading {
         let unit = self.layout.unit.unwrap_or(VacuumUnit::CentimeterOfWater);
         if Vacuum::of(furthest, unit).canonical() > BEYOND_MMHG {
             let beyond = if lowest.abs() > highest.abs() { &self.seen.lowest } else { &self.seen.highest };
-            let line = beyond.line.to_string();
+            let line = beyond.line;
             return Err(Trouble::bad("", "bad-trace-beyond")
                 .with("line", line)
-                .with("value", say_decimal(furthest, 1)));
+                .with("value", Detail::number(furthest, 1)));
         }
         let count = |number: u64| Count::new(u32::try_from(number).unwrap_or(u32::MAX));
         let rows = self.seen.rows as f64;

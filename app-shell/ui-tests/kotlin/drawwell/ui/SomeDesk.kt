@@ -2,12 +2,14 @@ package drawwell.ui
 
 import drawwell.surface.Clock
 import drawwell.surface.Desk
+import drawwell.surface.DeskEvent
 import drawwell.surface.Effect
 import drawwell.surface.Event
 import drawwell.surface.Export
 import drawwell.surface.Opening
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.ui.caseload.onDesk
 import java.io.File
 
 /** A consultant who is invented, at a desk of her own: she opens what a family shares, and sends a plan back. */
@@ -17,17 +19,17 @@ class SomeDesk(folder: File, private val now: () -> Clock) : AutoCloseable {
 
     /** The line that her QR code holds. */
     fun card(): String {
-        beside(Event.OpenDesk(Place.Desk))
+        beside(Event.OnDesk(DeskEvent.OpenDesk(Place.Desk)))
         beside(Event.Enter("settings", "sheet_name", "Ada Marsh"))
-        return (beside(Event.OpenDesk(Place.OwnCard)) as Screen.Card).card.line
+        return (beside(Event.OnDesk(DeskEvent.OpenDesk(Place.OwnCard))) as Screen.Card).card.line
     }
 
     /** Her plan for the family whose file this is, sealed for it. */
     fun answers(file: File): File {
         desk.importFile(file.path, now())
         val family = (desk.here(now()).families as Screen.List).list.groups.flatMap { it.rows }
-            .firstNotNullOf { it.open?.event as? Event.OpenFamily }.family
-        val written = (beside(Event.WritePlan(family)) as Screen.Findings).findings.actions
+            .firstNotNullOf { it.open?.event?.onDesk as? DeskEvent.OpenFamily }.family
+        val written = (beside(Event.OnDesk(DeskEvent.WritePlan(family))) as Screen.Findings).findings.actions
             .firstNotNullOf { (it.event as? Event.Export)?.what as? Export.Plan }
         val plan = written.plan
         beside(Event.Enter(plan, "plan_words", "You are doing a lot. Let us see whether one longer stretch of sleep costs any milk."))

@@ -25,6 +25,7 @@ import drawwell.ui.places.DayView
 import drawwell.ui.places.FindingsView
 import drawwell.ui.places.FormView
 import drawwell.ui.places.ListView
+import drawwell.ui.places.QuestionView
 import drawwell.ui.places.ReadyView
 import drawwell.ui.places.RunningView
 import drawwell.ui.places.SheetView
@@ -58,6 +59,7 @@ fun ScreenView(
 @Composable
 internal fun Placed(screen: Screen, pane: Pane) = when (screen) {
     is Screen.Welcome -> WelcomeView(pane, screen.welcome)
+    is Screen.Question -> QuestionView(pane, screen.question)
     is Screen.Ready -> ReadyView(pane, screen.ready)
     is Screen.Running -> RunningView(pane, screen.running)
     is Screen.Amounts -> AmountsView(pane, screen.amounts)

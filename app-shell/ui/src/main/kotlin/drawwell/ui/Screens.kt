@@ -6,6 +6,7 @@ import drawwell.surface.Screen
 /** What surrounds this screen. */
 fun Screen.frame(): Frame = when (this) {
     is Screen.Welcome -> frame
+    is Screen.Question -> frame
     is Screen.Ready -> frame
     is Screen.Running -> frame
     is Screen.Amounts -> frame
@@ -23,6 +24,7 @@ fun Screen.frame(): Frame = when (this) {
 /** Two screens of one sameness are one place that moved on: it keeps its scroll. */
 internal fun Screen.sameness(): String = when (this) {
     is Screen.Welcome -> "welcome"
+    is Screen.Question -> "question ${question.headline}"
     is Screen.Ready -> "ready"
     is Screen.Running -> "running"
     is Screen.Amounts -> "amounts ${amounts.session}"

@@ -3,6 +3,7 @@ package drawwell.desktop.pictures
 import drawwell.surface.CaseloadScreen
 import drawwell.surface.Clock
 import drawwell.surface.Desk
+import drawwell.surface.DeskEvent
 import drawwell.surface.Event
 import drawwell.surface.FormScreen
 import drawwell.surface.Opening
@@ -10,6 +11,7 @@ import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.surface.Trouble
 import drawwell.ui.Told
+import drawwell.ui.caseload.onDesk
 import java.io.File
 import java.nio.file.Files
 import java.time.Instant
@@ -28,26 +30,26 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
 
     private fun through() {
         keep("empty", desk.here(now))
-        does(Event.OpenDesk(Place.Entry("settings")))
+        does(Event.OnDesk(DeskEvent.OpenDesk(Place.Entry("settings"))))
         does(Event.Enter("settings", "sheet_name", "Hanne Voss"))
-        val card = does(Event.OpenDesk(Place.OwnCard))
+        val card = does(Event.OnDesk(DeskEvent.OpenDesk(Place.OwnCard)))
         SomeFamilies(folder, now).shared((card.beside as Screen.Card).card.line).forEach { desk.importFile(it.path, now) }
         due()
-        keep("card", does(Event.OpenDesk(Place.OwnCard)))
-        keep("desk", does(Event.OpenDesk(Place.Desk)))
+        keep("card", does(Event.OnDesk(DeskEvent.OpenDesk(Place.OwnCard))))
+        keep("desk", does(Event.OnDesk(DeskEvent.OpenDesk(Place.Desk))))
         reads()
         writes()
         passphrase()
     }
 
     private fun family(name: String): String =
-        rows().single { it.title == name }.let { (it.open!!.event as Event.OpenFamily).family }
+        rows().single { it.title == name }.let { (it.open!!.event.onDesk as DeskEvent.OpenFamily).family }
 
     private fun rows() = (desk.here(now).families as Screen.List).list.groups.flatMap { it.rows }
 
     private fun due() {
         val id = family("Jun and the twins")
-        does(Event.OpenDesk(Place.CaseFamily(id)))
+        does(Event.OnDesk(DeskEvent.OpenDesk(Place.CaseFamily(id))))
         does(Event.Enter(id, "next_visit", tomorrow()))
         does(Event.Enter(id, "note", "Twins, born at 34 weeks. Rents the pump until spring."))
         keep("notes", desk.here(now))
@@ -57,7 +59,7 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
 
     private fun reads() {
         val id = family(SomeFamilies.LONG)
-        keep("family", does(Event.OpenFamily(id)))
+        keep("family", does(Event.OnDesk(DeskEvent.OpenFamily(id))))
         keep("family-now", does(Event.Go(Place.Now)))
         try {
             does(Event.Start)
@@ -65,11 +67,11 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
             seen["caseload-only-read"] = ShownAtDesk(desk.here(now), Told.of(trouble))
         }
         keep("family-sheet", does(Event.Go(Place.Sheet)))
-        keep("emergency", does(Event.OpenFamily(family("Ida Brandt"))))
+        keep("emergency", does(Event.OnDesk(DeskEvent.OpenFamily(family("Ida Brandt")))))
     }
 
     private fun writes() {
-        val writing = does(Event.WritePlan(family(SomeFamilies.LONG))).beside as Screen.Findings
+        val writing = does(Event.OnDesk(DeskEvent.WritePlan(family(SomeFamilies.LONG)))).beside as Screen.Findings
         val words = writing.findings.sections.flatMap { it.fields }.first { it.field == "plan_words" }
         does(Event.Enter(words.id, words.field, "You keep your supply well. Let us try a little more sleep and see whether it holds."))
         val plan = words.id
@@ -85,7 +87,7 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
             does(Event.Enter(form.id, "sessions_a_day", "6"))
             does(Event.Enter(form.id, "sleep_stretch", "7:00"))
         }
-        keep("plan", does(Event.OpenDesk(Place.Plan(plan))))
+        keep("plan", does(Event.OnDesk(DeskEvent.OpenDesk(Place.Plan(plan)))))
         rules(writing, plan)
     }
 
@@ -99,14 +101,14 @@ internal class CaseloadWalk private constructor(private val folder: File, privat
         keep("plan-rules", rules)
         does((rules.beside as Screen.List).list.groups.flatMap { it.rows }.first { it.open != null }.open!!.event)
         keep("plan-rule", desk.here(now))
-        does(Event.OpenDesk(Place.Plan(plan)))
+        does(Event.OnDesk(DeskEvent.OpenDesk(Place.Plan(plan))))
     }
 
     /** Two files that only a passphrase opens. */
     private fun passphrase() {
         listOf("Rosa", "Wim").map { SomeFamilies(folder, now).sealed(it) }.forEach { desk.importFile(it.path, now) }
         keep("passphrase", desk.here(now))
-        keep("waiting", does(Event.OpenDesk(Place.Desk)))
+        keep("waiting", does(Event.OnDesk(DeskEvent.OpenDesk(Place.Desk))))
     }
 
     companion object {

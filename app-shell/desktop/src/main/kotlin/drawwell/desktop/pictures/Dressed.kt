@@ -13,6 +13,7 @@ internal fun Screen.dressed(look: Appearance): Screen {
     fun Frame.dressed() = copy(look = look)
     return when (this) {
         is Screen.Welcome -> copy(frame = frame.dressed())
+        is Screen.Question -> copy(frame = frame.dressed())
         is Screen.Ready -> copy(frame = frame.dressed())
         is Screen.Running -> copy(frame = frame.dressed())
         is Screen.Amounts -> copy(frame = frame.dressed())

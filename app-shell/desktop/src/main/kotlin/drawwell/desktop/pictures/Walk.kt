@@ -10,6 +10,7 @@ import drawwell.surface.Opening
 import drawwell.surface.Part
 import drawwell.surface.Place
 import drawwell.surface.Screen
+import drawwell.surface.StartingQuestion
 import drawwell.surface.Trouble
 import drawwell.ui.Told
 import drawwell.ui.pictures.drawing
@@ -97,6 +98,9 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
 
     private fun session() {
         keep("now-ready", does(Event.Go(Place.Now)))
+        keep("just-pumped", does(Event.Go(Place.JustPumped(null))))
+        keep("just-pumped-lasted", does(Event.Go(Place.JustPumped(30u))))
+        does(Event.Go(Place.Now))
         does(Event.Start)
         pass(8)
         keep("now-running-fresh")
@@ -124,7 +128,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
 
     private fun hurts() {
         val running = core.here(now()) as Screen.Running
-        running.running.pain?.options?.firstOrNull { it.event is Event.Pain }?.let { does(it.event) }
+        running.running.pain.flatMap { it.options }.lastOrNull { it.event is Event.Pain && (it.event as Event.Pain).score == 4u }?.let { does(it.event) }
     }
 
     private fun amounts(asked: Screen.Amounts) {
@@ -137,7 +141,10 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
 
     private fun first(folder: File) {
         keep("welcome")
-        keep("now-first", does(Event.SetUp("welcomed", "true")))
+        keep("starting-units", does(Event.Begin))
+        keep("starting-birth", does(Event.Go(Place.Starting(StartingQuestion.BIRTH))))
+        keep("starting-sessions", does(Event.Go(Place.Starting(StartingQuestion.SESSIONS_A_DAY))))
+        keep("now-first", does(Event.Go(Place.Now)))
         does(Event.Start)
         pass(FORGOTTEN)
         keep("now-running-long")

@@ -6,6 +6,7 @@ import drawwell.desktop.pictures.dressed
 import drawwell.surface.Appearance
 import drawwell.surface.Clock
 import drawwell.surface.Desk
+import drawwell.surface.DeskEvent
 import drawwell.surface.Event
 import drawwell.surface.Hand
 import drawwell.surface.Opening
@@ -31,7 +32,7 @@ class CardCodeTest {
         val now = Clock(1_780_000_000_000L, "Europe/Berlin")
         val (window, line) = Desk.open(folder.root.path, Opening("desk", "en", false), now).use { desk ->
             desk.update(Event.Enter("settings", "sheet_name", "Hanne Voß"), now)
-            val window = desk.update(Event.OpenDesk(Place.OwnCard), now).caseload
+            val window = desk.update(Event.OnDesk(DeskEvent.OpenDesk(Place.OwnCard)), now).caseload
             window to (window.beside as Screen.Card).card.line
         }
         for (palette in listOf(Palette.LIGHT, Palette.NIGHT)) {

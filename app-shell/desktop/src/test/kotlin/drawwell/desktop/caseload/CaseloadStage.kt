@@ -13,6 +13,7 @@ import androidx.compose.ui.test.performClick
 import androidx.compose.ui.unit.Density
 import androidx.compose.ui.unit.dp
 import drawwell.surface.CardScreen
+import drawwell.surface.DeskEvent
 import drawwell.surface.Event
 import drawwell.surface.ListRow
 import drawwell.surface.Place
@@ -57,7 +58,7 @@ class CaseloadStage(private val rule: ComposeContentTestRule, val host: TestCase
 
     /** The consultant's card, as her screen shows it. */
     fun card(): CardScreen {
-        say(Event.OpenDesk(Place.OwnCard))
+        say(Event.OnDesk(DeskEvent.OpenDesk(Place.OwnCard)))
         return (beside as Screen.Card).card
     }
 

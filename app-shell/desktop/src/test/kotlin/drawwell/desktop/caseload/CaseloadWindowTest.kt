@@ -17,10 +17,12 @@ import androidx.compose.ui.test.pressKey
 import drawwell.desktop.DesktopTypefaces
 import drawwell.desktop.pictures.SomeFamily
 import drawwell.surface.Clock
+import drawwell.surface.DeskEvent
 import drawwell.surface.Event
 import drawwell.surface.Place
 import drawwell.surface.Screen
 import drawwell.surface.Weight
+import drawwell.ui.caseload.onDesk
 import java.awt.datatransfer.DataFlavor
 import java.awt.datatransfer.Transferable
 import java.io.File
@@ -97,12 +99,12 @@ class CaseloadWindowTest {
         val stage = opened()
         stage.host.picked = folder.newFolder("inbox")
         val offers = { stage.conversation.caseload!!.menu.actions }
-        stage.say(offers().single { it.event is Event.WatchFolder }.event)
-        val leave = offers().single { it.event is Event.LeaveFolder }
+        stage.say(offers().single { it.event.onDesk is DeskEvent.WatchFolder }.event)
+        val leave = offers().single { it.event.onDesk is DeskEvent.LeaveFolder }
         assertTrue(leave.label, leave.label.contains("inbox"))
         stage.say(leave.event)
         assertEquals("", stage.host.folderName)
-        assertNotNull(offers().single { it.event is Event.WatchFolder })
+        assertNotNull(offers().single { it.event.onDesk is DeskEvent.WatchFolder })
     }
 
     @Test
@@ -120,8 +122,8 @@ class CaseloadWindowTest {
     fun removesAFamilyForGood() {
         val stage = opened()
         listOf("Pell", "Noor").forEach { stage.importFile(shared(stage, it).path) }
-        val noor = (stage.rows.single { it.title == "Noor" }.open!!.event as Event.OpenFamily).family
-        stage.say(Event.OpenDesk(Place.CaseFamily(noor)))
+        val noor = (stage.rows.single { it.title == "Noor" }.open!!.event.onDesk as DeskEvent.OpenFamily).family
+        stage.say(Event.OnDesk(DeskEvent.OpenDesk(Place.CaseFamily(noor))))
         rule.onNodeWithTag("remove-family").performScrollTo()
         stage.tap("remove-family")
         rule.onNodeWithTag("erase-family").performScrollTo()
@@ -135,7 +137,7 @@ class CaseloadWindowTest {
     fun arrowsGoThroughTheListAndEnterOpens() {
         val stage = opened()
         listOf("Pell", "Noor", "Ida").forEach { stage.importFile(shared(stage, it).path) }
-        stage.say(Event.OpenDesk(Place.Desk))
+        stage.say(Event.OnDesk(DeskEvent.OpenDesk(Place.Desk)))
         val press = { key: Key ->
             rule.onNode(isFocused()).performKeyInput { pressKey(key) }
             rule.waitForIdle()
@@ -150,13 +152,13 @@ class CaseloadWindowTest {
     fun atTwiceTheTypeNothingIsCutOff() {
         val stage = opened(fontScale = 2f)
         listOf("Pell", "Noor").forEach { name -> stage.importFile(shared(stage, name) { notices("fainting-yes") }.path) }
-        val pell = (stage.rows.first().open!!.event as Event.OpenFamily).family
+        val pell = (stage.rows.first().open!!.event.onDesk as DeskEvent.OpenFamily).family
         allSeen()
-        stage.say(Event.OpenDesk(Place.CaseFamily(pell)))
+        stage.say(Event.OnDesk(DeskEvent.OpenDesk(Place.CaseFamily(pell))))
         allSeen()
         stage.card()
         allSeen()
-        stage.say(Event.WritePlan(pell))
+        stage.say(Event.OnDesk(DeskEvent.WritePlan(pell)))
         allSeen()
     }
 
@@ -177,8 +179,8 @@ class CaseloadWindowTest {
     fun aPlanGoesOutAsAFile() {
         val stage = opened()
         stage.importFile(shared(stage, "Pell").path)
-        val pell = (stage.rows.single().open!!.event as Event.OpenFamily).family
-        stage.say(Event.WritePlan(pell))
+        val pell = (stage.rows.single().open!!.event.onDesk as DeskEvent.OpenFamily).family
+        stage.say(Event.OnDesk(DeskEvent.WritePlan(pell)))
         val plan = stage.beside as Screen.Findings
         val words = plan.findings.sections.flatMap { it.fields }.first { it.field == "plan_words" }
         stage.say(Event.Enter(words.id, words.field, "As it is, it is good."))

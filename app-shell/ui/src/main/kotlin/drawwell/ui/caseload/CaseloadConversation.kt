@@ -7,6 +7,7 @@ import androidx.compose.runtime.setValue
 import drawwell.surface.CaseloadScreen
 import drawwell.surface.CaseloadUpdate
 import drawwell.surface.Clock
+import drawwell.surface.DeskEvent
 import drawwell.surface.DeskInterface
 import drawwell.surface.Effect
 import drawwell.surface.Event
@@ -111,7 +112,7 @@ class CaseloadConversation(private val host: CaseloadHost) {
 
     private fun opened(): OpenCaseload {
         val desk = host.openCaseload()
-        desk.core.update(Event.FolderIs(host.folderName), desk.now())
+        desk.core.update(Event.OnDesk(DeskEvent.FolderIs(host.folderName)), desk.now())
         open = desk
         return desk
     }
@@ -133,11 +134,11 @@ class CaseloadConversation(private val host: CaseloadHost) {
             is Effect.PickFile -> launch { host.pickFile(effect.contentTypes)?.let(::importFile) }
             is Effect.PickFolder -> launch {
                 host.pickFolder()
-                send(Event.FolderIs(host.folderName))
+                send(Event.OnDesk(DeskEvent.FolderIs(host.folderName)))
             }
             is Effect.LeaveFolder -> launch {
                 host.leaveFolder()
-                send(Event.FolderIs(host.folderName))
+                send(Event.OnDesk(DeskEvent.FolderIs(host.folderName)))
             }
             is Effect.KeepKey -> launch { withContext(host.recordThread) { open?.core?.key()?.let(host::keepKey) } }
             is Effect.Maintain -> launch { maintain() }

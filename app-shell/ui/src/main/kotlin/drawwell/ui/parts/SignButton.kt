@@ -24,10 +24,11 @@ internal fun SignButton(
     modifier: Modifier = Modifier,
     tone: Tone = LocalColours.current.of(action),
     size: Dp = Measures.target,
+    held: Action? = null,
 ) {
     Ground(
         tone,
-        modifier.alpha(if (action.open) 1f else 0.45f).size(size).touch(action, tone.ink, send),
+        modifier.alpha(if (action.open) 1f else 0.45f).size(size).touch(action, tone.ink, send, held = held),
         Rounded,
         edged = tone == LocalColours.current.plain,
         align = Alignment.Center,

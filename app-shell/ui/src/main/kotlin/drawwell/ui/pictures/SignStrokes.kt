@@ -50,6 +50,9 @@ internal object SignStrokes {
         // A peg, and a little time beside it.
         Sign.SNOOZE -> "M6 20V9.2M6 9.2A2.7 2.7 0 1 0 6 3.8A2.7 2.7 0 1 0 6 9.2M16 20A4.9 4.9 0 1 0 16 10.2A4.9 4.9 0 1 0 16 20M16 12.6V15.3L17.9 16.6M2.8 20H9.2"
         Sign.CALENDAR -> "M4 6.5H20V20H4ZM4 11H20M8.3 3.8V8M15.7 3.8V8M8.3 15.4H8.5M12 15.4H12.2M15.7 15.4H15.9"
+        // Three sliders, each set where somebody likes it.
+        Sign.SETTINGS -> "M4 7H7.4M11.6 7H20M9.5 9.1a2.1 2.1 0 1 0 0-4.2a2.1 2.1 0 1 0 0 4.2M4 12.5H13.4M17.6 12.5H20M15.5 14.6a2.1 2.1 0 1 0 0-4.2a2.1 2.1 0 1 0 0 4.2" +
+            "M4 18H5.4M9.6 18H20M7.5 20.1a2.1 2.1 0 1 0 0-4.2a2.1 2.1 0 1 0 0 4.2"
         Sign.IN -> "M12 4V15M7.5 10.5L12 15L16.5 10.5M5 14V20H19V14"
     }
 }

@@ -1,8 +1,11 @@
 package drawwell.ui.places
 
+import androidx.compose.foundation.clickable
+import androidx.compose.foundation.layout.Box
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.Spacer
 import androidx.compose.foundation.layout.fillMaxHeight
+import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.heightIn
 import androidx.compose.foundation.layout.padding
@@ -11,19 +14,28 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.MutableState
 import androidx.compose.runtime.State
+import androidx.compose.runtime.getValue
 import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
+import androidx.compose.runtime.setValue
+import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
+import androidx.compose.ui.focus.FocusRequester
+import androidx.compose.ui.focus.focusRequester
+import androidx.compose.ui.platform.testTag
 import androidx.compose.ui.semantics.clearAndSetSemantics
 import androidx.compose.ui.semantics.contentDescription
 import androidx.compose.ui.semantics.heading
+import androidx.compose.ui.semantics.onClick
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.AmountColumn
 import drawwell.surface.AmountsScreen
 import drawwell.surface.Event
 import drawwell.surface.Part
+import drawwell.ui.forms.TypedField
 import drawwell.ui.look.LocalLettering
+import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
@@ -34,10 +46,10 @@ import drawwell.ui.parts.Pane
 import drawwell.ui.parts.SetUpRow
 import drawwell.ui.parts.ThumbScreen
 import drawwell.ui.parts.Words
+import drawwell.ui.parts.underlined
 import drawwell.ui.pictures.DrawnColumn
 import drawwell.ui.pictures.Scale
 import drawwell.ui.pictures.Sides
-import drawwell.ui.pictures.StripPicture
 import drawwell.ui.pictures.nearest
 import drawwell.ui.pictures.scaleWidth
 
@@ -60,16 +72,17 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
         reading = { picture ->
             Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
             Words(amounts.caption, lettering.caption, soft = true)
-            StripPicture(amounts.strip, picture.padding(vertical = 10.dp))
-            Sides {
+            Sides(picture.padding(top = 10.dp)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))
-                    Head(column, drawing.getValue(column.column.part), Modifier.weight(1f))
+                    Head(column, drawing.getValue(column.column.part), pane, Modifier.weight(1f))
                 }
             }
         },
+        eyes = EYES,
         controls = { room ->
-            val tall = (room - BELOW).coerceIn(LOWEST, TALLEST)
+            val steps = Measures.target * 2 + Measures.apart * 2
+            val tall = (room - steps - BELOW).coerceIn(LOWEST, TALLEST)
             Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
@@ -83,16 +96,33 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
     )
 }
 
-/** What the column reads, where the eye can see it past the thumb. */
+/** What the column reads, where the eye can see it past the thumb. A tap on it types. */
 @Composable
-private fun Head(amount: AmountColumn, drawing: State<Float?>, modifier: Modifier) {
+private fun Head(amount: AmountColumn, drawing: State<Float?>, pane: Pane, modifier: Modifier) {
     val lettering = LocalLettering.current
     val height = drawing.value
     val text = height?.let { amount.readings.nearest(it)?.label } ?: amount.column.text
-    Column(modifier.clearAndSetSemantics { contentDescription = amount.column.spoken }) {
-        Words(amount.column.label, lettering.label, soft = true)
-        val said = height != null || amount.column.height != null
-        OneLine(text, if (said) lettering.amount else lettering.headline, soft = !said)
+    var typing by remember(amount.typing.value) { mutableStateOf(false) }
+    Column(modifier) {
+        Words(amount.column.label, lettering.label, Modifier.clearAndSetSemantics { }, soft = true)
+        if (typing) {
+            val focus = remember { FocusRequester() }
+            LaunchedEffect(Unit) { focus.requestFocus() }
+            TypedField(amount.typing, pane.trouble, pane.send, Modifier.fillMaxWidth().focusRequester(focus))
+        } else {
+            val said = height != null || amount.column.height != null
+            Box(
+                Modifier.fillMaxWidth().heightIn(min = Measures.target).testTag("type-amount-${amount.column.part.name.lowercase()}")
+                    .clickable { typing = true }
+                    .semantics(mergeDescendants = true) {
+                        contentDescription = amount.column.spoken
+                        onClick(amount.typing.spoken) { typing = true; true }
+                    },
+                Alignment.CenterStart,
+            ) {
+                OneLine(text, if (said) lettering.amount else lettering.headline, Modifier.underlined(LocalTone.current.edge), soft = !said)
+            }
+        }
     }
 }
 
@@ -114,7 +144,9 @@ private fun Drawable(
     )
 }
 
-/** What stands below the columns: the steps, and how it is measured. */
-private val BELOW = (Measures.target + Measures.apart) * 2
+/** How it is measured, below the columns and their steps. */
+private val BELOW = Measures.target + Measures.apart
+/** Little to read here, and much to draw. */
+private const val EYES = 0.24f
 private val LOWEST = 112.dp
-private val TALLEST = 360.dp
+private val TALLEST = 520.dp

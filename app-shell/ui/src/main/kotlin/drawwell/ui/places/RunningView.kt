@@ -37,8 +37,8 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
             StripPicture(running.strip, picture.padding(top = 10.dp), running = true)
         },
         controls = {
-            running.pain?.let { ChoiceRowView(it, pane.send) }
             running.dials.forEach { DialView(it, pane.send) }
+            running.pain.forEach { ChoiceRowView(it, pane.send) }
             MarkGrid(running.marks, pane.send)
         },
     )
