@@ -132,7 +132,7 @@ fn sessions_and_gaps_are_the_middle_of_the_day_by_day_figures() {
         .map(|day| day.detail.split("; ").last().unwrap().split(' ').next().unwrap().parse().unwrap())
         .collect();
     counts.sort_unstable();
-    let said = row(&rhythm, "Milk removals a day (sessions and feeds at the breast), median");
+    let said = row(&rhythm, "Milk removals a day, median");
     assert_eq!(said.value, counts[counts.len() / 2].to_string());
     assert_eq!(said.note, format!("{} to {}", counts[0], counts[counts.len() - 1]));
     let longest = row(&rhythm, "The longest");

@@ -200,7 +200,7 @@ fn what_is_left_out_is_not_in_it_and_an_amount_is_said_to_be_left_out() {
             SharePart::Body => &["8310-5", "38.5"],
             SharePart::Changes => &["Ten days", "what-medicine\",\"display\":\"A medicine\",\"system\""],
             SharePart::Questions => &["what about the night"],
-            SharePart::Notes => &["Cold room", "555", "sore", "Ten days", "1+1"],
+            SharePart::Notes => &["Cold room", "555", "-sore", "Ten days", "1+1"],
         };
         for word in gone {
             assert!(!file.contains(word), "without {}: {word}", part.name());

@@ -24,8 +24,8 @@ const SHOWN: &[(&str, &str)] = &[
     ("kit-check.light", "A pump is checked with a gauge, with one hand."),
     ("kit-pump-checked.light", "What the check says: the pull on a dial, against the maker's range."),
     ("visit.light", "Visit: what is handed over, and what came back."),
-    ("caution.light", "A caution: what was written down, what to do, where that comes from."),
-    ("caseload-family.light", "The consultant's window: many families, those first that need a look first."),
+    ("caution.light", "A caution: what was logged, what to do, where that comes from."),
+    ("caseload-family.light", "The consultant’s window: many families, those that need a look first."),
 ];
 
 /// Draws it and says where it lies.

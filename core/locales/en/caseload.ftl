@@ -8,7 +8,7 @@ caseload-count = { $count ->
    *[other] { $count } families
 }
 caseload-needs-a-look = Needs a look first
-caseload-others = No news that needs you
+caseload-others = Nothing needs a look
 caseload-none = No family has shared a record yet. Give out your card, and open the files that come back.
 caseload-pick = Open a file
 caseload-pick-detail = Sealed or plain, or drag it here

@@ -29,9 +29,9 @@ side-unknown = { $count ->
 }
 day-empty = Nothing logged on this day. That may be right, or something may be missing.
 day-picture-spoken = { $count ->
-    [0] No session in this day.
-    [one] One session in this day.
-   *[other] { $count } sessions in this day.
+    [0] No session on this day.
+    [one] One session on this day.
+   *[other] { $count } sessions on this day.
 }
 session-detail = { $sides } · { $length }
 length-unknown = length not known

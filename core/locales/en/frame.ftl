@@ -5,7 +5,6 @@ app-name = Drawwell
 ## Places
 
 place-now = Now
-place-day = Day
 place-supply = Supply
 place-tonight = Tonight
 ready-today = Today

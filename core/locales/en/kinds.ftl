@@ -35,7 +35,6 @@ add-sign = Log temperature or signs
 add-note = Add a note
 add-visit = Add a visit
 add-question = Add a question
-add-consultant = Add a consultant’s key
 add-weight = Log a child’s weight
 add-life_event = Log a life change
 add-child = Add a child

@@ -63,8 +63,8 @@ sheet-observed = of the time logged
 sheet-sessions = sessions with expressing
 sheet-amounts-unknown = amounts not known
 sheet-doubtful = of gaps may hide a session
-sheet-sessions-a-day = Milk removals a day (sessions and feeds at the breast), median
-sheet-longest-gap = Longest gap of a day, either side, median
+sheet-sessions-a-day = Milk removals a day, median
+sheet-longest-gap = Longest gap of a day, median
 sheet-longest-of-all = The longest
 sheet-days-beyond = Days with more than { $limit }
 sheet-born-at = born at { $weeks } weeks and { $days } days
@@ -88,7 +88,7 @@ sheet-pain-rest = { $count ->
     [one] Pain was not noted in one session. That does not mean there was none.
    *[other] Pain was not noted in { $count } sessions. That does not mean there was none.
 }
-sheet-pain-legend = Pain scores, 0 to 10. Round: left. Square: right. Diamond: both, or side not noted.
+sheet-pain-legend = Pain scores, 0 to 10. Round: left. Square: right. Diamond: both or not noted.
 sheet-pain-spoken = { $count ->
     [one] One pain score: { $high } out of 10.
    *[other] { $count } pain scores, from { $low } to { $high } out of 10.

@@ -132,7 +132,7 @@ supply-intake-title = { $count ->
 }
 supply-intake = About { $production } a day.
 supply-intake-by-weight = Going by weight, { $production }.
-supply-intake-share = You make { $now }% of the main figure. Children differ: { $range }. You make { $least } to { $most }% across that range.
+supply-intake-share = You make { $now }% of the main figure, and { $least } to { $most }% of the range that children take ({ $range }).
 supply-intake-no-range = Children of this age differ too much to give a percentage.
 supply-intake-needs-birth = Please add the birth date of { $names }.
 supply-intake-needs-weight = Please add a recent weight for { $names }.

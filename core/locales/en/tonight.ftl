@@ -95,8 +95,8 @@ refill-published = Studies: 0 to 56 mL an hour from one breast, steady for about
 nights = Past nights
 nights-none = No past nights to show yet.
 nights-longest = { $nights ->
-    [one] In one night, your longest gap was { $longest }.
-   *[other] In { $nights } nights, your longest gap was usually about { $middle }. The longest of all was { $longest }.
+    [one] Longest gap in one night: { $longest }.
+   *[other] Longest gap in { $nights } nights: usually about { $middle }, at most { $longest }.
 }
 nights-within = { $within } of { $nights } were within { $limit }.
 nights-unknown = { $nights ->
@@ -104,7 +104,7 @@ nights-unknown = { $nights ->
    *[other] { $nights } nights do not have enough logged to know.
 }
 nights-limit = within { $limit }
-nights-legend = Each mark: the longest gap of one night. Band: your longest gap.
+nights-legend = Each mark: the longest gap of one night. Band: the longest gap set.
 nights-spoken = { $nights } nights, each with its longest gap. The median is { $middle }.
 
 tonight-set = Your settings
@@ -113,8 +113,8 @@ rhythm = Your schedule
 rhythm-sessions = { $count } sessions a day ({ $origin }).
 rhythm-longest = Longest gap { $longest } ({ $origin }).
 rhythm-sleep = Sleep between { $from } and { $until } ({ $origin }).
-rhythm-few = Fewer than { $least } a day. One study of preterm families suggests at least { $least } a day (Lai 2020). Your consultant knows what suits you.
-rhythm-few-early = Fewer than { $least } a day. The usual advice for the first two weeks is { $least } to 12 (from memory). Your consultant knows what suits you.
+rhythm-few = One study of preterm families suggests at least { $least } a day (Lai 2020). Your consultant knows what suits you.
+rhythm-few-early = The usual advice for the first two weeks is { $least } to 12 a day (from memory). Your consultant knows what suits you.
 rhythm-birth-unknown = There is no birth date yet, so the plan uses the shorter gap of the first days.
 set-birth = Add the birth date
 origin-set = set
