@@ -26,6 +26,7 @@ mod place;
 mod secret;
 mod session;
 mod sheet;
+mod strip;
 mod supply;
 mod tonight;
 
@@ -47,10 +48,11 @@ pub use pictures::{
 pub use place::{Place, StartingQuestion};
 pub use secret::Secret;
 pub use session::{
-    AmountColumn, AmountsScreen, Arc, Band, ChoiceRow, Column, Dial, Notch, PainMark, Phase, QuestionScreen, Reading,
-    ReadyScreen, Rest, RunningScreen, SetUpLine, StepPoint, Strip, Tick, WelcomeScreen,
+    AmountColumn, AmountsScreen, Arc, ChoiceRow, Column, Dial, QuestionScreen, Reading, ReadyScreen, Rest,
+    RunningScreen, SetUpLine, WelcomeScreen,
 };
 pub use sheet::{SheetPart, SheetRow, SheetScreen, SheetSection};
+pub use strip::{Band, Notch, PainMark, Phase, StepPoint, Strip, Tick};
 pub use supply::{
     BreakMark, ChangeNote, HourBar, HoursPicture, ProductionBar, RibbonPoint, SideCourse, SupplyScreen, WeeksPicture,
 };
