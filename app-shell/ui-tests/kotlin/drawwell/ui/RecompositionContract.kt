@@ -59,6 +59,6 @@ abstract class RecompositionContract : ShellContract() {
     }
 
     private companion object {
-        val WAY_DOWN = listOf("Shell", "ScreenView", "Placed")
+        val WAY_DOWN = listOf("Shell", "ScreenView", "Placed", "Drawn")
     }
 }

@@ -24,6 +24,9 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
             take(name, "left-hand", shown, Appearance(Hand.LEFT, Palette.LIGHT))
             take(name, "large", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE)
             take(name, "large-end", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
+            take(name, "small", shown, Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.SmallPhone)
+            take(name, "tablet", shown, Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.Tablet)
+            looks(name, shown)
             if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight || shown.screen is Screen.Sheet) {
                 take(name, "whole", shown, Appearance(Hand.RIGHT, Palette.LIGHT), whole = true)
                 take(name, "whole-night", shown, Appearance(Hand.RIGHT, Palette.NIGHT), whole = true)
@@ -60,12 +63,38 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         scrolled: Boolean = false,
         whole: Boolean = false,
         higherContrast: Boolean = false,
+        window: Window = Window.Phone,
     ) {
         if (!isWanted(name, called)) return
-        val image = Rendering.image(fontScale, scrolled, whole) {
-            ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
-        }
-        drawn("$name.$called", image)
+        drawn("$name.$called", image(shown, look, fontScale, scrolled, whole, higherContrast, window))
+    }
+
+    /** One place in every look, side by side: what a page shows of it. */
+    private fun looks(name: String, shown: Shown) {
+        if (!isWanted(name, "looks")) return
+        val light = Appearance(Hand.RIGHT, Palette.LIGHT)
+        val looks = listOf(
+            image(shown, light),
+            image(shown, Appearance(Hand.RIGHT, Palette.NIGHT)),
+            image(shown, light, higherContrast = true),
+            image(shown, light, LARGE),
+            image(shown, Appearance(Hand.LEFT, Palette.LIGHT)),
+            image(shown, light, window = Window.SmallPhone),
+            image(shown, light, window = Window.Tablet),
+        )
+        drawn("$name.looks", ContactSheet.of(looks))
+    }
+
+    private fun image(
+        shown: Shown,
+        look: Appearance,
+        fontScale: Float = 1f,
+        scrolled: Boolean = false,
+        whole: Boolean = false,
+        higherContrast: Boolean = false,
+        window: Window = Window.Phone,
+    ) = Rendering.image(fontScale, scrolled, whole, window) {
+        ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
     }
 
     private fun Screen.scrolls() = when (this) {

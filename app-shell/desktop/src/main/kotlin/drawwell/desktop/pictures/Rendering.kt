@@ -9,10 +9,17 @@ import org.jetbrains.skia.EncodedImageFormat
 import org.jetbrains.skia.Image
 import java.io.File
 
+/** How large a window is, in dp. */
+internal enum class Window(val wide: Int, val tall: Int) {
+    Phone(412, 892),
+
+    /** The smallest that is still sold. */
+    SmallPhone(360, 640),
+    Tablet(800, 1280),
+}
+
 /** Draws a screen at the size of a phone, without a display. */
 internal object Rendering {
-    private const val WIDE = 412
-    private const val TALL = 892
     private const val WHOLE = 2600
     private const val DESK_WIDE = 1180
     private const val DESK_TALL = 860
@@ -30,8 +37,13 @@ internal object Rendering {
     }
 
     /** `whole` is a screen as long as all there is on it; `scrolled` turns the wheel to the end of what scrolls before the picture is taken. */
-    fun image(fontScale: Float = 1f, scrolled: Boolean = false, whole: Boolean = false, content: @Composable () -> Unit): Image =
-        image(fontScale, WIDE, if (whole) WHOLE else TALL, scrolled, content)
+    fun image(
+        fontScale: Float = 1f,
+        scrolled: Boolean = false,
+        whole: Boolean = false,
+        window: Window = Window.Phone,
+        content: @Composable () -> Unit,
+    ): Image = image(fontScale, window.wide, if (whole) WHOLE else window.tall, scrolled, content)
 
     /** The consultant's window, at the size that it opens with. */
     fun desk(fontScale: Float, content: @Composable () -> Unit): Image = image(fontScale, DESK_WIDE, DESK_TALL, scrolled = false, content)

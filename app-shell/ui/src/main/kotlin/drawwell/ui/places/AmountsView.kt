@@ -110,6 +110,8 @@ private fun Head(amount: AmountColumn, drawing: State<Float?>, pane: Pane, modif
             TypedField(amount.typing, pane.trouble, pane.send, Modifier.fillMaxWidth().focusRequester(focus))
         } else {
             val said = height != null || amount.column.height != null
+            val edge = LocalTone.current.edge
+            val line = remember(edge) { Modifier.underlined(edge) }
             Box(
                 Modifier.fillMaxWidth().heightIn(min = Measures.target).testTag("type-amount-${amount.column.part.name.lowercase()}")
                     .clickable { typing = true }
@@ -119,7 +121,7 @@ private fun Head(amount: AmountColumn, drawing: State<Float?>, pane: Pane, modif
                     },
                 Alignment.CenterStart,
             ) {
-                OneLine(text, if (said) lettering.amount else lettering.headline, Modifier.underlined(LocalTone.current.edge), soft = !said)
+                OneLine(text, if (said) lettering.amount else lettering.headline, line, soft = !said)
             }
         }
     }

@@ -30,7 +30,6 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
         pinned = {
             ActionButton(running.finish, pane.send, Modifier.fillMaxWidth().heightIn(min = 64.dp), colours.now)
         },
-        eyes = EYES,
         reading = {
             Heading(pane.frame)
             CompositionLocalProvider(LocalTone provides colours.running) {
@@ -47,6 +46,4 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
     )
 }
 
-/** The dials and the marks have more to say than the picture. */
-private const val EYES = 0.36f
 private const val FEW = 4
