@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod comfort_libraries;
 mod corrected_age;
 mod gauges_and_air;
 mod health_record;
@@ -24,6 +25,8 @@ mod rules_of_cautions;
 mod rules_of_kit;
 mod rules_of_supply;
 mod rules_of_the_night;
+mod sequential_bounds;
+mod single_case;
 mod supply_values;
 mod traces;
 mod tzdata_zones;
