@@ -33,7 +33,7 @@ fn all_is_spent_at_the_last_look_and_never_more() {
         let shares: Vec<f64> = places.iter().map(|at| spent(0.05, *at).unwrap()).collect();
         assert!(shares.windows(2).all(|pair| pair[0] <= pair[1]));
         assert!((shares[looks - 1] - 0.05).abs() < 1e-9);
-        let by_itself: Vec<f64> = nominal(0.05, &places).into_iter().map(|each| each.unwrap_or(0.0)).collect();
+        let by_itself: Vec<f64> = nominal(&bounds(0.05, &places)).into_iter().map(|each| each.unwrap_or(0.0)).collect();
         assert!(by_itself.iter().all(|each| *each <= 0.05 + 1e-9), "{by_itself:?}");
         // Each look costs something: together they are paid for by less at each.
         assert!(looks == 1 || by_itself[looks - 1] < 0.05);

@@ -2,3 +2,5 @@
 //! they are right.
 
 pub mod ceiling;
+pub mod milk;
+pub mod trial;

@@ -17,17 +17,21 @@ pub fn spent(chance: f64, information: f64) -> Option<f64> {
 /// A bound that no sum will ever meet.
 const NEVER: f64 = 8.0;
 /// Steps of the grid in a spread of what comes between two looks.
-const FINE: f64 = 10.0;
+const FINE: f64 = 8.0;
+/// Halvings until a bound stands.
+const HALVINGS: usize = 44;
 
 /// The bound of each look: how many spreads from nothing a standardised sum must lie at it, so
 /// that over all looks together no more than the chance was spent. Looks are shares of the
 /// information, rising to 1; a look that spends next to nothing has no bound.
 ///
 /// The chance of crossing is integrated from look to look (Armitage, McPherson & Rowe, Journal of
-/// the Royal Statistical Society A 1969;132:235-244), Simpson's rule on a grid.
+/// the Royal Statistical Society A 1969;132:235-244), Simpson's rule on a grid. Both sides are
+/// alike, so one is reckoned.
 pub fn bounds(chance: f64, looks: &[f64]) -> Vec<Option<f64>> {
     let mut found = Vec::with_capacity(looks.len());
-    // The sum's density where it has not crossed yet, at places a step apart.
+    // The sum's density where it has not crossed yet, from nothing up; none while no look had a
+    // bound, when it is still normal.
     let mut density: Option<Vec<(f64, f64)>> = None;
     let (mut before, mut gone) = (0.0, 0.0);
     for look in looks {
@@ -45,12 +49,13 @@ pub fn bounds(chance: f64, looks: &[f64]) -> Vec<Option<f64>> {
             }
         };
         let widest = NEVER * look.sqrt();
-        let bound =
-            if crossing(widest) >= spend { None } else { Some(halved(|bound| crossing(bound) > spend, widest)) };
-        gone += bound.map_or(0.0, crossing);
-        density = Some(carried(density.as_deref(), bound.unwrap_or(widest), *look, spread));
+        let met = (crossing(widest) < spend).then(|| halved(|bound| crossing(bound) > spend, widest));
+        gone += met.map_or(0.0, crossing);
+        if met.is_some() || density.is_some() {
+            density = Some(carried(density.as_deref(), met.unwrap_or(widest), *look, spread));
+        }
         before = *look;
-        found.push(bound.map(|bound| bound / look.sqrt()));
+        found.push(met.map(|bound| bound / look.sqrt()));
     }
     found
 }
@@ -58,7 +63,7 @@ pub fn bounds(chance: f64, looks: &[f64]) -> Vec<Option<f64>> {
 /// The least place, up to the widest, that is not too near.
 fn halved(too_near: impl Fn(f64) -> bool, widest: f64) -> f64 {
     let (mut near, mut far) = (0.0, widest);
-    for _ in 0..60 {
+    for _ in 0..HALVINGS {
         let middle = (near + far) / 2.0;
         if too_near(middle) {
             near = middle;
@@ -69,21 +74,25 @@ fn halved(too_near: impl Fn(f64) -> bool, widest: f64) -> f64 {
     far
 }
 
-/// The density at the next look within its bound, each place with its weight in the sum.
+/// The density at the next look within its bound, from nothing up, each place with its weight in
+/// the sum over both sides.
 fn carried(before: Option<&[(f64, f64)]>, edge: f64, look: f64, spread: f64) -> Vec<(f64, f64)> {
-    let halves = ((edge / (spread / FINE)).ceil() as usize).clamp(20, 400);
-    let steps = 2 * halves;
-    let step = 2.0 * edge / steps as f64;
-    let law = |from: f64, to: f64, spread: f64| {
-        let z = (to - from) / spread;
+    let steps = 2 * ((edge / (spread / FINE) / 2.0).ceil() as usize).clamp(10, 200);
+    let step = edge / steps as f64;
+    let law = |apart: f64, spread: f64| {
+        let z = apart / spread;
         (-z * z / 2.0).exp() / (spread * std::f64::consts::TAU.sqrt())
     };
     (0..=steps)
         .map(|place| {
-            let at = step.mul_add(place as f64, -edge);
+            let at = step * place as f64;
             let height: f64 = match before {
-                None => law(0.0, at, look.sqrt()),
-                Some(of) => of.iter().map(|(from, weight)| weight * law(*from, at, spread)).sum(),
+                None => law(at, look.sqrt()),
+                // Half of a weight lies on each side.
+                Some(of) => of
+                    .iter()
+                    .map(|(from, weight)| weight / 2.0 * (law(at - from, spread) + law(at + from, spread)))
+                    .sum(),
             };
             let simpson = match place {
                 0 => 1.0,
@@ -91,7 +100,7 @@ fn carried(before: Option<&[(f64, f64)]>, edge: f64, look: f64, spread: f64) -> 
                 odd if odd % 2 == 1 => 4.0,
                 _ => 2.0,
             };
-            (at, height * simpson * step / 3.0)
+            (at, 2.0 * height * simpson * step / 3.0)
         })
         .collect()
 }
@@ -99,6 +108,6 @@ fn carried(before: Option<&[(f64, f64)]>, edge: f64, look: f64, spread: f64) -> 
 /// The chance that is left to each look by itself, two-sided: a range at 1 less this holds at
 /// every look together (repeated confidence intervals: Jennison & Turnbull, Journal of the Royal
 /// Statistical Society B 1989;51:305-361).
-pub fn nominal(chance: f64, looks: &[f64]) -> Vec<Option<f64>> {
-    bounds(chance, looks).into_iter().map(|bound| bound.map(two_sided_p)).collect()
+pub fn nominal(bounds: &[Option<f64>]) -> Vec<Option<f64>> {
+    bounds.iter().map(|bound| bound.map(two_sided_p)).collect()
 }

@@ -7,6 +7,7 @@
 
 pub mod before_after;
 pub mod design;
+pub mod most;
 pub mod outcome;
 pub mod pairs;
 pub mod stop;
@@ -14,6 +15,7 @@ pub mod verdict;
 
 pub use before_after::{before_after, BeforeAfter};
 pub use design::{order, read_order, write_order, Design, SetUp, Way};
+pub use most::{flow, time_to, MOST};
 pub use outcome::{Apart, Milk, Outcome, Reached};
 pub use pairs::Done;
 pub use stop::{closes, stops, Stop};

@@ -27,6 +27,8 @@ pub enum Verdict {
 pub struct TrialAnswer {
     /// Which way is better. Once it is told, later sessions do not take it back.
     pub verdict: Verdict,
+    /// After so many pairs it was told.
+    pub told_after: Option<Count>,
     /// The first way less the second, with its range at this look; none where the sessions are
     /// too few for any range.
     pub apart: Option<Apart>,
@@ -73,7 +75,8 @@ pub fn answer(done: &[Done], set_up: &SetUp, rules: &ComfortRules) -> TrialAnswe
     let planned = set_up.planned.get().div_ceil(2).max(1) as usize;
     let looks: Vec<f64> = (1..=planned).map(|look| look as f64 / planned as f64).collect();
     let chance = rules.trial_false.fraction();
-    let by_itself = nominal(chance, &looks);
+    let met = bounds(chance, &looks);
+    let by_itself = nominal(&met);
     let apart: Vec<f64> = pairs.pairs.iter().map(|pair| pair.apart).collect();
     let matters = set_up.outcome.matters(pairs.usual, rules);
     let range_at = |look: usize| {
@@ -83,17 +86,18 @@ pub fn answer(done: &[Done], set_up: &SetUp, rules: &ComfortRules) -> TrialAnswe
     let told = (1..=apart.len()).find_map(|look| {
         let range = range_at(look)?;
         let higher = if set_up.outcome.more_is_better() { Way::A } else { Way::B };
-        if range.low > 0.0 {
-            Some(Verdict::Better(higher))
+        let says = if range.low > 0.0 {
+            Verdict::Better(higher)
         } else if range.high < 0.0 {
-            Some(Verdict::Better(higher.other()))
+            Verdict::Better(higher.other())
         } else if range.low > -matters && range.high < matters {
-            Some(Verdict::NoDifferenceThatMatters)
+            Verdict::NoDifferenceThatMatters
         } else {
-            None
-        }
+            return None;
+        };
+        Some((says, look))
     });
-    let verdict = told.unwrap_or(match done.len() >= 2 * planned {
+    let verdict = told.map(|(says, _)| says).unwrap_or(match done.len() >= 2 * planned {
         true => Verdict::CannotTell,
         false => Verdict::CannotTellYet,
     });
@@ -102,9 +106,10 @@ pub fn answer(done: &[Done], set_up: &SetUp, rules: &ComfortRules) -> TrialAnswe
     let drawn = randomisation(&blocks, u64::from(set_up.seed));
     let plain: Vec<f64> = pairs.pairs.iter().map(|pair| pair.plain).collect();
     let as_share = |value: f64| Share::of(if pairs.usual > 0.0 { value / pairs.usual } else { 0.0 });
-    let last = bounds(chance, &looks).last().copied().flatten();
+    let last = met.last().copied().flatten();
     TrialAnswer {
         verdict,
+        told_after: told.map(|(_, look)| Count::new(look as u32)),
         apart: range.map(|r| set_up.outcome.apart(r.found.shift, r.low, r.high)),
         share: range.map(|r| [r.found.shift, r.low, r.high].map(as_share)),
         plain: crate::statistics::paired_shift(&plain).map(|p| set_up.outcome.apart(p.shift, p.shift, p.shift)),
