@@ -8,6 +8,8 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod comfort;
+mod comfort_laws;
 mod fold_laws;
 mod kept_days;
 mod local_days;
