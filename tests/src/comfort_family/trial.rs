@@ -1,7 +1,9 @@
 //! Families that try two ways of which one truly brings so much more. It is looked at after each
 //! pair, and stopped at the first answer: the worst that looking early can do.
 
-use drawwell_core::answer::trial::{answer, order, Apart, Design, Done, Milk, Outcome, Reached, SetUp, Verdict, Way};
+use drawwell_core::answer::trial::{
+    answer, order, Apart, Design, Done, Milk, Outcome, Reached, SetUp, TrialAnswer, Verdict, Way,
+};
 use drawwell_core::guidance::{ComfortRules, Rules};
 use drawwell_core::quantity::{Count, Quantity, Volume};
 use drawwell_core::time::{Instant, Span};
@@ -75,7 +77,7 @@ fn tried(of: &Tried, seed: u64) -> (SetUp, Vec<Done>, f64) {
     };
     let drawn = order(set_up.seed, set_up.planned);
     let rate = chance.between(15.0, 35.0);
-    let sides = [chance.between(0.7, 1.3), 1.0];
+    let left_makes = chance.between(0.7, 1.3);
     let mut now = Instant::from_unix_milliseconds(1_780_000_000_000);
     let mut truth = 0.0;
     let mut day = 0.0;
@@ -88,19 +90,19 @@ fn tried(of: &Tried, seed: u64) -> (SetUp, Vec<Done>, f64) {
         }
         let way = if chance.happens(of.not_followed) { drawn.other() } else { *drawn };
         let of_session = day + of.noise * chance.normal();
-        let mut milk = |side: usize, way: Way| {
-            let usual = rate * sides[side] * gap * (1.0 - 0.03 * gap);
+        let mut milk = |of_side: f64, way: Way| {
+            let usual = rate * of_side * gap * (1.0 - 0.03 * gap);
             let gain = if way == Way::A { 1.0 + of.more } else { 1.0 };
             let amount = usual * gain * (of_session + of.of_side * chance.normal()).exp();
             // Another law of filling than the truth, as a curve that was fitted would have.
-            let expected = rate * sides[side] * gap * (1.0 - 0.02 * gap) * 1.05;
+            let expected = rate * of_side * gap * (1.0 - 0.02 * gap) * 1.05;
             Milk {
                 amount: Volume::from_canonical((amount / 2.5).round() * 2.5),
                 expected: of.expected.then(|| Volume::from_canonical(expected)),
             }
         };
         let on_right = if of.design == Design::Sides { way.other() } else { way };
-        let (left, right) = (milk(0, way), milk(1, on_right));
+        let (left, right) = (milk(left_makes, way), milk(1.0, on_right));
         truth += of.more / (1.0 + of.more / 2.0) / f64::from(of.planned);
         let known = !chance.happens(of.unknown);
         let reached = if known { Reached::milk(Some(left), Some(right)) } else { Reached::default() };
@@ -115,6 +117,12 @@ fn tried(of: &Tried, seed: u64) -> (SetUp, Vec<Done>, f64) {
         });
     }
     (set_up, done, truth)
+}
+
+/// What one trial says when all planned sessions are done.
+pub fn one(of: &Tried, seed: u64) -> TrialAnswer {
+    let (set_up, done, _) = tried(of, seed);
+    answer(&done, &set_up, &ComfortRules::read(&Rules::default()))
 }
 
 /// Many trials.

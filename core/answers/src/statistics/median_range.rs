@@ -20,7 +20,7 @@ pub struct MedianRange {
 /// chance of missing, which is that of a fair coin's tails, at or under α (Conover, Practical
 /// Nonparametric Statistics, 3rd edition, 1999, 3.2). None where all of them are too few.
 pub fn median_range(values: &[f64], confidence: f64) -> Option<MedianRange> {
-    if !(confidence > 0.0 && confidence < 1.0) || !all_finite(values) {
+    if !(confidence > 0.0 && confidence < 1.0 && all_finite(values)) {
         return None;
     }
     let middle = median(values)?;

@@ -19,7 +19,7 @@ pub fn time_to(share: Share, course: &[SoFar]) -> Option<Span> {
         [(from, less), (until, more)] => until > from && more.canonical() >= less.canonical(),
         _ => true,
     });
-    if !rises || !(all > 0.0 && wanted > 0.0 && wanted <= all) {
+    if !(rises && all > 0.0 && wanted > 0.0 && wanted <= all) {
         return None;
     }
     let at = course.iter().position(|(_, volume)| volume.canonical() >= wanted)?;
