@@ -11,11 +11,16 @@
 use std::hint::black_box;
 
 use criterion::{criterion_group, criterion_main, Criterion};
+use drawwell_core::gather::comfort::ComfortInputs;
+use drawwell_core::gather::Record;
+use drawwell_core::journal::Journal;
 use drawwell_core::statistics::{bounds, paired_range, randomisation, Answered, RandomBlock, RisingChance};
+use drawwell_core::time::Zone;
 use drawwell_tests::chance::Chance;
 use drawwell_tests::comfort_family::ceiling::{said, Limit};
 use drawwell_tests::comfort_family::milk::{self, Yield};
 use drawwell_tests::comfort_family::trial::{one, Tried};
+use drawwell_tests::ten_years;
 
 /// Pairs of values that never are the same.
 fn pairs(number: usize) -> Vec<RandomBlock> {
@@ -52,6 +57,13 @@ fn comfort(c: &mut Criterion) {
     let season = Yield { sessions: 448, ..Yield::USUAL };
     group.bench_function("milk against vacuum, eight weeks", |b| b.iter(|| black_box(milk::said(&season, 1))));
     group.bench_function("a trial of 40 sessions, all its looks", |b| b.iter(|| black_box(one(&Tried::USUAL, 1))));
+    let folder = tempfile::tempdir().unwrap();
+    let mut journal = Journal::open(&folder.path().join("ten.drawwell"), "bench", ten_years::END).unwrap().journal;
+    journal.merge(&ten_years::changes(), ten_years::END).unwrap();
+    let record = Record::new(&journal, ten_years::END, Zone::UTC).unwrap();
+    group.bench_function("read at ten years, twelve weeks of sessions", |b| {
+        b.iter(|| black_box(ComfortInputs::read(&record).unwrap().felt.len()));
+    });
     group.finish();
 }
 

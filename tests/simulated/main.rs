@@ -10,6 +10,7 @@
 
 mod comfort;
 mod comfort_laws;
+mod comfort_record;
 mod fold_laws;
 mod kept_days;
 mod local_days;

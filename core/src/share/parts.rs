@@ -79,8 +79,13 @@ impl SharePart {
             Kind::Session => Some(match field {
                 "amount_left" | "amount_right" | "amount_together" | "weight_before" | "weight_after"
                 | "amount_is_right" => Self::Supply,
-                "turned_down" | "marks" | "trial" | "trial_drawn" | "trial_done" => Self::Comfort,
-                _ if field.starts_with("pain_") || field.starts_with(crate::record::MARKS) => Self::Comfort,
+                "turned_down" | "marks" => Self::Comfort,
+                _ if field.starts_with("pain_")
+                    || field.starts_with("trial")
+                    || field.starts_with(crate::record::MARKS) =>
+                {
+                    Self::Comfort
+                }
                 _ if ["level_", "vacuum_", "cycles_"].iter().any(|of| field.starts_with(of)) => Self::Comfort,
                 _ => Self::Sessions,
             }),

@@ -38,6 +38,9 @@ const SLIP: f64 = 3.5;
 /// The length counts where all but one in ten say it.
 const SAYS_LENGTH: f64 = 0.9;
 
+/// Sessions of a day are off alike: so many lags are looked at.
+const LAGS: usize = 8;
+
 /// The fit: what the setting makes of the logarithm of what comes.
 pub(super) struct Adjusted {
     pub(super) fit: Regression,
@@ -171,12 +174,12 @@ fn alike_within<Q: Axis>(told: &[(&MilkAt<Q>, f64)]) -> f64 {
     1.0 + alike * paired / (told.len() as f64).max(1.0)
 }
 
-/// Sessions are like those before, and so are settings: 1 + 2 Σ r q over three lags, r of what is
+/// Sessions are like those before, and so are settings: 1 + 2 Σ r q over a day's lags, r of what is
 /// left and q of settings (as for a slope over an autocorrelated course; Bartlett 1935).
 fn alike_along(sessions: &[(f64, f64)]) -> f64 {
     let settings: Vec<f64> = sessions.iter().map(|(setting, _)| *setting).collect();
     let left: Vec<f64> = sessions.iter().map(|(_, left)| *left).collect();
-    let sum: f64 = (1..=3).map(|lag| (correlated(&settings, lag) * correlated(&left, lag)).max(0.0)).sum();
+    let sum: f64 = (1..=LAGS).map(|lag| (correlated(&settings, lag) * correlated(&left, lag)).max(0.0)).sum();
     1.0 + 2.0 * sum
 }
 

@@ -57,6 +57,8 @@ pub struct MilkByVacuum<Q> {
     pub above_ceiling: Count,
 }
 
+/// A word is said at this, surer than a range: of many who look, few are to be told what is not so.
+const WORDS: f64 = 0.96;
 /// Places that a curve is drawn through.
 const DRAWN: u32 = 8;
 /// A sign that it was turned up after less came is held real at this chance.
@@ -112,11 +114,11 @@ fn shares((value, low, high): (f64, f64, f64)) -> [Share; 3] {
 }
 
 fn says(fit: &Adjusted, sessions: u32, rules: &ComfortRules) -> Option<Says> {
-    let bend = fit.apart(fit.middle, fit.high, CONFIDENCE)?;
+    let bend = fit.apart(fit.middle, fit.high, WORDS)?;
     if bend.2 < 0.0 {
         return Some(Says::LessAtHigher(shares(bend)));
     }
-    let all = fit.apart(fit.low, fit.high, CONFIDENCE)?;
+    let all = fit.apart(fit.low, fit.high, WORDS)?;
     if all.1 > 0.0 {
         return Some(Says::Rises(shares(all)));
     }

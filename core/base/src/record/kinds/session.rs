@@ -35,6 +35,7 @@ pub(super) const SESSION: &[FieldSpec] = &[
     spec("cycles_expression", SPEED, "setting"),
     spec("note", NOTE, "note"),
     spec("trial", FieldType::Refers(Kind::Trial), ""),
+    spec("trial_place", FieldType::Whole { least: 0, most: 199 }, ""),
     spec("trial_drawn", FieldType::Choice(TRIAL_WAYS), ""),
     spec("trial_done", FieldType::Choice(TRIAL_DONE), ""),
     spec("gap_before", FieldType::Choice(&["whole", "missed"]), ""),
