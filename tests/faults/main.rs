@@ -9,6 +9,7 @@
 )]
 
 mod bad_input;
+mod comfort_input;
 mod damaged_file;
 mod desk_keeps;
 mod epochs;

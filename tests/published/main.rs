@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod comfort_libraries;
 mod corrected_age;
 mod gauges_and_air;
 mod health_record;
@@ -22,9 +23,12 @@ mod regions_cldr;
 mod rfc5545_local_time;
 mod rules_at_their_bounds;
 mod rules_of_cautions;
+mod rules_of_comfort;
 mod rules_of_kit;
 mod rules_of_supply;
 mod rules_of_the_night;
+mod sequential_bounds;
+mod single_case;
 mod supply_values;
 mod traces;
 mod tzdata_zones;

@@ -1,7 +1,7 @@
 //! Every rule there is, as the answers go by it: taken at its bounds, passed over beyond them.
 
 use drawwell_core::guidance::{
-    CaseloadRules, CautionRules, FitRules, KitRules, NightRules, RefillRules, Rules, SupplyRules,
+    CaseloadRules, CautionRules, ComfortRules, FitRules, KitRules, NightRules, RefillRules, Rules, SupplyRules,
 };
 use drawwell_core::quantity::Quantity;
 use drawwell_core::time::Span;
@@ -13,7 +13,10 @@ fn held(key: &str, rules: &Rules) -> Option<f64> {
     let (supply, kit, fit) = (SupplyRules::read(rules), KitRules::read(rules), FitRules::read(rules));
     let (night, refill) = (NightRules::read(rules), RefillRules::read(rules));
     let (caution, caseload) = (CautionRules::read(rules), CaseloadRules::read(rules));
+    let comfort = ComfortRules::read(rules);
     let minutes = |span: Span| span.in_minutes() as f64;
+    let fine_minutes = |span: Span| span.in_milliseconds() as f64 / 60_000.0;
+    let whole = |count: drawwell_core::quantity::Count| f64::from(count.get());
     let hours = |span: Span| minutes(span) / 60.0;
     let in_months = |span: Span| hours(span) / MONTH_HOURS;
     Some(match key {
@@ -80,6 +83,28 @@ fn held(key: &str, rules: &Rules) -> Option<f64> {
         "pain_rise" => f64::from(caution.pain_rise.get()),
         "pain_sessions" => f64::from(caution.pain_sessions.get()),
         "pump_far_below" => caution.pump_far_below.fraction() * 100.0,
+        "comfortable_low" => comfort.comfortable.0.canonical(),
+        "comfortable_high" => comfort.comfortable.1.canonical(),
+        "discomfort_from" => f64::from(comfort.discomfort_from.get()),
+        "discomfort_rare" => comfort.rare.fraction() * 100.0,
+        "comfort_sessions" => whole(comfort.sessions),
+        "search_step" => comfort.search_step.canonical(),
+        "search_pain" => f64::from(comfort.search_pain.get()),
+        "milk_sessions" => whole(comfort.milk_sessions),
+        "milk_matters" => comfort.milk_matters.fraction() * 100.0,
+        "pain_matters" => comfort.pain_matters.get(),
+        "minutes_matter" => fine_minutes(comfort.time_matters),
+        "trial_false" => comfort.trial_false.fraction() * 100.0,
+        "trial_planned" => whole(comfort.trial_planned),
+        "trial_pain_rise" => f64::from(comfort.trial_pain_rise.get()),
+        "suspect_in" => whole(comfort.suspect_in),
+        "suspect_of" => whole(comfort.suspect_of),
+        "stimulation_low" => fine_minutes(comfort.stimulation.0),
+        "stimulation_high" => fine_minutes(comfort.stimulation.1),
+        "expression_low" => fine_minutes(comfort.expression.0),
+        "expression_high" => fine_minutes(comfort.expression.1),
+        "letdowns_low" => whole(comfort.letdowns.0),
+        "letdowns_high" => whole(comfort.letdowns.1),
         "look_after_gap" => hours(caseload.look_after_gap),
         "visit_ahead" => f64::from(caseload.visit_ahead.get()),
         _ => return None,

@@ -8,6 +8,9 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod comfort;
+mod comfort_laws;
+mod comfort_record;
 mod fold_laws;
 mod kept_days;
 mod local_days;

@@ -4,6 +4,7 @@
 #![forbid(unsafe_code)]
 
 pub mod chance;
+pub mod comfort_family;
 pub mod demo_family;
 pub mod fuzzed;
 pub mod gauge_bench;

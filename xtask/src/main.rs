@@ -13,6 +13,7 @@ mod android;
 mod app;
 mod bench;
 mod class_archive;
+mod comfort;
 mod demo;
 mod disk;
 mod display;
@@ -25,6 +26,7 @@ mod machine;
 mod maven;
 mod natives;
 mod package;
+mod page_part;
 mod pictures;
 mod place;
 mod process;
@@ -66,6 +68,7 @@ cargo xtask bench [ARGS]      the benchmarks; `statistics` beside SciPy
 cargo xtask demo              write the invented family anew
 cargo xtask supply            docs/supply.md: Supply on families with known truth
 cargo xtask traces            the tables of docs/kit.md: traces with known truth
+cargo xtask comfort           the tables of docs/comfort.md: comfort and trials with known truth
 
 What is missing on the machine is named, with the command that brings it. At a terminal
 it is run after one question; without one, or with --yes, at once. With --no-install never.
@@ -93,6 +96,7 @@ fn run(words: &[String], consent: Consent) -> Result<(), Stop> {
         "apk" => android::apk::run(&places, rest),
         "app" => app::run(&places, rest),
         "bench" => bench::run(&places, rest),
+        "comfort" => comfort::run(&places, rest),
         "demo" => demo::run(&places, rest),
         "package" => package::run(&places, rest),
         "pictures" => pictures::run(&places, rest),

@@ -21,7 +21,7 @@ fn likeness(set_up: &SetUp, sides: Sides) -> u8 {
 
 /// The curve that held for a session at an instant; none where no check was made
 /// with that pump by then.
-fn curve_of(record: &Record<'_>, session: &Session, at: Instant) -> Result<Option<LevelCurve>, Trouble> {
+pub(super) fn curve_of(record: &Record<'_>, session: &Session, at: Instant) -> Result<Option<LevelCurve>, Trouble> {
     let Some(pump) = session.pump.as_deref() else { return Ok(None) };
     let Some((_, fields)) = record.journal.record(pump)? else { return Ok(None) };
     let last = whole_number(&fields, "levels").map(Level::new);

@@ -8,6 +8,7 @@
 pub(crate) mod amount_scale;
 pub(crate) mod asks;
 pub(crate) mod caution;
+pub mod comfort;
 pub mod days;
 pub(crate) mod flange_fit;
 pub(crate) mod kit;
@@ -21,6 +22,7 @@ pub mod refill;
 mod shared;
 pub(crate) mod supply;
 pub(crate) mod tonight;
+pub mod trial;
 mod watched;
 
 pub use record::Record;

@@ -80,7 +80,12 @@ impl SharePart {
                 "amount_left" | "amount_right" | "amount_together" | "weight_before" | "weight_after"
                 | "amount_is_right" => Self::Supply,
                 "turned_down" | "marks" => Self::Comfort,
-                _ if field.starts_with("pain_") || field.starts_with(crate::record::MARKS) => Self::Comfort,
+                _ if field.starts_with("pain_")
+                    || field.starts_with("trial")
+                    || field.starts_with(crate::record::MARKS) =>
+                {
+                    Self::Comfort
+                }
                 _ if ["level_", "vacuum_", "cycles_"].iter().any(|of| field.starts_with(of)) => Self::Comfort,
                 _ => Self::Sessions,
             }),
@@ -89,6 +94,7 @@ impl SharePart {
             Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => {
                 Some(Self::Kit)
             }
+            Kind::Search | Kind::Trial => Some(Self::Comfort),
             Kind::Sign | Kind::CautionDealt => Some(Self::Body),
             Kind::LifeEvent => Some(Self::Changes),
             Kind::Question => Some(Self::Questions),

@@ -6,12 +6,17 @@
 
 pub mod age;
 pub mod caution;
+pub mod comfort;
 mod estimate;
 pub mod flange_fit;
+pub mod letdown;
+pub mod milk_by_vacuum;
 pub mod night;
 pub mod pump;
 pub mod refill;
+pub mod search;
 pub mod supply;
 pub mod trace;
+pub mod trial;
 
 pub use estimate::{Estimate, RestsOn, CONFIDENCE};

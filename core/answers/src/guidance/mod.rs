@@ -6,6 +6,7 @@
 
 mod caseload;
 mod cautions;
+mod comfort;
 mod intake;
 mod kit;
 mod night;
@@ -16,6 +17,7 @@ mod tables;
 
 pub use caseload::CaseloadRules;
 pub use cautions::CautionRules;
+pub use comfort::ComfortRules;
 pub use kit::{CycleRange, FitRules, KitRules, MONTH_HOURS};
 pub use night::{NightRules, RefillRules};
 pub use rows::{Advice, CautionSource, Cited, EachKilogram, Evidence, IntakeRange, PublishedIntake, Rule, Urgency};

@@ -59,6 +59,7 @@ const RULES: &[Text] = &[
     ("kit.toml", include_str!("kit.toml")),
     ("night.toml", include_str!("night.toml")),
     ("cautions.toml", include_str!("cautions.toml")),
+    ("comfort.toml", include_str!("comfort.toml")),
     ("caseload.toml", include_str!("caseload.toml")),
 ];
 const INTAKE: Text = ("intake.toml", include_str!("intake.toml"));

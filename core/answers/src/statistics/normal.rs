@@ -19,3 +19,8 @@ pub(super) fn two_sided_z(confidence: f64) -> Option<f64> {
 pub(super) fn below(z: f64) -> f64 {
     0.5 * erfc(-z / SQRT_2)
 }
+
+/// How many spreads from the middle so much lies below.
+pub(super) fn at_below(chance: f64) -> f64 {
+    -SQRT_2 * erfc_inv(2.0 * chance)
+}

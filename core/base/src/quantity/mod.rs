@@ -13,7 +13,7 @@ pub mod unit;
 
 pub use entered::Entered;
 pub use number::{parse_decimal, say_decimal, NotANumber, Rounding};
-pub use plain::{Count, Level, Score, Share};
+pub use plain::{Count, Level, Points, Score, Share};
 pub use unit::{
     AirPressure, AirPressureUnit, Altitude, AltitudeUnit, Drift, DriftUnit, Leak, LeakUnit, Length, LengthUnit, Mass,
     MassUnit, Production, ProductionUnit, Quantity, Speed, SpeedUnit, Temperature, TemperatureUnit, Unit, Vacuum,

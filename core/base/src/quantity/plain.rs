@@ -54,3 +54,18 @@ impl Share {
         (self.0 * 100.0).round() as i64
     }
 }
+
+/// How far apart two pains are on the 0 to 10 scale, or a mean of several.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Points(f64);
+
+impl Points {
+    /// From so many points of the scale.
+    pub const fn new(points: f64) -> Self {
+        Self(points)
+    }
+    /// So many points of the scale.
+    pub const fn get(self) -> f64 {
+        self.0
+    }
+}

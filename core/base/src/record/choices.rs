@@ -88,3 +88,21 @@ pub const PLAN_PHASES: &[&str] = &["letdown", "expression"];
 pub const PLAN_CHECKS: &[&str] = &["pump", "flange", "weight", "temperature", "pain"];
 /// What was done with a part of a plan.
 pub const PLAN_ANSWERS: &[&str] = &["accepted", "left"];
+
+/// What a guided search looks for.
+pub const SEARCHED: &[&str] = &["vacuum", "speed"];
+/// How a search ended.
+pub const SEARCH_ENDED: &[&str] = &["found", "nothing_hurt", "all_hurt", "pain_rose", "stopped"];
+
+/// What two ways differ in.
+pub const TRIAL_DIFFERS: &[&str] = &["vacuum", "speed", "flange", "pump", "hands_on", "other"];
+/// How two ways are compared: a side each, swapped; or a session each.
+pub const TRIAL_DESIGNS: &[&str] = &["sides", "sessions"];
+/// What the ways are compared by, chosen before the first session.
+pub const TRIAL_OUTCOMES: &[&str] = &["amount", "time_to_most", "pain", "letdown"];
+/// How a trial ended.
+pub const TRIAL_ENDED: &[&str] = &["finished", "settled", "pain_rose", "caution", "changed", "stopped"];
+/// The way that was drawn: of a session, or of its left side.
+pub const TRIAL_WAYS: &[&str] = &["a", "b"];
+/// The way that was done.
+pub const TRIAL_DONE: &[&str] = &["a", "b", "neither"];

@@ -31,6 +31,10 @@ pub enum Kind {
     FixedPoint,
     /// A planned session that was moved, left out, or put off.
     PlanChange,
+    /// A guided search for a comfortable setting, in one session.
+    Search,
+    /// A comparison of two ways of doing it, in drawn order.
+    Trial,
     /// Milk given by bottle, tube or cup.
     Feed,
     /// Temperature and signs at the breast.
@@ -72,7 +76,9 @@ impl Kind {
         Self::Fit,
         Self::Rhythm,
         Self::FixedPoint,
+        Self::Trial,
         Self::Session,
+        Self::Search,
         Self::PlanChange,
         Self::Feed,
         Self::Sign,
@@ -105,6 +111,8 @@ impl Kind {
             Self::Rhythm => "rhythm",
             Self::FixedPoint => "fixed_point",
             Self::PlanChange => "plan_change",
+            Self::Search => "search",
+            Self::Trial => "trial",
             Self::Feed => "feed",
             Self::Sign => "sign",
             Self::Weight => "weight",
@@ -157,6 +165,8 @@ impl Kind {
             | Self::Weight
             | Self::LifeEvent
             | Self::PlanChange
+            | Self::Search
+            | Self::Trial
             | Self::Note
             | Self::Visit
             | Self::Question

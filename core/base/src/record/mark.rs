@@ -75,6 +75,8 @@ pub enum MarkKind {
     },
     /// A letdown was seen or felt.
     Letdown,
+    /// It was comfortable as it was set. Nothing said of pain is not this.
+    Comfortable,
     /// It hurt; the score may not have been said.
     Pain {
         /// 0 to 10.
@@ -118,6 +120,7 @@ impl Mark {
                 "setting"
             }
             MarkKind::Letdown => "letdown",
+            MarkKind::Comfortable => "comfortable",
             MarkKind::Pain { score } => {
                 put("score", score.map(|s| json!(s.get())));
                 "pain"
@@ -143,6 +146,7 @@ impl Mark {
         let kind = match get("does").ok_or_else(bad)? {
             "phase" => MarkKind::Phase(get("phase").and_then(Phase::named).ok_or_else(bad)?),
             "letdown" => MarkKind::Letdown,
+            "comfortable" => MarkKind::Comfortable,
             "pain" => MarkKind::Pain { score: whole(field, value, "score", 10)?.map(Score::new) },
             "setting" => MarkKind::Setting {
                 level: whole(field, value, "level", 99)?.map(Level::new),

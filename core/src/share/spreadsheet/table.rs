@@ -12,6 +12,10 @@ pub enum Table {
     Sessions,
     /// A row for each thing marked while a session ran.
     Marks,
+    /// A row for each guided search.
+    Searches,
+    /// A row for each trial of two ways.
+    Trials,
     /// A row for each time milk was given.
     Feeds,
     /// A row for each time signs were written down.
@@ -54,7 +58,7 @@ const VACUUM: FieldType = FieldType::Vacuum { least: 0.0, most: crate::record::r
 /// What a mark says; see [`crate::record::Mark`].
 const MARK: &[FieldSpec] = &[
     WHEN,
-    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "pain"])),
+    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "comfortable", "pain"])),
     SIDE,
     spec("phase", FieldType::Choice(&["letdown", "expression", "rest"])),
     LEVEL,
@@ -72,6 +76,8 @@ impl Table {
     pub const ALL: &'static [Self] = &[
         Self::Sessions,
         Self::Marks,
+        Self::Searches,
+        Self::Trials,
         Self::Feeds,
         Self::Signs,
         Self::Weights,
@@ -93,6 +99,8 @@ impl Table {
         match self {
             Self::Sessions => "sessions",
             Self::Marks => "marks",
+            Self::Searches => "searches",
+            Self::Trials => "trials",
             Self::Feeds => "feeds",
             Self::Signs => "signs",
             Self::Weights => "weights",
@@ -119,6 +127,8 @@ impl Table {
     pub const fn kind(self) -> Kind {
         match self {
             Self::Sessions | Self::Marks => Kind::Session,
+            Self::Searches => Kind::Search,
+            Self::Trials => Kind::Trial,
             Self::Feeds => Kind::Feed,
             Self::Signs => Kind::Sign,
             Self::Weights => Kind::Weight,

@@ -1,6 +1,7 @@
 //! The table of every kind of record and every field it may have: a file for each place.
 
 mod body;
+mod comfort;
 mod day;
 mod field_spec;
 mod kit;
@@ -34,6 +35,8 @@ impl Kind {
             Self::Rhythm => night::RHYTHM,
             Self::FixedPoint => night::FIXED_POINT,
             Self::PlanChange => night::PLAN_CHANGE,
+            Self::Search => comfort::SEARCH,
+            Self::Trial => comfort::TRIAL,
             Self::Feed => day::FEED,
             Self::Sign => body::SIGN,
             Self::Weight => day::WEIGHT,

@@ -11,6 +11,10 @@ pub(super) const fn mercury(key: &'static str) -> FieldSpec {
     spec(key, FieldType::Number { least: 50.0, most: 600.0 }, "kit-rules")
 }
 
+pub(super) const fn comfort(key: &'static str, least: f64, most: f64) -> FieldSpec {
+    spec(key, FieldType::Number { least, most }, "comfort-rules")
+}
+
 /// A field a rule, named as in the tables of the room `guidance`.
 pub(super) const RULES_FIELDS: &[FieldSpec] = &[
     percent("complete_day", 30.0, 100.0),
@@ -76,6 +80,28 @@ pub(super) const RULES_FIELDS: &[FieldSpec] = &[
     spec("engorged_to", FieldType::Number { least: 1.0, most: 30.0 }, "caution-rules"),
     spec("blood_lasts", FieldType::Number { least: 1.0, most: 60.0 }, "caution-rules"),
     spec("pump_far_below", FieldType::Number { least: 5.0, most: 80.0 }, "caution-rules"),
+    comfort("comfortable_low", 50.0, 300.0),
+    comfort("comfortable_high", 50.0, 400.0),
+    comfort("discomfort_from", 1.0, 6.0),
+    comfort("discomfort_rare", 5.0, 50.0),
+    comfort("comfort_sessions", 5.0, 60.0),
+    comfort("search_step", 2.0, 40.0),
+    comfort("search_pain", 1.0, 10.0),
+    comfort("milk_sessions", 10.0, 120.0),
+    comfort("milk_matters", 3.0, 50.0),
+    comfort("pain_matters", 0.5, 5.0),
+    comfort("minutes_matter", 0.25, 10.0),
+    comfort("trial_false", 1.0, 20.0),
+    comfort("trial_planned", 8.0, 200.0),
+    comfort("trial_pain_rise", 1.0, 10.0),
+    comfort("suspect_in", 1.0, 20.0),
+    comfort("suspect_of", 2.0, 40.0),
+    comfort("stimulation_low", 0.25, 5.0),
+    comfort("stimulation_high", 0.5, 10.0),
+    comfort("expression_low", 1.0, 20.0),
+    comfort("expression_high", 2.0, 40.0),
+    comfort("letdowns_low", 0.0, 10.0),
+    comfort("letdowns_high", 1.0, 20.0),
     spec("look_after_gap", FieldType::Number { least: 6.0, most: 336.0 }, DESK_RULES),
     spec("visit_ahead", FieldType::Number { least: 0.0, most: 14.0 }, DESK_RULES),
 ];

@@ -1,7 +1,7 @@
 //! Fields of a session.
 
 use super::field_spec::{spec, FieldSpec, CHILD_MASS, LEVEL, NOTE, PAIN, SPEED, VACUUM};
-use crate::record::choices::{FELT, METHODS, SIDES, WHERE};
+use crate::record::choices::{FELT, METHODS, SIDES, TRIAL_DONE, TRIAL_WAYS, WHERE};
 use crate::record::{FieldType, Kind};
 
 pub(super) const SESSION: &[FieldSpec] = &[
@@ -34,6 +34,10 @@ pub(super) const SESSION: &[FieldSpec] = &[
     spec("vacuum_expression", VACUUM, "setting"),
     spec("cycles_expression", SPEED, "setting"),
     spec("note", NOTE, "note"),
+    spec("trial", FieldType::Refers(Kind::Trial), ""),
+    spec("trial_place", FieldType::Whole { least: 0, most: 199 }, ""),
+    spec("trial_drawn", FieldType::Choice(TRIAL_WAYS), ""),
+    spec("trial_done", FieldType::Choice(TRIAL_DONE), ""),
     spec("gap_before", FieldType::Choice(&["whole", "missed"]), ""),
     spec("amount_is_right", FieldType::Flag, ""),
     spec("settled", FieldType::Flag, ""),
