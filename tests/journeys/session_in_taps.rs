@@ -214,3 +214,58 @@ fn a_second_start_does_not_make_a_second_session() {
 }
 
 const PUMP: &[u8] = br#"{"fact":"pump","id":"pump-1","name":"Marl","levels":9,"cycles_low":{"value":40,"unit":"/min"},"cycles_high":{"value":120,"unit":"/min"}}"#;
+
+/// One side, then the other: one session, each change a fact, and both sides asked for.
+#[test]
+fn a_session_can_change_its_side() {
+    let mut person = person();
+    person.press("next_sides-left").unwrap();
+    person.press("start").unwrap();
+    person.wait(Span::minutes(8)).unwrap();
+    assert_eq!(person.find("mark-other-side").unwrap().unwrap().detail, "to Right");
+    person.press("mark-other-side").unwrap();
+    assert!(person.frame().unwrap().subtitle.starts_with("Right,"), "{}", person.frame().unwrap().subtitle);
+    assert_eq!(person.find("mark-other-side").unwrap().unwrap().detail, "to Left", "and back");
+    person.wait(Span::minutes(7)).unwrap();
+    person.press("finish").unwrap();
+    let Screen::Amounts { amounts, .. } = person.screen().unwrap() else { panic!("asks for amounts") };
+    assert_eq!(amounts.columns.iter().map(|c| c.column.part).collect::<Vec<_>>(), [Part::Left, Part::Right]);
+    let session = person.only("session").unwrap();
+    assert_eq!(session["sides"], "both");
+    let sides: Vec<_> = session["marks"].as_object().unwrap().values().filter(|m| m["does"] == "other_side").collect();
+    assert_eq!(sides.len(), 1);
+    assert_eq!(sides[0]["side"], "right");
+}
+
+#[test]
+fn a_change_of_side_is_taken_back_whole_and_not_offered_where_both_go_at_once() {
+    let mut person = person();
+    person.press("start").unwrap();
+    assert_eq!(person.find("mark-other-side").unwrap(), None, "both at once");
+    let refused = person.send(Event::Mark { deed: drawwell_core::screen::shapes::Deed::ChangeSide }).unwrap_err();
+    assert_eq!(refused.key, "bad-both-sides");
+    person.press("undo").unwrap();
+    person.press("next_sides-right").unwrap();
+    person.press("start").unwrap();
+    person.press("mark-other-side").unwrap();
+    person.press("undo").unwrap();
+    assert_eq!(person.only("session").unwrap()["sides"], "right");
+    assert_eq!(person.find("mark-other-side").unwrap().unwrap().detail, "to Left");
+}
+
+/// A length that somebody wishes is shown, and nothing else.
+#[test]
+fn a_wished_length_is_shown_beside_the_time() {
+    let mut person = person();
+    person
+        .send(Event::Enter { id: "settings".to_owned(), field: "session_length".to_owned(), typed: "0:20".to_owned() })
+        .unwrap();
+    person.press("place-now").unwrap();
+    person.press("start").unwrap();
+    let Screen::Running { running, .. } = person.screen().unwrap() else { panic!() };
+    assert!(running.caption.ends_with("of 20 min"), "{}", running.caption);
+    assert!(running.strip.key.is_empty() || !running.strip.key.contains("letdown"), "{}", running.strip.key);
+    person.press("mark-letdown").unwrap();
+    let Screen::Running { running, .. } = person.screen().unwrap() else { panic!() };
+    assert!(running.strip.key.contains("letdown"), "{}", running.strip.key);
+}

@@ -23,6 +23,7 @@ nothing-to-redo = There is nothing to redo.
 ## What was done, for undo
 
 act-start = session started
+act-other-side = side changed
 act-finish = session ended
 act-letdown = letdown
 act-letdown-phase = Stimulation

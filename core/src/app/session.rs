@@ -9,7 +9,7 @@ use crate::gather::Record;
 use crate::journal::Writing;
 use crate::quantity::{Entered, Level, Quantity, Score, Speed, SpeedUnit, Vacuum};
 use crate::record::mark::{Mark, MarkKind, Phase};
-use crate::record::{check, whole_number, Kind, Session, Setting, MARKS, SETTINGS};
+use crate::record::{check, opposite, whole_number, Kind, Session, Setting, Sides, MARKS, SETTINGS};
 use crate::screen::shapes::{Deed, Effect, Tone};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
@@ -108,6 +108,9 @@ impl App {
         };
         let id = session.id.clone();
         let plain = |kind: MarkKind| vec![(None, kind)];
+        if deed == Deed::ChangeSide {
+            return self.change_side(&session, &at, present);
+        }
         let marks: Vec<(Option<String>, MarkKind)> = match deed {
             Deed::LetdownPhase => phase_marks(&record, &session, Phase::Letdown)?,
             Deed::ExpressionPhase => phase_marks(&record, &session, Phase::Expression)?,
@@ -119,6 +122,7 @@ impl App {
             }
             Deed::Faster | Deed::Slower => vec![cycles_mark(&record, &session, present.now, deed)?],
             Deed::AsLastTime => confirmed(&session, present.now),
+            Deed::ChangeSide => Vec::new(),
         };
         self.journal_mut()?.act(deed_name(deed), &id, present.now, |w| {
             for (amended, kind) in marks {
@@ -130,6 +134,20 @@ impl App {
             Ok(())
         })?;
         Ok(vec![buzz(deed_name(deed))])
+    }
+
+    /// On with the other side: from here on it is a session of both, one after the other.
+    fn change_side(&mut self, session: &Session, at: &Moment, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let now_on = session.side_at(present.now).unwrap_or(session.sides.name());
+        let other = opposite(now_on).ok_or_else(|| Trouble::bad("sides", "bad-both-sides"))?;
+        let id = session.id.clone();
+        self.journal_mut()?.act("other-side", &id, present.now, |w| {
+            w.set(&id, "sides", &json!(Sides::Both.name()))?;
+            let field = format!("{MARKS}{}", w.new_id());
+            let mark = Mark { at: at.clone(), side: Some(other.to_owned()), kind: MarkKind::OtherSide };
+            w.set(&id, &field, &mark.to_json(None))
+        })?;
+        Ok(vec![buzz("other-side")])
     }
 
     pub(super) fn pain(&mut self, mark: &str, score: u32, present: Present) -> Result<Vec<Effect>, Trouble> {
@@ -211,6 +229,7 @@ fn deed_name(deed: Deed) -> &'static str {
         Deed::Hurts => "hurts",
         Deed::TurnedDown => "turned-down",
         Deed::AsLastTime => "as-last-time",
+        Deed::ChangeSide => "other-side",
     }
 }
 

@@ -129,6 +129,7 @@ fn first_minutes(field: &str, least: u32) -> i64 {
         "longest_interval" => 420,
         "shortest_interval" => 90,
         "sleep_stretch" => 240,
+        "session_length" => 15,
         "lead_time" | "block_express" | "block_rest" => 10,
         _ => i64::from(least),
     }

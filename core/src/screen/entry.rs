@@ -236,6 +236,7 @@ fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
             let what = match &mark.kind {
                 MarkKind::Phase(phase) => words.say(&format!("phase-{}", phase.name())),
                 MarkKind::Letdown => words.say("mark-letdown"),
+                MarkKind::OtherSide => words.say("mark-other-side"),
                 MarkKind::Comfortable => words.say("mark-comfortable"),
                 MarkKind::Pain { score: Some(score) } => {
                     words.with("mark-pain-score", &[("score", score.get().into())])

@@ -6,7 +6,7 @@ use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{MarkKind, Phase};
-use crate::record::{moment, whole_number, Session};
+use crate::record::{moment, opposite, whole_number, Session};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
 
@@ -26,10 +26,11 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         Some(pump) => view.name_of_id(pump)?.unwrap_or(method),
         None => method,
     };
+    let side_now = session.side_at(view.now);
     let subtitle = words.with(
         "running-since",
         &[
-            ("sides", words.say(&format!("choice-sides-{}", session.sides.name())).into()),
+            ("sides", words.say(&format!("choice-sides-{}", side_now.unwrap_or(session.sides.name()))).into()),
             ("time", words.clock(&started).into()),
         ],
     );
@@ -53,6 +54,10 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             ],
         ),
         None => words.say("running-no-phase"),
+    };
+    let caption = match view.settings.session_length {
+        Some(length) => words.with("running-of", &[("caption", caption.into()), ("span", words.span(length).into())]),
+        None => caption,
     };
     let figure = words.running(elapsed);
     Ok(Screen::Running {
@@ -87,6 +92,16 @@ fn marks(view: &View<'_>, session: &Session, phase: Option<Phase>) -> Vec<Action
         });
     }
     marks.push(mark(view, "hurts", Deed::Hurts, Sign::Hurts));
+    if let Some(other) = session.side_at(view.now).or(Some(session.sides.name())).and_then(opposite) {
+        let words = view.words();
+        let side = words.say(&format!("choice-sides-{other}"));
+        marks.push(
+            Action::new("mark-other-side", words.say("mark-change-side"), Event::Mark { deed: Deed::ChangeSide })
+                .spoken(words.with("mark-change-side-spoken", &[("side", side.clone().into())]))
+                .detail(words.with("mark-change-side-detail", &[("side", side.into())]))
+                .sign(Sign::Later),
+        );
+    }
     marks.push(match phase {
         Some(Phase::Rest) => mark(view, "resume", Deed::ExpressionPhase, Sign::Start),
         _ => mark(view, "rest", Deed::Rest, Sign::Rest),

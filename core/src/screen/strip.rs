@@ -25,12 +25,14 @@ pub(super) fn draw(view: &View<'_>, session: &Session, now: Instant) -> Strip {
             cycles: Vec::new(),
             pains: Vec::new(),
             ticks: Vec::new(),
+            key: String::new(),
             spoken: words.say("strip-nothing"),
         };
     };
     let end = session.ended.as_ref().map_or(now, |m| m.instant()).max(from);
+    let shortest = view.settings.session_length.unwrap_or(SHORTEST).max(SHORTEST);
     let length =
-        if session.is_running() { end.since(from).max(SHORTEST) } else { end.since(from).max(Span::minutes(1)) };
+        if session.is_running() { end.since(from).max(shortest) } else { end.since(from).max(Span::minutes(1)) };
     let at = |instant: Instant| instant.since(from).share_of(length).clamp(0.0, 1.0);
     Strip {
         bands: bands(view, session, from, end, &at),
@@ -44,8 +46,23 @@ pub(super) fn draw(view: &View<'_>, session: &Session, now: Instant) -> Strip {
         cycles: cycles(view, session, &at),
         pains: pains(view, session, &at),
         ticks: ticks(view, length),
+        key: key(view, session),
         spoken: spoken(view, session, from, end),
     }
+}
+
+/// What its lines and signs are: of those that are there.
+fn key(view: &View<'_>, session: &Session) -> String {
+    let words = view.words();
+    let any = |wanted: &dyn Fn(&MarkKind) -> bool| session.marks.iter().any(|(_, mark)| wanted(&mark.kind));
+    let has_vacuum = |kind: &MarkKind| matches!(kind, MarkKind::Setting { level, vacuum, .. } if level.is_some() || vacuum.is_some());
+    let there = [
+        ("strip-key-vacuum", any(&has_vacuum)),
+        ("strip-key-cycles", any(&|kind| matches!(kind, MarkKind::Setting { cycles: Some(_), .. }))),
+        ("strip-key-letdown", any(&|kind| *kind == MarkKind::Letdown)),
+        ("strip-key-pain", any(&|kind| matches!(kind, MarkKind::Pain { .. }))),
+    ];
+    there.into_iter().filter(|(_, there)| *there).map(|(name, _)| words.say(name)).collect::<Vec<_>>().join(" · ")
 }
 
 fn shown(phase: Phase) -> ShownPhase {

@@ -75,6 +75,8 @@ pub enum MarkKind {
     },
     /// A letdown was seen or felt.
     Letdown,
+    /// The other side from here on: the mark's side says which.
+    OtherSide,
     /// It was comfortable as it was set. Nothing said of pain is not this.
     Comfortable,
     /// It hurt; the score may not have been said.
@@ -120,6 +122,7 @@ impl Mark {
                 "setting"
             }
             MarkKind::Letdown => "letdown",
+            MarkKind::OtherSide => "other_side",
             MarkKind::Comfortable => "comfortable",
             MarkKind::Pain { score } => {
                 put("score", score.map(|s| json!(s.get())));
@@ -146,6 +149,7 @@ impl Mark {
         let kind = match get("does").ok_or_else(bad)? {
             "phase" => MarkKind::Phase(get("phase").and_then(Phase::named).ok_or_else(bad)?),
             "letdown" => MarkKind::Letdown,
+            "other_side" if get("side").is_some_and(|side| side != "both") => MarkKind::OtherSide,
             "comfortable" => MarkKind::Comfortable,
             "pain" => MarkKind::Pain { score: whole(field, value, "score", 10)?.map(Score::new) },
             "setting" => MarkKind::Setting {

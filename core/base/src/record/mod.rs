@@ -44,7 +44,7 @@ pub use removal::{Answered, Milk, Removal};
 pub use rhythm::{Block, Ending, Reminding, Rhythm};
 pub use row::Row;
 pub use run::Run;
-pub use session::{Dials, Session, Setting, Sides};
+pub use session::{opposite, Dials, Session, Setting, Sides};
 pub use settings::Settings;
 pub use sizes::Sizes;
 pub use typed_unit::{typed_unit, vacuum_unit, DATE_OF};

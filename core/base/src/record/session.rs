@@ -260,6 +260,15 @@ impl Session {
         marked.chain(afterwards).max()
     }
 
+    /// The side it is on at a moment, where it changed from one to the other on the way.
+    pub fn side_at(&self, at: Instant) -> Option<&str> {
+        let mut changes = self.marks.iter().filter(|(_, mark)| mark.kind == MarkKind::OtherSide).peekable();
+        // Before the first change it was on the other one.
+        let before = changes.peek().and_then(|(_, first)| first.side.as_deref()).and_then(opposite);
+        let last = changes.take_while(|(_, mark)| mark.at.instant() <= at).last();
+        last.map_or(before, |(_, mark)| mark.side.as_deref())
+    }
+
     /// Letdowns marked; none marked is not none had.
     pub fn letdowns_marked(&self) -> Count {
         Count::new(self.marks.iter().filter(|(_, m)| m.kind == MarkKind::Letdown).count() as u32)
@@ -268,5 +277,14 @@ impl Session {
     /// The marks of one kind of deed, with their field.
     pub fn last_mark(&self, wanted: impl Fn(&MarkKind) -> bool) -> Option<&(String, Mark)> {
         self.marks.iter().rev().find(|(_, m)| wanted(&m.kind))
+    }
+}
+
+/// The other of two sides.
+pub fn opposite(side: &str) -> Option<&'static str> {
+    match side {
+        "left" => Some("right"),
+        "right" => Some("left"),
+        _ => None,
     }
 }

@@ -2,7 +2,7 @@
 
 use super::{text, whole_number, Fields, HostDefaults, Sides};
 use crate::quantity::{Entered, MassUnit, TemperatureUnit, Unit, VacuumUnit, Volume, VolumeUnit};
-use crate::time::{DayStart, Zone};
+use crate::time::{DayStart, Span, Zone};
 
 /// The settings, with what holds where nothing was chosen.
 #[derive(Debug, Clone, PartialEq)]
@@ -31,6 +31,8 @@ pub struct Settings {
     pub next_sides: Option<Sides>,
     /// Its pump.
     pub next_pump: Option<String>,
+    /// How long a session is to be, where somebody wishes to see that.
+    pub session_length: Option<Span>,
     /// The volume a day that is aimed for.
     pub aim: Option<Volume>,
     /// The first screen has been passed.
@@ -86,6 +88,7 @@ impl Settings {
             next_method: text(fields, "next_method").map(str::to_owned),
             next_sides: text(fields, "next_sides").map(|name| Sides::named(Some(name))),
             next_pump: text(fields, "next_pump").map(str::to_owned),
+            session_length: whole_number(fields, "session_length").map(|minutes| Span::minutes(i64::from(minutes))),
             aim: fields.get("aim").and_then(Entered::<Volume>::from_json).map(|e| e.quantity()),
             welcomed: super::flag(fields, "welcomed"),
         }

@@ -173,6 +173,8 @@ pub enum Deed {
     Slower,
     Hurts,
     TurnedDown,
+    /// On with the other side.
+    ChangeSide,
     /// The dials are as they were last time.
     AsLastTime,
 }

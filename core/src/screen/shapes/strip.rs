@@ -13,6 +13,8 @@ pub struct Strip {
     pub cycles: Vec<StepPoint>,
     pub pains: Vec<PainMark>,
     pub ticks: Vec<Tick>,
+    /// What its lines and signs are, in a line; or empty.
+    pub key: String,
     pub spoken: String,
 }
 

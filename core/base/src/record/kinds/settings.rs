@@ -14,6 +14,7 @@ pub(super) const SETTINGS: &[FieldSpec] = &[
     spec("mass_unit", FieldType::Choice(&["g", "kg", "[lb_av]"]), "units"),
     spec("day_start", FieldType::Whole { least: 0, most: 12 }, "time"),
     spec("zone", FieldType::Zone, "time"),
+    spec("session_length", FieldType::Span { least_minutes: 5, most_minutes: 60 }, "time"),
     spec("flange_sizes", FieldType::Sizes { least: 8.0, most: 45.0 }, "kit"),
     spec("aim", FieldType::Volume { least: 10.0, most: 5000.0 }, "aims"),
     spec("emergency_call", FieldType::Phone, "calls"),

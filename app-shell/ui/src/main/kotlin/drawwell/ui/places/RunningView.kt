@@ -9,6 +9,7 @@ import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
 import drawwell.surface.RunningScreen
 import drawwell.ui.look.LocalColours
+import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.ChoiceRowView
@@ -19,6 +20,7 @@ import drawwell.ui.parts.MarkGrid
 import drawwell.ui.parts.Pane
 import drawwell.ui.parts.SetUpRow
 import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.parts.Words
 import drawwell.ui.pictures.StripPicture
 
 /** While a session runs. */
@@ -36,7 +38,10 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
                 Figure(running.figure, running.caption, running.spoken)
             }
         },
-        picture = { StripPicture(running.strip, it.padding(top = 10.dp), running = true) },
+        picture = {
+            StripPicture(running.strip, it.padding(top = 10.dp), running = true)
+            Words(running.strip.key, LocalLettering.current.tick, soft = true)
+        },
         controls = {
             running.dials.forEach { DialView(it, pane.send) }
             // A row of many goes under its label, over the whole width.
