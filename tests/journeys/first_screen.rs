@@ -65,3 +65,24 @@ fn what_comes_while_somebody_looks_around_is_not_put_into_the_invented_record() 
     assert_eq!(refused.key, "trouble-invented");
     assert!(record(&mut app) == before, "it is as it was");
 }
+
+/// A first session is led by the screens themselves: a line on each, and none once there was one.
+#[test]
+fn the_first_session_is_led_by_the_screens() {
+    let mut person = Person::welcomed("2026-03-01T02:10:00+01:00", "Europe/Berlin").unwrap();
+    let leads = |person: &Person| match person.screen().unwrap() {
+        Screen::Ready { ready, .. } => ready.lead.clone(),
+        Screen::Running { running, .. } => running.lead.clone(),
+        Screen::Amounts { amounts, .. } => amounts.lead.clone(),
+        _ => panic!("the first place"),
+    };
+    for first in [true, false] {
+        assert_eq!(leads(&person).contains("Start"), first);
+        person.press("start").unwrap();
+        assert_eq!(leads(&person).contains("Finish"), first);
+        person.wait(drawwell_core::time::Span::minutes(10)).unwrap();
+        person.press("finish").unwrap();
+        assert_eq!(leads(&person).contains("water"), first);
+        person.press("amounts-later").unwrap();
+    }
+}

@@ -12,15 +12,16 @@ use crate::{
 
 /// What is shown, in order: the picture's name, and what it is.
 const SHOWN: &[(&str, &str)] = &[
-    ("welcome.light", "The first screen. Begin, bring a record in, or look around."),
+    ("welcome.light", "The first screen. Begin, import a record, or look around."),
     ("now-ready.light", "Now. How long each side has rested; Start is under the thumb."),
+    ("just-pumped.light", "A session that is over already: six taps, and nothing is typed."),
     ("now-running.light", "A session as it runs: phases, letdowns, settings, each one tap."),
     ("now-running-hurts.light", "It hurts: how much and where, and the way down in reach."),
-    ("now-amounts.light", "What came? The line is drawn up with the thumb."),
+    ("now-amounts.light", "What came? The line is drawn up with the thumb, or typed."),
     ("day-today.light", "The day, with what is unknown said and never added as nothing."),
     ("tonight.night", "Tonight, ember on black: when to express next."),
     ("tonight-in-the-night.night", "In the night, readable at arm's length."),
-    ("supply-28.light", "Supply: how much is made, and whether it holds."),
+    ("supply-28.light", "Supply: how much is made, and whether it is steady."),
     ("kit-check.light", "A pump is checked with a gauge, with one hand."),
     ("kit-pump-checked.light", "What the check says: the pull on a dial, against the maker's range."),
     ("visit.light", "Visit: what is handed over, and what came back."),

@@ -188,3 +188,9 @@ starting-birth-line = The first days are shown day by day, and some signs mean m
 starting-birth-earlier = Earlier
 starting-sessions = How many sessions a day have you agreed on?
 starting-sessions-line = Tonight spaces them through the day. Skip this if you have not agreed on a number.
+
+## The first session
+
+lead-ready = Tap Start when you begin. You can leave everything else for later.
+lead-running = Tap what happens, when it happens. Tap Finish at the end.
+lead-amounts = Drag the water up to what came, or tap the figure to type it.

@@ -105,6 +105,14 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
     }
 }
 
+/// What leads through the first session; nothing once there was one.
+fn lead(view: &View<'_>, key: &str) -> Result<String, Trouble> {
+    Ok(match view.journal.latest_sessions(view.now, 2)?.len() {
+        0 | 1 => view.words().say(key),
+        _ => String::new(),
+    })
+}
+
 fn now(view: &View<'_>) -> Result<Screen, Trouble> {
     if let Some(row) = view.journal.running()? {
         return running::show(view, &row.subject);

@@ -40,6 +40,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         ready: ReadyScreen {
             figure,
             caption,
+            lead: if last == (None, None) { words.say("lead-ready") } else { String::new() },
             rests,
             set_up: SetUpLine {
                 spoken: words.with("set-up-spoken", &[("how", how.clone().into())]),

@@ -19,6 +19,8 @@ pub struct ReadyScreen {
     pub figure: String,
     /// What the figure is, such as `since the last session`.
     pub caption: String,
+    /// What to do first, while nothing was ever logged; or empty.
+    pub lead: String,
     /// How long each side has rested.
     pub rests: Vec<Rest>,
     pub set_up: SetUpLine,
@@ -111,6 +113,8 @@ pub struct RunningScreen {
     pub figure: String,
     /// The phase it is in, and how long.
     pub caption: String,
+    /// What can be tapped, in the first session; or empty.
+    pub lead: String,
     pub strip: Strip,
     /// Pairs of less and more about a value between them.
     pub dials: Vec<Dial>,
@@ -142,6 +146,8 @@ pub struct AmountsScreen {
     pub session: String,
     pub headline: String,
     pub caption: String,
+    /// How the amounts are given, after the first session; or empty.
+    pub lead: String,
     pub columns: Vec<AmountColumn>,
     /// Labels along the height of the columns.
     pub scale: Vec<Tick>,

@@ -71,7 +71,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
         },
         reading = { picture ->
             Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
-            Words(amounts.caption, lettering.caption, soft = true)
+            Words(amounts.lead.ifEmpty { amounts.caption }, lettering.caption, soft = true)
             Sides(picture.padding(top = 10.dp)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))

@@ -11,6 +11,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
 import drawwell.surface.ReadyScreen
+import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.Figure
@@ -22,6 +23,7 @@ import drawwell.ui.parts.SignButton
 import drawwell.ui.parts.ThumbActions
 import drawwell.ui.parts.ThumbLine
 import drawwell.ui.parts.ThumbScreen
+import drawwell.ui.parts.Words
 import drawwell.ui.pictures.RestClocks
 
 /** Before a session: how long each side has rested, and what to start. */
@@ -47,6 +49,7 @@ internal fun ReadyView(pane: Pane, ready: ReadyScreen) {
         picture = { RestClocks(ready.rests, it.padding(top = 12.dp)) },
         beside = { if (!flows) ThumbLine(ready.today, pane.send) },
         controls = {
+            Words(ready.lead, LocalLettering.current.body)
             if (flows) listOf(ready.justPumped, ready.today).forEach { ActionButton(it, pane.send, Modifier.fillMaxWidth()) }
             SetUpLineView(ready.setUp, pane.send)
             ThumbActions(ready.add, pane.send)

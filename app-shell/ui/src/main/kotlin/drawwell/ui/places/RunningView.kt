@@ -43,6 +43,7 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
             Words(running.strip.key, LocalLettering.current.tick, soft = true)
         },
         controls = {
+            Words(running.lead, LocalLettering.current.body)
             running.dials.forEach { DialView(it, pane.send) }
             // A row of many goes under its label, over the whole width.
             running.pain.forEach { if (it.options.size > FEW) ChoiceRowView(it, pane.send) else SetUpRow(it, pane.send) }
