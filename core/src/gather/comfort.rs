@@ -21,7 +21,7 @@ use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
 /// How far back is read: what is comfortable now, and what it was before.
-pub const LOOKS_BACK: Span = Span::hours(84 * 24);
+pub const LOOKS_BACK: Span = Span::hours(56 * 24);
 
 /// What Comfort looks at.
 #[derive(Debug, Clone, PartialEq)]
