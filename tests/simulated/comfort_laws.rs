@@ -99,8 +99,8 @@ fn where_draws_are_too_many_a_sample_stands_for_them() {
         first: vec![f64::from(n % 7) + 0.31 * f64::from(n % 3)],
         second: vec![f64::from(n % 5) * 1.7],
     };
-    let few: Vec<RandomBlock> = (0..40).map(pair).collect();
-    let many: Vec<RandomBlock> = (0..60).map(pair).collect();
+    let few: Vec<RandomBlock> = (0..38).map(pair).collect();
+    let many: Vec<RandomBlock> = (0..39).map(pair).collect();
     assert_eq!(randomisation(&few, 1).unwrap().assignments, Assignments::All);
     let found = randomisation(&many, 1).unwrap();
     assert_eq!(found.assignments, Assignments::Drawn(20_000));

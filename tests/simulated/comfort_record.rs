@@ -5,6 +5,7 @@ use drawwell_core::answer::letdown::letdowns;
 use drawwell_core::answer::supply::Side;
 use drawwell_core::answer::trial::{answer, order, write_order, Verdict, Way};
 use drawwell_core::gather::comfort::ComfortInputs;
+use drawwell_core::gather::flange_first::flange_first;
 use drawwell_core::gather::trial::TrialInputs;
 use drawwell_core::gather::Record;
 use drawwell_core::journal::Journal;
@@ -105,4 +106,34 @@ fn a_trial_is_read_with_its_sessions_as_they_were_done() {
     assert_eq!(found.verdict, Verdict::Better(Way::B));
     assert_eq!((found.pairs, found.not_as_drawn, found.not_known), (Count::new(18), Count::new(1), Count::new(1)));
     assert!(TrialInputs::read(&record, "gone").is_err());
+}
+
+/// Common practice, no source. Half of the sessions at the top, set by hand; or shown there since
+/// the time before, which nobody confirmed.
+#[test]
+fn the_flange_is_looked_at_first_where_the_dial_was_set_to_its_top() {
+    for (carried, fires) in [(false, true), (true, false)] {
+        let mut written = Written::within(Zone::UTC);
+        written.fact("pump", "p", &[("levels", json!(12))]);
+        written.fact("flange", "f", &[("size", json!({ "value": 24, "unit": "mm" }))]);
+        let measured = [
+            ("at", written.moment(NOW.minus(Span::hours(90)))),
+            ("nipple_left_before", json!({ "value": 16, "unit": "mm" })),
+        ];
+        written.fact("fit", "i", &measured);
+        for n in 0..10_i64 {
+            let ended = NOW.minus(Span::hours(3 * (10 - n)));
+            let mut set = written.moment(ended.minus(Span::minutes(10)));
+            let level = if n % 2 == 0 { 12 } else { 7 };
+            for (key, value) in [("does", json!("setting")), ("level", json!(level)), ("carried", json!(carried))] {
+                set.as_object_mut().unwrap().insert(key.to_owned(), value);
+            }
+            written.session(&format!("s{n}"), ended, &[("pump", json!("p")), ("marks", json!({ "1": set }))]);
+        }
+        let (journal, _folder) = journal(&written);
+        let record = Record::new(&journal, NOW, Zone::UTC).unwrap();
+        let found = flange_first(&record).unwrap();
+        assert_eq!(found.is_some(), fires, "{found:?}");
+        assert!(found.is_none_or(|found| found.at_top == Count::new(5) && found.too_wide));
+    }
 }

@@ -21,7 +21,7 @@ use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
 /// How far back is read: what is comfortable now, and what it was before.
-pub const LOOKS_BACK: Span = Span::hours(84 * 24);
+pub const LOOKS_BACK: Span = Span::hours(56 * 24);
 
 /// What Comfort looks at.
 #[derive(Debug, Clone, PartialEq)]
@@ -40,7 +40,10 @@ pub struct ComfortInputs {
 
 /// The curves of pumps by when their checks were made: many sessions share one.
 #[derive(Default)]
-struct Curves(BTreeMap<(String, &'static str), Vec<(Instant, Option<LevelCurve>)>>);
+struct Curves(BTreeMap<(String, &'static str), Vec<HeldFrom>>);
+
+/// A curve, and from when on it held.
+type HeldFrom = (Instant, Option<LevelCurve>);
 
 impl Curves {
     /// What a level pulled in a session. A curve is looked for anew where a check lies between.
@@ -48,8 +51,9 @@ impl Curves {
         let Some(pump) = session.pump.clone() else { return Ok(None) };
         let key = (pump.clone(), session.sides.name());
         if !self.0.contains_key(&key) {
-            let mut known = vec![(Instant::from_unix_milliseconds(i64::MIN), None)];
-            for row in record.journal.of_kind(Kind::Check)? {
+            let from = record.now.minus(LOOKS_BACK);
+            let mut known = vec![(Instant::from_unix_milliseconds(i64::MIN), curve_of(record, session, from)?)];
+            for row in record.journal.of_kind_since(Kind::Check, from)? {
                 let Some(checked) = row.at else { continue };
                 known.push((checked, curve_of(record, session, checked)?));
             }

@@ -10,6 +10,7 @@ pub(crate) mod asks;
 pub(crate) mod caution;
 pub mod comfort;
 pub mod days;
+pub mod flange_first;
 pub(crate) mod flange_fit;
 pub(crate) mod kit;
 pub(crate) mod levels;

@@ -68,7 +68,7 @@ pub struct Letdowns {
 
 /// How far back it is looked for what is now, and as far again for what was before.
 const NOW: Span = Span::hours(28 * 24);
-const BEFORE: Span = Span::hours(84 * 24);
+const BEFORE: Span = Span::hours(56 * 24);
 /// Sessions of a group until it is told.
 const LEAST: usize = 3;
 /// Sessions, then and now, until they are compared.
