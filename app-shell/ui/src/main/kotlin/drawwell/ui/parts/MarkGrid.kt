@@ -17,12 +17,12 @@ import drawwell.ui.look.Measures
 
 /** What can be marked, in rows of even, wide targets. */
 @Composable
-internal fun MarkGrid(marks: List<Action>, send: (Event) -> Unit) {
+internal fun MarkGrid(marks: List<Action>, send: (Event) -> Unit, upright: Boolean = false) {
     val abreast = if (LocalDensity.current.fontScale > TWO_ABREAST) 1 else 2
     Column(verticalArrangement = Arrangement.spacedBy(Measures.apart)) {
         marks.chunked(abreast).forEach { row ->
             HandRow(Modifier.height(IntrinsicSize.Min)) {
-                row.forEach { ActionButton(it, send, Modifier.weight(1f).fillMaxHeight().heightIn(min = 60.dp)) }
+                row.forEach { ActionButton(it, send, Modifier.weight(1f).fillMaxHeight().heightIn(min = 60.dp), upright = upright) }
                 repeat(abreast - row.size) { Spacer(Modifier.weight(1f)) }
             }
         }

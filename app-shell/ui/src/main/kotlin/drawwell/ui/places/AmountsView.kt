@@ -69,10 +69,10 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
                 ActionButton(amounts.done, pane.send, Modifier.weight(3f).heightIn(min = 72.dp))
             }
         },
-        reading = { picture ->
+        reading = {
             Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
             Words(amounts.lead.ifEmpty { amounts.caption }, lettering.caption, soft = true)
-            Sides(picture.padding(top = 10.dp)) {
+            Sides(Modifier.padding(top = 10.dp)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))
                     Head(column, drawing.getValue(column.column.part), pane, Modifier.weight(1f))
