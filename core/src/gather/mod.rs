@@ -8,6 +8,7 @@
 pub(crate) mod amount_scale;
 pub(crate) mod asks;
 pub(crate) mod caution;
+mod day_gap;
 pub mod days;
 pub(crate) mod flange_fit;
 pub(crate) mod kit;
@@ -23,6 +24,7 @@ pub(crate) mod supply;
 pub(crate) mod tonight;
 mod watched;
 
+pub(crate) use day_gap::middle_of_longest_gap;
 pub use record::Record;
 pub use shared::Shared;
 pub use watched::Watched;

@@ -43,8 +43,9 @@ macro_rules! visited {
 visited!(CardScreen { actions } beside { matrix, words_label, words, line_label, line, lines, spoken });
 visited!(Menu { actions } beside { label });
 visited!(CheckScreen { reading, near, asks, at, readings, set_up, done } beside { headline, steps, near_label, dial, spoken });
-visited!(DayScreen { earlier, later, entries, add, taken_out } beside { figure, caption, sides, picture, empty, taken_out_label });
-visited!(EntryRow { open, others } beside { id, time, title, detail, amount, strip, care, spoken });
+visited!(DayChoice { days } beside { text, spoken, spoken_open });
+visited!(DayScreen { earlier, choice, later, entries, add, taken_out } beside { figure, caption, sides, picture, empty, taken_out_label });
+visited!(EntryRow { open, others } beside { id, time, title, detail, amount, sides, strip, care, spoken });
 visited!(FindingsScreen { asks, actions, sections } beside { headline, figure, caption, dial, lines, spoken });
 visited!(Section { fields, rows, actions } beside { key, title, lines, plot });
 visited!(FormScreen { notices, groups, actions } beside { id, strip });
