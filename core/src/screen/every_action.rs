@@ -67,7 +67,7 @@ visited!(AmountsScreen { columns, together, done, later } beside { session, head
 visited!(AmountColumn { typing, less, more, less_fine, more_fine, unknown } beside { column, readings, unit });
 visited!(SheetScreen { fields, parts, hand_over } beside { intro, left_out, sources, foot, spoken });
 visited!(SheetPart { leave } beside { key, title, sections, out, said_out });
-visited!(SupplyScreen { asks, spans, changes, parts, against, figures } beside { headline, figure, caption, lines, weeks, sides, hours, spoken });
+visited!(SupplyScreen { asks, spans, changes, parts, against, behind } beside { headline, figure, caption, lines, weeks, sides, hours, spoken });
 visited!(ChangeNote { beside } beside { key, title, detail, beside_label, spoken });
 visited!(TonightScreen { asks, start, actions, choices, times, sections } beside { headline, figure, caption, why, night, figures, spoken });
 
