@@ -131,7 +131,8 @@ fn spans(view: &View<'_>, days: u32) -> ChoiceRow {
                     0 => words.say("supply-span-all"),
                     days => words.with("supply-span-days", &[("days", (*days).into())]),
                 };
-                Action::new(format!("span-{span}"), label, Event::Go { place: Place::Supply { days: *span } }).chosen(*span == days)
+                Action::new(format!("span-{span}"), label, Event::Go { place: Place::Supply { days: *span } })
+                    .chosen(*span == days)
             })
             .collect(),
     }
