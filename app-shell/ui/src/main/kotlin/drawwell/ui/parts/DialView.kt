@@ -21,13 +21,14 @@ import drawwell.surface.Event
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
+import drawwell.ui.look.largeType
 
-/** A value with less before it and more after it, by words or by arrows alone. */
+/** A value with less before it and more after it, by words, or by arrows alone where type is large. */
 @Composable
-internal fun DialView(dial: Dial, send: (Event) -> Unit, modifier: Modifier = Modifier, arrows: Boolean = false) {
+internal fun DialView(dial: Dial, send: (Event) -> Unit, modifier: Modifier = Modifier) {
     val lettering = LocalLettering.current
     HandRow(modifier.height(IntrinsicSize.Min).heightIn(min = TALL)) {
-        DialArrow(dial.less, arrows, send)
+        DialArrow(dial.less, send)
         val asLastTime = dial.asLastTime
         val middle = Modifier.weight(1f).fillMaxWidth()
         Column(
@@ -44,14 +45,14 @@ internal fun DialView(dial: Dial, send: (Event) -> Unit, modifier: Modifier = Mo
                 Words(dial.label, lettering.tick, line, soft = asLastTime == null, align = TextAlign.Center)
             }
         }
-        DialArrow(dial.more, arrows, send)
+        DialArrow(dial.more, send)
     }
 }
 
 /** An arrow with its word; where type is large there is room for the arrow alone, and the voice has the word. */
 @Composable
-private fun DialArrow(action: Action, alone: Boolean, send: (Event) -> Unit) = when {
-    alone -> SignButton(action, send, Modifier.width(WIDE).fillMaxHeight())
+private fun DialArrow(action: Action, send: (Event) -> Unit) = when {
+    largeType() -> SignButton(action, send, Modifier.width(WIDE).fillMaxHeight())
     else -> ActionButton(action, send, Modifier.width(WIDE).fillMaxHeight(), upright = true, style = LocalLettering.current.small)
 }
 

@@ -148,6 +148,6 @@ private fun Drawable(
 /** What stands below the columns: the steps, and how it is measured. */
 private val BELOW = (Measures.target + Measures.apart) * 2
 /** Little to read here, and much to draw. */
-private const val EYES = 0.2f
+private const val EYES = 0.22f
 private val LOWEST = 112.dp
 private val TALLEST = 520.dp

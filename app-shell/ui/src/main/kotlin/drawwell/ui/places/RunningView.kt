@@ -11,7 +11,6 @@ import drawwell.surface.RunningScreen
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.LocalTone
-import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.ChoiceRowView
 import drawwell.ui.parts.DialView
@@ -46,11 +45,10 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
         },
         controls = {
             Words(running.lead, LocalLettering.current.body)
-            val large = largeType()
-            GrownLess { running.dials.forEach { DialView(it, pane.send, arrows = large) } }
+            GrownLess { running.dials.forEach { DialView(it, pane.send) } }
             // A row of many goes under its label, over the whole width.
             running.pain.forEach { if (it.options.size > FEW) ChoiceRowView(it, pane.send) else SetUpRow(it, pane.send) }
-            GrownLess { MarkGrid(running.marks, pane.send, upright = large) }
+            GrownLess { MarkGrid(running.marks, pane.send) }
         },
     )
 }
