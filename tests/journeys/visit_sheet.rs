@@ -409,7 +409,7 @@ fn nipples_levels_and_who_saw_it_are_on_the_page() {
     let all = sheet(&mut person);
     let nipple = row(&section(&all, "kit"), "Nipple width");
     assert_eq!(nipple.value, "Left 16 mm \u{b7} Right 17 mm");
-    assert!(nipple.note.starts_with("Measured 29 June 2026\nLeft: checked, no signs seen"), "{}", nipple.note);
+    assert!(nipple.note.starts_with("Measured 29 June 2026; checked, no signs seen"), "{}", nipple.note);
     let levels = section(&all, "settings");
     assert!(levels.rows.iter().any(|row| row.value.ends_with(" of 12")), "{:?}", levels.rows);
     assert_eq!(page(&mut person, Paper::A4)["seen"], serde_json::json!(["Seen by", "On"]));

@@ -71,6 +71,7 @@ sheet-nipple = Nipple width
 sheet-nipple-on = Measured { $date }
 sheet-fit-signs = { $side }: { $signs }
 sheet-fit-none = { $side }: checked, no signs seen
+sheet-fit-none-at-all = checked, no signs seen
 sheet-seen-by = Seen by
 sheet-seen-on = On
 sheet-longest-gap = Longest gap of a day, median

@@ -30,8 +30,12 @@ pub(super) fn render(view: &View<'_>, span: Stretch, rules: &SupplyRules) -> Res
         if young && weighed.is_empty() && is_older(view, &fields) {
             continue;
         }
-        let notes = [birth(view, &fields), born(view, &fields, rules), weights(view, &weighed), gain(view, &weighed)];
-        let notes: Vec<String> = notes.into_iter().filter(|note| !note.is_empty()).collect();
+        // Two lines: how it began, and how it grows.
+        let line =
+            |parts: [String; 2]| parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join("; ");
+        let began = line([birth(view, &fields), born(view, &fields, rules)]);
+        let grows = line([weights(view, &weighed), gain(view, &weighed)]);
+        let notes: Vec<String> = [began, grows].into_iter().filter(|note| !note.is_empty()).collect();
         rows.push(row(view.name_of(kind, &fields), age(view, &fields).unwrap_or_default(), notes.join("\n")));
     }
     Ok(of_rows(view, "child", rows))

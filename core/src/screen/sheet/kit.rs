@@ -39,7 +39,7 @@ pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Opti
 fn nipples(view: &View<'_>) -> Result<Option<SheetRow>, Trouble> {
     let words = view.words();
     let fit = FitLook::over(view)?;
-    let (mut widths, mut notes) = (Vec::new(), Vec::new());
+    let (mut widths, mut notes, mut none) = (Vec::new(), Vec::new(), 0);
     for side in ["left", "right"] {
         let Some(found) = fit.latest(side) else { continue };
         let Some(width) = found.nipple.before.or(found.nipple.after) else { continue };
@@ -51,11 +51,15 @@ fn nipples(view: &View<'_>) -> Result<Option<SheetRow>, Trouble> {
             let signs = [("side", of_side.into()), ("signs", signs.join(", ").into())];
             notes.push(words.with("sheet-fit-signs", &signs));
         } else if !found.not_seen.is_empty() {
+            none += 1;
             notes.push(words.with("sheet-fit-none", &[("side", of_side.into())]));
         }
     }
     let Some(on) = fit.measured_last().filter(|_| !widths.is_empty()) else { return Ok(None) };
     let day = LocalDay::of(&Moment::new(on, view.zone), view.settings.day_start);
+    if none == 2 {
+        notes = vec![words.say("sheet-fit-none-at-all")];
+    }
     notes.insert(0, words.with("sheet-nipple-on", &[("date", words.plain_date(day.date()).into())]));
-    Ok(Some(row(words.say("sheet-nipple"), widths.join(" \u{b7} "), notes.join("\n"))))
+    Ok(Some(row(words.say("sheet-nipple"), widths.join(" \u{b7} "), notes.join("; "))))
 }
