@@ -47,7 +47,10 @@ impl Tab {
             | Place::Cautions
             | Place::Family
             | Place::Report => Some(Self::Visit),
-            Place::Desk | Place::OwnCard | Place::CaseFamily { .. } | Place::Removing { .. } => None,
+            // A word may stand in any of them.
+            Place::Term { .. } | Place::Desk | Place::OwnCard | Place::CaseFamily { .. } | Place::Removing { .. } => {
+                None
+            }
         }
     }
 
@@ -129,7 +132,8 @@ impl Opens {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
-            | Place::Fit => Self::Over,
+            | Place::Fit
+            | Place::Term { .. } => Self::Over,
         }
     }
 }

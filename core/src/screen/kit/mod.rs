@@ -22,7 +22,7 @@ mod trace_text;
 mod wear;
 
 pub(super) use check::show as show_check;
-pub(super) use flange_fit::show as show_fit;
+pub(super) use flange_fit::{show as show_fit, sign_name};
 pub(super) use level_words::level_text;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;
