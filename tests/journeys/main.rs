@@ -13,6 +13,7 @@ mod caseload;
 mod cautions;
 mod clocks_that_disagree;
 mod comfort;
+mod comfort_screens;
 mod compare;
 mod day_and_entry;
 mod erasing;
@@ -40,6 +41,8 @@ mod supply_bad_input;
 mod supply_now;
 mod supply_pictures;
 mod tonight;
+
 mod travel_and_clock_changes;
+mod trial;
 mod undo;
 mod visit_sheet;

@@ -8,6 +8,7 @@
 pub(crate) mod amount_scale;
 pub(crate) mod asks;
 pub(crate) mod caution;
+pub mod changed;
 pub mod comfort;
 pub mod days;
 pub mod flange_first;
@@ -20,6 +21,7 @@ pub(crate) mod plan;
 pub(crate) mod reasons;
 pub mod record;
 pub mod refill;
+pub mod search;
 mod shared;
 pub(crate) mod supply;
 pub(crate) mod tonight;

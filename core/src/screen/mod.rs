@@ -10,6 +10,7 @@ mod amounts;
 mod asked;
 pub(crate) mod caseload;
 mod caution;
+mod comfort_now;
 mod day;
 mod entry;
 mod erasing;
@@ -82,6 +83,9 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Pump { id } => kit::show_pump(view, id),
         Place::Check { id } => kit::show_check(view, id),
         Place::Fit => kit::show_fit(view),
+        Place::Comfort => kit::show_comfort(view),
+        Place::Letdown => kit::show_letdown(view),
+        Place::Trial { id } => kit::show_trial(view, id),
         Place::Caution { key } => caution::show(view, key),
         Place::Cautions => caution::show_all(view),
         Place::Consultant { id } => visit::show_consultant(view, id),

@@ -1,12 +1,12 @@
 //! While a session runs: time, phase, settings, and what a thumb can mark.
 
 use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
-use super::{kit, strip, View};
+use super::{comfort_now, kit, strip, View};
 use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{MarkKind, Phase};
-use crate::record::{moment, opposite, whole_number, Session};
+use crate::record::{moment, opposite, whole_number, Fields, Session};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
 
@@ -71,7 +71,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             strip: strip::draw(view, &session, view.now),
             dials: dials(view, &session, levels, started.instant())?,
             marks: marks(view, &session, phase.map(|(p, _)| p)),
-            pain: pain(view, &session),
+            pain: rows_of(view, &session, &fields)?,
             finish: Action::new("finish", words.say("finish"), Event::Finish).weight(Weight::Main).sign(Sign::Finish),
         },
     })
@@ -175,6 +175,17 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
         dial.spoken = said;
     }
     Ok(dials)
+}
+
+/// The next step of a search, the way of a comparison, and what is asked after `it hurts`.
+fn rows_of(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
+    let mut rows = comfort_now::rows(view, session, fields)?;
+    let mut pain = pain(view, session);
+    if let Some(down) = pain.iter_mut().find(|row| row.key == "pain-down") {
+        down.options.extend(comfort_now::offer(view, session)?);
+    }
+    rows.extend(pain);
+    Ok(rows)
 }
 
 /// After `it hurts`, three rows: whether it was turned down, which side, how much.

@@ -29,7 +29,14 @@ impl Tab {
             | Place::Entry { .. } => Some(Self::Now),
             Place::Tonight => Some(Self::Tonight),
             Place::Supply { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => Some(Self::Supply),
-            Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit => Some(Self::Kit),
+            Place::Kit
+            | Place::Pump { .. }
+            | Place::Check { .. }
+            | Place::Trace { .. }
+            | Place::Fit
+            | Place::Comfort
+            | Place::Letdown
+            | Place::Trial { .. } => Some(Self::Kit),
             Place::Visit
             | Place::Sheet
             | Place::Plan { .. }
@@ -126,7 +133,10 @@ impl Opens {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
-            | Place::Fit => Self::Over,
+            | Place::Fit
+            | Place::Comfort
+            | Place::Letdown
+            | Place::Trial { .. } => Self::Over,
         }
     }
 }
