@@ -6,16 +6,16 @@ use super::kit::of_kind;
 use super::session::{add_mark, running_session};
 use super::state::{buzz, App, Present};
 use crate::answer::search::Next;
-use crate::answer::trial::{closes, order, stops, write_order, Design, Stop};
+use crate::answer::trial::{closes, order, stops, write_order, Stop};
 use crate::gather::search::{search_of, Proposed};
-use crate::gather::trial::{next_of_running, running};
+use crate::gather::trial::running;
 use crate::gather::Record;
 use crate::guidance::ComfortRules;
 use crate::journal::Writing;
 use crate::quantity::{Count, Entered, Score};
 use crate::record::choices::TRIAL_DONE;
 use crate::record::session::PAINS;
-use crate::record::{check, text, whole_number, Fields, Kind, MarkKind, Session, Sides};
+use crate::record::{check, text, whole_number, Fields, Kind, MarkKind, Session};
 use crate::screen::shapes::{Effect, Place, Tone};
 use crate::time::{Instant, Moment};
 use crate::trouble::{Detail, Trouble};
@@ -187,15 +187,6 @@ impl App {
 fn end(w: &mut Writing<'_>, id: &str, field: &str, how: &str, at: &Moment) -> Result<(), Trouble> {
     w.set(id, "ended", &at.to_json())?;
     w.set(id, field, &json!(how))
-}
-
-/// A session that begins takes its place in the trial that runs, as far as it can be of it.
-pub(super) fn place_in_trial(record: &Record<'_>, sides: Sides) -> Result<Vec<(&'static str, Value)>, Trouble> {
-    let Some(next) = next_of_running(record)? else { return Ok(Vec::new()) };
-    if next.design == Design::Sides && sides != Sides::Both {
-        return Ok(Vec::new());
-    }
-    Ok(vec![("trial", json!(next.id)), ("trial_place", json!(next.place)), ("trial_drawn", json!(next.way.name()))])
 }
 
 /// Why a trial stops now, if it does.

@@ -40,6 +40,7 @@ mod step;
 mod supply;
 mod tonight;
 mod trace;
+mod trial_place;
 mod undo;
 
 pub use maintenance::maintain;

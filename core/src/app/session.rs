@@ -49,7 +49,7 @@ impl App {
         let at = record.present();
         let pumps = set_up.method == "electric_pump";
         let setting = if pumps { last_setting(&record, &set_up, Phase::Letdown)? } else { Setting::default() };
-        let trial = super::comfort::place_in_trial(&record, set_up.sides)?;
+        let trial = super::trial_place::place_in_trial(&record, set_up.sides)?;
         self.journal_mut()?.act("start", "", present.now, |w| {
             let id = w.new_id();
             let mut set = |field: &str, value: Value| w.set(&id, field, &value);

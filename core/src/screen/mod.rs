@@ -10,7 +10,6 @@ mod amounts;
 mod asked;
 pub(crate) mod caseload;
 mod caution;
-mod comfort_now;
 mod day;
 mod entry;
 mod erasing;

@@ -1,7 +1,7 @@
 //! While a session runs: time, phase, settings, and what a thumb can mark.
 
 use super::shapes::{Action, ChoiceRow, Deed, Dial, Event, Notice, Place, RunningScreen, Screen, Sign, Tone, Weight};
-use super::{comfort_now, kit, strip, View};
+use super::{kit, strip, View};
 use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
@@ -179,10 +179,10 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
 
 /// The next step of a search, the way of a comparison, and what is asked after `it hurts`.
 fn rows_of(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
-    let mut rows = comfort_now::rows(view, session, fields)?;
+    let mut rows = kit::rows_while_running(view, session, fields)?;
     let mut pain = pain(view, session);
     if let Some(down) = pain.iter_mut().find(|row| row.key == "pain-down") {
-        down.options.extend(comfort_now::offer(view, session)?);
+        down.options.extend(kit::search_offer(view, session)?);
     }
     rows.extend(pain);
     Ok(rows)

@@ -24,7 +24,7 @@ mod wear;
 
 pub(super) use check::show as show_check;
 pub(super) use comfort::{
-    begin_trial, setting_words, show as show_comfort, show_letdown, show_trial, trial_next, trial_way,
+    begin_trial, rows_while_running, search_offer, show as show_comfort, show_letdown, show_trial, trial_notice,
 };
 pub(super) use flange_fit::show as show_fit;
 pub(super) use level_words::level_text;

@@ -3,8 +3,8 @@
 //!
 //! What sessions say is gathered in [`crate::gather::comfort`]. [`ceilings`] says what is
 //! comfortable and [`picture`] draws it, in mmHg or in levels ([`setting`]); [`milk`],
-//! [`changed`] and [`letdowns`] say the rest of it; [`trial`] shows a comparison with [`trial_text`], [`flange`] the
-//! flange as first suspect. Nobody is led upward: nothing here proposes a setting.
+//! [`changed`] and [`letdowns`] say the rest of it; [`trial`] shows a comparison with [`trial_text`], [`now`] what
+//! is asked while a session runs, [`flange`] the flange as first suspect. Nobody is led upward: nothing here proposes a setting.
 
 mod ceilings;
 mod changed;
@@ -12,6 +12,7 @@ mod flange;
 mod letdowns;
 mod list;
 mod milk;
+mod now;
 mod picture;
 mod setting;
 mod trial;
@@ -20,8 +21,8 @@ mod trial_text;
 pub(super) use flange::notice as flange_notice;
 pub(in crate::screen) use letdowns::show as show_letdown;
 pub(super) use list::group;
+pub(in crate::screen) use now::{notice as trial_notice, offer as search_offer, rows as rows_while_running};
 pub(in crate::screen) use trial::{begin as begin_trial, show as show_trial};
-pub(in crate::screen) use trial_text::{next as trial_next, way as trial_way};
 
 use super::pump_words::section;
 use crate::answer::comfort::{comfort, Comfort};
@@ -45,7 +46,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     sections.push(Section { lines: ceilings::background(view, &inputs.rules), ..section(view, "comfort-background") });
     let mut actions = Vec::new();
     if let Some(row) = view.journal.running()? {
-        actions.extend(crate::screen::comfort_now::offer(view, &view.session(&row.subject)?)?);
+        actions.extend(now::offer(view, &view.session(&row.subject)?)?);
     }
     let go = |key: &str, label: &str, place: Place| Action::new(key, words.say(label), Event::Go { place });
     actions.push(go("letdown", "comfort-open-letdown", Place::Letdown).sign(Sign::Letdown));
@@ -64,11 +65,6 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             sections,
         },
     })
-}
-
-/// A setting in words.
-pub(in crate::screen) fn setting_words<Q: setting::Setting>(view: &View<'_>, setting: Q) -> String {
-    setting.say(view)
 }
 
 /// Comfort of each side and phase of which anything was said, expression first.

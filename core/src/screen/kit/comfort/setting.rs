@@ -10,7 +10,7 @@ use crate::screen::View;
 const MOST_LABELS: u32 = 6;
 
 /// A setting that can be said and drawn.
-pub(in crate::screen) trait Setting: Axis + PartialOrd {
+pub(super) trait Setting: Axis + PartialOrd {
     /// In words.
     fn say(self, view: &View<'_>) -> String;
     /// A range in words.
@@ -20,7 +20,7 @@ pub(in crate::screen) trait Setting: Axis + PartialOrd {
 }
 
 /// A height that settings are drawn at.
-pub(in crate::screen) struct Ladder<Q> {
+pub(super) struct Ladder<Q> {
     at: Box<dyn Fn(Q) -> f32>,
     /// Its labels.
     pub(super) labels: Vec<Tick>,

@@ -1,36 +1,37 @@
 //! While a session runs: the next step of a guided search, and which way of a comparison it is.
 //! Before it: which way is next. What is said of both ends with them.
 
-use super::kit::{setting_words, trial_next, trial_way};
-use super::shapes::{Action, ChoiceRow, Deed, Event, Notice, Place, Sign, Tone, Weight};
-use super::View;
+use super::setting::Setting;
+use super::trial_text;
 use crate::answer::search::Next;
 use crate::answer::trial::{Design, Way};
 use crate::gather::search::{search_of, Proposed, SearchNow};
 use crate::gather::trial::next_of_running;
 use crate::quantity::{Level, Vacuum};
 use crate::record::{text, Fields, Session};
+use crate::screen::shapes::{Action, ChoiceRow, Deed, Event, Notice, Place, Sign, Tone, Weight};
+use crate::screen::View;
 use crate::trouble::Trouble;
 
 /// Before a session: which way the comparison has next.
-pub(super) fn notice(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
+pub(in crate::screen) fn notice(view: &View<'_>) -> Result<Option<Notice>, Trouble> {
     let Some(next) = next_of_running(view)? else { return Ok(None) };
     let words = view.words();
-    let text = trial_next(view, &next);
+    let text = trial_text::next(view, &next);
     let open = Event::Go { place: Place::Trial { id: next.id.clone() } };
     let actions = vec![Action::new("open-trial", words.say("trial-open"), open).weight(Weight::Quiet)];
     Ok(Some(Notice { key: "trial-next".to_owned(), tone: Tone::Quiet, spoken: text.clone(), text, actions }))
 }
 
 /// What is asked of a session that runs.
-pub(super) fn rows(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
+pub(in crate::screen) fn rows(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
     let mut rows: Vec<ChoiceRow> = search(view, session)?.into_iter().collect();
     rows.extend(trial(view, session, fields)?);
     Ok(rows)
 }
 
 /// The way into a search, where none goes on.
-pub(super) fn offer(view: &View<'_>, session: &Session) -> Result<Option<Action>, Trouble> {
+pub(in crate::screen) fn offer(view: &View<'_>, session: &Session) -> Result<Option<Action>, Trouble> {
     let going_on = search_of(view, session)?.is_some_and(|search| search.ended.is_none());
     let electric = session.method.as_deref() == Some("electric_pump");
     Ok((electric && !going_on).then(|| start(view, "start-search", "search-start", false)))
@@ -44,8 +45,8 @@ fn search(view: &View<'_>, session: &Session) -> Result<Option<ChoiceRow>, Troub
     let words = view.words();
     let Some(search) = search_of(view, session)? else { return Ok(None) };
     let step = match &search.proposed {
-        Proposed::Level(next) => step(next, |level: &Level| setting_words(view, *level)),
-        Proposed::Vacuum(next) => step(next, |vacuum: &Vacuum| setting_words(view, *vacuum)),
+        Proposed::Level(next) => step(next, |level: &Level| level.say(view)),
+        Proposed::Vacuum(next) => step(next, |vacuum: &Vacuum| vacuum.say(view)),
     };
     let said = |key: &str| words.with(key, &[("setting", step.setting.clone().into())]);
     let mark = |key: &str, label: &str, deed: Deed, sign: Sign| {
@@ -116,7 +117,7 @@ fn trial(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Option<C
         Some("sides") => Design::Sides,
         _ => Design::Sessions,
     };
-    let way = |way: Way| trial_way(view, &trial, design, way);
+    let way = |way: Way| trial_text::way(view, &trial, design, way);
     let done = text(fields, "trial_done");
     let option = |key: &str, label: String, value: &str| {
         let event = Event::TrialDone { session: session.id.clone(), way: value.to_owned() };
