@@ -84,6 +84,7 @@ fn offset_of(at: &str) -> Option<i32> {
 fn place(text: &str) -> Option<Place> {
     Some(match text.split_once(':') {
         Some(("supply", days)) => Place::Supply { days: days.parse().ok()? },
+        Some(("supply-more", days)) => Place::SupplyMore { days: days.parse().ok()? },
         Some(("supply-figures", days)) => Place::SupplyFigures { days: days.parse().ok()? },
         Some(("day", days_back)) => Place::Day { days_back: days_back.parse().ok()? },
         Some(("entry", id)) => Place::Entry { id: id.to_owned() },

@@ -1,7 +1,7 @@
 //! The day: sums by the clock with what is unknown said; entries that can be
 //! corrected, moved, taken out and brought back.
 
-use drawwell_core::screen::shapes::{DayScreen, Event, Place, Screen};
+use drawwell_core::screen::shapes::{DayScreen, Event, FieldKind, FormScreen, Place, Screen};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 
@@ -133,7 +133,8 @@ fn anything_can_be_entered_afterwards() {
         assert!(matches!(person.screen().unwrap(), Screen::Form { .. }), "{kind}");
     }
     assert_eq!(day(&mut person, 1).entries.len(), 4);
-    assert_eq!(day(&mut person, 1).entries[3].detail, "Left · length not known", "a length nobody wrote is unknown");
+    let details: Vec<_> = day(&mut person, 1).entries.iter().map(|entry| entry.detail.clone()).collect();
+    assert!(details.contains(&"Left · length not known".into()), "a length nobody wrote is unknown: {details:?}");
 }
 
 #[test]
@@ -165,4 +166,133 @@ fn back_leads_to_where_an_entry_was_opened_from() {
     assert!(matches!(person.screen().unwrap(), Screen::Day { .. }));
     person.wait(Span::minutes(1)).unwrap();
     assert!(person.frame().unwrap().back.is_some(), "a day leads back to the first place");
+}
+
+/// The labels of the days that can be chosen, and which one is seen.
+fn choices(person: &mut Person) -> (Vec<String>, Vec<String>) {
+    let Screen::Day { day, .. } = person.screen().unwrap() else { panic!("a day") };
+    let chosen = day.choice.days.iter().filter(|day| day.chosen).map(|day| day.label.clone()).collect();
+    (day.choice.days.iter().map(|day| day.label.clone()).collect(), chosen)
+}
+
+#[test]
+fn days_of_a_week_are_one_tap_away_by_their_names_and_others_by_weeks() {
+    let mut person = person();
+    person.open_day(0).unwrap();
+    let (days, chosen) = choices(&mut person);
+    assert_eq!(days[..3], ["Today", "Yesterday", "Saturday 28 February"]);
+    assert_eq!(chosen, ["Today"]);
+    assert!(!days.iter().any(|day| day == "A week after"), "nothing lies ahead of today");
+    person.press("day-weeks-back").unwrap();
+    person.press("day-week-back").unwrap();
+    assert_eq!(person.frame().unwrap().title, "Monday 26 January", "35 days before 2 March");
+    assert_eq!(choices(&mut person).1, [""; 0]);
+    person.press("day-week-on").unwrap();
+    assert_eq!(person.frame().unwrap().title, "Monday 2 February");
+    person.press("day-1").unwrap();
+    assert_eq!(person.frame().unwrap().title, "Yesterday");
+    assert_eq!(choices(&mut person).1, ["Yesterday"]);
+}
+
+#[test]
+fn a_day_of_another_year_says_its_year() {
+    let mut person = person();
+    assert_eq!(frame_title(&mut person, 61), "31 December 2025");
+    assert_eq!(frame_title(&mut person, 60), "Thursday 1 January");
+}
+
+fn frame_title(person: &mut Person, days_back: u32) -> String {
+    person.show(&Place::Day { days_back }).unwrap().frame().title.clone()
+}
+
+#[test]
+fn each_session_says_its_sides_where_they_were_measured_apart() {
+    let day = day(&mut person(), 0);
+    let sides: Vec<_> = day.entries.iter().map(|e| e.sides.as_str()).collect();
+    assert_eq!(sides, ["", "", "Left 30 mL · Right not known", "Left 50 mL · Right 40 mL"]);
+    assert!(day.entries[3].spoken.contains("Left 50 mL · Right 40 mL"));
+}
+
+/// The form of an entry: its groups in order, and the row of a field.
+fn form(person: &mut Person) -> FormScreen {
+    match person.screen().unwrap() {
+        Screen::Form { form, .. } => form.clone(),
+        screen => panic!("{screen:?}"),
+    }
+}
+
+fn value(form: &FormScreen, field: &str) -> String {
+    let rows = form.groups.iter().flat_map(|group| &group.rows);
+    rows.into_iter().find(|row| row.field == field).unwrap().value.clone()
+}
+
+#[test]
+fn the_amount_comes_first_and_days_are_chosen_by_name() {
+    let mut person = person();
+    person.send(Event::Go { place: Place::Entry { id: "a".to_owned() } }).unwrap();
+    assert_eq!(form(&mut person).groups[0].key, "amount");
+    let form = form(&mut person);
+    let row = form.groups.iter().flat_map(|group| &group.rows).find(|row| row.field == "started/date").unwrap();
+    assert_eq!((row.kind, row.value.as_str()), (FieldKind::Day, "Today"));
+    assert_eq!(row.options.iter().map(|day| day.label.as_str()).collect::<Vec<_>>(), ["Today", "Yesterday"]);
+    person.press("started/date-2026-03-01").unwrap();
+    assert_eq!(day(&mut person, 1).figure, "90 mL");
+    person.press("less-started/date").unwrap();
+    assert_eq!(day(&mut person, 2).figure, "90 mL");
+}
+
+/// A session of the day before yesterday is logged where nothing else can have been: the longest
+/// time between two sessions. The present is where one of today begins.
+#[test]
+fn a_session_of_a_past_day_begins_in_the_middle_of_its_longest_gap() {
+    let begins = |sessions: &[(&str, &str)]| {
+        let mut person = Person::welcomed("2026-03-02T12:00:00+01:00", "Europe/Berlin").unwrap();
+        let mut file = String::new();
+        for (number, (from, until)) in sessions.iter().enumerate() {
+            file += &format!(
+                r#"{{"fact":"session","id":"s{number}","started":{{"at":"{from}:00+01:00","zone":"Europe/Berlin"}},"ended":{{"at":"{until}:00+01:00","zone":"Europe/Berlin"}},"method":"electric_pump","sides":"both"}}"#
+            );
+            file.push('\n');
+        }
+        if !file.is_empty() {
+            person.import_file(file.as_bytes()).unwrap();
+        }
+        person.send(Event::Add { kind: "session".into(), days_back: 2 }).unwrap();
+        let form = form(&mut person);
+        format!("{} {}", value(&form, "started/date"), value(&form, "started"))
+    };
+    assert_eq!(begins(&[]), "Saturday 28 February 12:00", "the middle of an empty day");
+    let day = [
+        ("2026-02-28T06:00", "2026-02-28T06:20"),
+        ("2026-02-28T09:00", "2026-02-28T09:20"),
+        ("2026-02-28T15:00", "2026-02-28T15:20"),
+        ("2026-02-28T18:00", "2026-02-28T18:20"),
+        ("2026-03-01T01:00", "2026-03-01T01:30"),
+    ];
+    assert_eq!(begins(&day), "Saturday 28 February 21:40", "between 18:20 and 1:00");
+    assert_eq!(begins(&day[..4]), "Saturday 28 February 03:00", "before 6:00, where the days around are empty");
+    let around = [
+        ("2026-02-27T22:00", "2026-02-27T22:00"),
+        ("2026-02-28T10:00", "2026-02-28T10:20"),
+        ("2026-02-28T14:00", "2026-02-28T14:20"),
+        ("2026-02-28T20:00", "2026-02-28T20:20"),
+        ("2026-03-01T02:00", "2026-03-01T02:20"),
+    ];
+    assert_eq!(begins(&around), "Saturday 28 February 04:00", "the night from 22:00 to 10:00");
+    // A gap that has its middle in the day before is that day's.
+    let other = [
+        ("2026-02-27T14:00", "2026-02-27T14:00"),
+        ("2026-02-28T06:00", "2026-02-28T06:20"),
+        ("2026-02-28T12:00", "2026-02-28T12:20"),
+        ("2026-02-28T20:00", "2026-02-28T20:20"),
+        ("2026-03-01T02:00", "2026-03-01T02:20"),
+    ];
+    assert_eq!(begins(&other), "Saturday 28 February 16:10", "between 12:20 and 20:00");
+}
+
+#[test]
+fn a_session_of_today_begins_now() {
+    let mut person = person();
+    person.send(Event::Add { kind: "session".into(), days_back: 0 }).unwrap();
+    assert_eq!(value(&form(&mut person), "started"), "12:00");
 }

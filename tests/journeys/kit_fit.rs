@@ -35,7 +35,7 @@ fn a_diameter_gives_sizes_from_the_stock_with_the_reason_and_no_verdict() {
     person.press("measure").unwrap();
     person.enter("nipple_left_before", "16").unwrap();
     let found = findings(&mut person);
-    assert_eq!(found.figure, "L 16 to 20 mm");
+    assert_eq!(found.figure, "Left 16 to 20 mm");
     assert!(all_lines(&found).iter().any(|l| l.starts_with("You have not added the sizes in stock")));
     person
         .send(drawwell_core::screen::shapes::Event::Enter {
@@ -45,7 +45,7 @@ fn a_diameter_gives_sizes_from_the_stock_with_the_reason_and_no_verdict() {
         })
         .unwrap();
     let found = findings(&mut person);
-    assert_eq!(found.figure, "L 17, 19 mm");
+    assert_eq!(found.figure, "Left 17, 19 mm");
     assert!(all_lines(&found).contains(&"16 mm wide: try 16 to 20 mm.".to_owned()));
     assert!(all_lines(&found).iter().any(|l| l.contains("not what is right")));
 }
@@ -69,7 +69,7 @@ fn one_point_six_is_asked_whether_it_was_centimetres_and_may_be_typed_as_such() 
     for typed in ["5", "35", "1.6 cm"] {
         person.enter("nipple_left_before", typed).unwrap();
     }
-    assert_eq!(findings(&mut person).figure, "L 16 to 20 mm");
+    assert_eq!(findings(&mut person).figure, "Left 16 to 20 mm");
     assert_eq!(person.only("fit").unwrap()["nipple_left_before"]["typed"], "1.6", "as it was typed");
 }
 
@@ -105,6 +105,13 @@ fn sides_that_differ_are_measured_once_more_and_all_again_after_six_weeks() {
     person.enter("nipple_right_before", "17").unwrap();
     let lines = all_lines(&findings(&mut person));
     assert!(lines.iter().any(|l| l.starts_with("Left and right differ")));
+    let found = findings(&mut person);
+    let sides: Vec<&str> = found.figure.lines().collect();
+    assert!(
+        matches!(sides[..], [left, right] if left.starts_with("Left ") && right.starts_with("Right ")),
+        "{sides:?}"
+    );
+    assert!(found.lines.is_empty(), "what there is to do comes before what there is to read");
     assert!(lines.iter().any(|l| l.starts_with("Measure again from 12 April 2026")), "{lines:?}");
     person.wait(Span::hours(24 * 43)).unwrap();
     let lines = all_lines(&findings(&mut person));

@@ -86,8 +86,7 @@ fn a_gap_on_the_sheet_is_between_sessions_whichever_side() {
 }
 
 fn supply(person: &mut Person) -> SupplyScreen {
-    let Screen::Supply { supply, .. } = person.show(&Place::Supply { days: 28 }).unwrap() else { panic!("supply") };
-    supply
+    crate::supply::supply(person, 28)
 }
 
 /// Eight sessions a day that bring more each day, up to the present.

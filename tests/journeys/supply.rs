@@ -41,10 +41,10 @@ pub(crate) fn supply(person: &mut Person, days: u32) -> SupplyScreen {
     let screen = person.show(&Place::Supply { days }).unwrap();
     let all = serde_json::to_string(&screen).unwrap();
     assert!(!all.contains("NaN") && !all.contains("inf "), "{all}");
-    match screen {
-        Screen::Supply { supply, .. } => supply,
-        _ => panic!("supply"),
-    }
+    let Screen::Supply { supply, .. } = screen else { panic!("supply") };
+    let Screen::Supply { supply: more, .. } = person.show(&Place::SupplyMore { days }).unwrap() else { panic!("more") };
+    // All of it, whichever page it is on.
+    SupplyScreen { weeks: supply.weeks, spans: supply.spans, asks: supply.asks, lines: more.lines.clone(), ..more }
 }
 
 pub(crate) fn go(person: &mut Person, place: Place) {

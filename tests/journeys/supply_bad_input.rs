@@ -75,7 +75,7 @@ fn without_a_session_it_says_what_will_stand_here() {
     let shown = supply(&mut person(), 28);
     assert_eq!((shown.headline.as_str(), shown.figure.as_str()), ("Nothing to show yet", ""));
     assert!(shown.caption.contains("Three full days"));
-    assert!(shown.weeks.bars.is_empty() && shown.figures.is_none() && shown.against.rows.is_empty());
+    assert!(shown.weeks.bars.is_empty() && shown.behind.is_none() && shown.against.rows.is_empty());
 }
 
 #[test]

@@ -19,6 +19,49 @@ fn supply_as_it_is_read() {
 }
 
 #[test]
+fn what_lies_behind_it_as_it_is_read() {
+    let mut person = demo();
+    person.send(Event::Go { place: Place::Supply { days: 28 } }).unwrap();
+    person.press("supply-more").unwrap();
+    insta::assert_snapshot!(person.reads().unwrap());
+}
+
+/// The word, the figure, one line and the picture are met first; all else lies behind one tap, and
+/// over the same days.
+#[test]
+fn supply_meets_the_eye_with_a_word_a_figure_a_line_and_a_picture() {
+    let mut person = demo();
+    person.send(Event::Go { place: Place::Supply { days: 14 } }).unwrap();
+    let Screen::Supply { supply, .. } = person.screen().unwrap() else { panic!("supply") };
+    assert!(!supply.headline.is_empty() && !supply.figure.is_empty() && !supply.weeks.bars.is_empty());
+    assert!(supply.lines.is_empty() && supply.changes.is_empty() && supply.sides.is_empty());
+    assert!(supply.hours.bars.is_empty() && supply.parts.rows.is_empty() && supply.against.rows.is_empty());
+    person.press("supply-more").unwrap();
+    let Screen::Supply { frame, supply } = person.screen().unwrap() else { panic!("more") };
+    assert!(!supply.lines.is_empty() && !supply.sides.is_empty() && !supply.hours.bars.is_empty());
+    assert!(supply.weeks.bars.is_empty(), "the picture is not drawn twice");
+    assert!(frame.back.is_some());
+    person.press("supply-figures").unwrap();
+    person.press("back").unwrap();
+    person.press("back").unwrap();
+    let Screen::Supply { supply, .. } = person.screen().unwrap() else { panic!("supply") };
+    assert!(!supply.weeks.bars.is_empty(), "back to the picture");
+}
+
+/// That every day counts and that the log has holes is no contradiction: what a day needs is said with it.
+#[test]
+fn how_many_days_count_and_how_much_was_logged_do_not_contradict_each_other() {
+    let mut person = demo();
+    person.send(Event::Go { place: Place::Supply { days: 28 } }).unwrap();
+    let Screen::Supply { supply, .. } = person.screen().unwrap() else { panic!("supply") };
+    assert!(!supply.caption.contains(" of "), "all of them count: {}", supply.caption);
+    person.press("supply-more").unwrap();
+    let Screen::Supply { supply, .. } = person.screen().unwrap() else { panic!("more") };
+    let observed = supply.lines.iter().find(|line| line.starts_with("Your log covers")).unwrap();
+    assert!(observed.contains("A day counts once 60% of it is logged."), "{observed}");
+}
+
+#[test]
 fn the_figures_behind_as_they_are_read() {
     let mut person = demo();
     person.send(Event::Go { place: Place::SupplyFigures { days: 28 } }).unwrap();

@@ -500,3 +500,38 @@ fn a_calendar_keeps_to_the_form() {
     // The same record at the same moment writes the same file: no clock, no dice.
     assert_eq!(calendar(&mut person), calendar(&mut person));
 }
+
+/// At noon the next one is today; late in the evening the one at three is tomorrow's; what is
+/// further off has its date.
+#[test]
+fn the_next_session_says_its_day_where_that_is_not_today() {
+    let head = |now: &str| {
+        let shown = tonight(&parent(&eight(), &DAY, now));
+        (shown.headline, shown.figure)
+    };
+    let (headline, _) = head("2026-06-03T20:00:00+02:00");
+    assert_eq!(headline, "Next session");
+    let mut person = parent(&eight(), &DAY, "2026-06-03T20:00:00+02:00");
+    for _ in 0..8 {
+        let shown = tonight(&person);
+        if minutes(&shown.figure) < 12 * 60 {
+            assert_eq!(shown.headline, "Next session, tomorrow", "{}", shown.figure);
+            return;
+        }
+        assert_eq!(shown.headline, "Next session", "{}", shown.figure);
+        person.press("plan-skip").unwrap();
+    }
+    panic!("no session after midnight");
+}
+
+#[test]
+fn the_legend_is_seen_at_once_until_the_reminders_are_chosen() {
+    let mut rhythm = eight();
+    rhythm.retain(|(key, _)| *key != "reminders");
+    let mut person = parent(&rhythm, &DAY, "2026-06-03T20:00:00+02:00");
+    let night = tonight(&person).night.unwrap();
+    assert!(night.legend_open && !night.legend.is_empty());
+    person.press("reminders-sound").unwrap();
+    let night = tonight(&person).night.unwrap();
+    assert!(!night.legend_open && !night.legend.is_empty(), "and later on a tap");
+}

@@ -70,9 +70,7 @@ fn page(person: &mut Person, paper: Paper) -> serde_json::Value {
 fn supply_is_what_the_supply_screen_says_over_the_same_days() {
     let mut person = demo();
     let sheet = sheet(&mut person);
-    let Screen::Supply { supply, .. } = person.show(&Place::Supply { days: SINCE_VISIT }).unwrap() else {
-        panic!("supply")
-    };
+    let supply = crate::supply::supply(&mut person, SINCE_VISIT);
     let said = section(&sheet, "supply");
     assert_eq!(said.headline, supply.headline);
     assert_eq!(said.figure, supply.figure);

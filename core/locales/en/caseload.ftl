@@ -7,6 +7,19 @@ caseload-count = { $count ->
     [one] One family
    *[other] { $count } families
 }
+caseload-found = { $seen } of { $count } families
+caseload-as-shared = Each as last shared:
+caseload-none-found = No family fits that. Clear the name, or choose All.
+caseload-find-name = Find a family
+caseload-find-name-hint = Part of its name
+caseload-find-reason = Show only
+caseload-find-all = All
+caseload-find-caution = Cautions
+caseload-find-record = Damaged records
+caseload-find-pump = Pump below range
+caseload-find-over = Settled cautions
+caseload-find-gap = Nothing logged
+caseload-find-visit = Visit due
 caseload-needs-a-look = Needs a look first
 caseload-others = Nothing needs a look
 caseload-none = No family has shared a record yet. Give out your card, and open the files that come back.
@@ -26,7 +39,8 @@ as-of = As shared { $date }, { $time }. You can read it, not change it.
 case-notes = Notes, next visit, plan
 case-notes-detail = Your own notes on this family
 case-no-name = No name yet
-case-shared = As shared { $date }, { $time }
+case-shared = { $date }, { $time }
+case-shared-spoken = As shared { $date }, { $time }
 case-never-shared = Not shared yet
 case-subtitle = Your own notes on this family
 case-open = Open the record

@@ -7,6 +7,14 @@ yesterday = Yesterday
 days-ago = { $days } days ago
 day-earlier = Day before
 day-later = Day after
+day-choice-spoken = { $day }. Opens other days.
+day-choice-spoken-open = { $day }. Closes the other days.
+day-week-back = A week before
+day-week-back-spoken = A week before: { $day }
+day-weeks-back = Four weeks before
+day-weeks-back-spoken = Four weeks before: { $day }
+day-week-on = A week after
+day-week-on-spoken = A week after: { $day }
 day-figure-none = –
 day-caption-none = No session logged.
 day-figure-unknown = ?
@@ -34,6 +42,7 @@ day-picture-spoken = { $count ->
    *[other] { $count } sessions on this day.
 }
 session-detail = { $sides } · { $length }
+session-sides = Left { $left } · Right { $right }
 length-unknown = length not known
 weighed = { $mass } by weight
 not-weighed = not weighed

@@ -29,6 +29,7 @@ pump-not-checked-caption = Check it with a gauge to see what each level pulls, i
 pump-in-short = { $date }: { $said }
 pump-defers = Your pump’s manual and your consultant’s advice come first.
 side-one-port = One port
+side-each = Left and right
 dial-left = L
 dial-right = R
 dial-legend = Wedge: nine times out of ten, the true pull is inside it.

@@ -44,6 +44,7 @@ supply-caption = { $range }, from { $complete ->
     [one] one
    *[other] { $complete }
 } of { $days } days.
+supply-caption-all = { $range }, from { $days } days.
 supply-caption-since = { $range }, from { $complete ->
     [one] one
    *[other] { $complete }
@@ -69,8 +70,10 @@ supply-course-needs = To show a trend, { $more ->
     [one] one more day with enough logged is
    *[other] { $more } more days with enough logged are
 } needed.
-supply-observed = Your log covers { $percent }% of the time. The rest is left blank, not counted as zero.
+supply-observed = Your log covers { $percent }% of the time. A day counts once { $least }% of it is logged. The rest is left blank, not counted as zero.
 supply-changed-within = It changed during this time. See when below.
+supply-more = More about your supply
+supply-more-detail = What changed, left and right, by the hour
 supply-weeks-legend = Bars: milk made each day. Hatched: nothing logged. Dots: milk collected that day. Line: the trend.
 supply-hours-legend = Bars: the median of your days. Thin lines: where half of your days are.
 supply-line-holding = Steady: within { $band }% a week either way.

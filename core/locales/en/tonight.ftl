@@ -4,6 +4,8 @@
 
 tonight-next = Next session
 tonight-next-feed = Next, a feed
+tonight-next-on = { $what }, { $day }
+tomorrow = tomorrow
 tonight-was-planned = Planned for
 tonight-in = in { $span }
 tonight-now = now
@@ -37,7 +39,7 @@ plan-skip-spoken = Skip the { $time } session
 
 why-late = It was planned for earlier.
 why-by-hand = You moved it here.
-why-stands = { $what }.
+why-stands = You set this time: { $what }.
 why-block = You set power pumping for this time.
 why-keeps-longest = Without it you’d go { $without }. Your limit is { $longest }.
 why-in-the-night = { $count ->
@@ -45,7 +47,7 @@ why-in-the-night = { $count ->
    *[other] You asked for { $count } sessions in the night.
 }
 why-before-sleep = Right before bed, so you can sleep longer.
-why-on-waking = When you wake up.
+why-on-waking = For when you wake up.
 why-evenly = Spaced evenly between sessions.
 
 gives-way-longest = { $from } to { $until } is { $by } over your longest gap of { $longest }. No session fits in between.
@@ -58,6 +60,7 @@ gives-way-point = { $what } at { $time }: no session fits into it.
 
 night-legend = Pins: sessions. Blocks: sleep.
 night-legend-water = Pins: sessions. Blocks: sleep. Curve: about how much milk has built up.
+night-legend-opens = What the picture shows
 night-spoken = The night from { $from } to { $until }. { $slept } of sleep, the longest { $longest }. { $count } sessions, counted from two hours before it to two hours after.
 night-figure-sleep = Your sleep
 night-figure-sleep-detail = longest { $longest }

@@ -96,6 +96,7 @@ impl Changes {
         match event {
             DeskEvent::OpenFamily { .. }
             | DeskEvent::OpenDesk { .. }
+            | DeskEvent::OnlyReason { .. }
             | DeskEvent::WatchFolder
             | DeskEvent::LeaveFolder
             | DeskEvent::FolderIs { .. } => Self::Nothing,

@@ -21,12 +21,11 @@ impl App {
             )
         })?;
         let view = self.view(present)?;
-        let at = if days_back == 0 {
-            view.present()
-        } else {
-            let start = view.settings.day_start;
-            let begins = view.today().earlier_by(days_back).begins(view.zone, start);
-            Moment::new(begins.plus(Span::hours(12)), view.zone)
+        let day = view.today().earlier_by(days_back);
+        let at = match (days_back, kind) {
+            (0, _) => view.present(),
+            (_, Kind::Session) => Moment::new(crate::gather::middle_of_longest_gap(&view, day)?, view.zone),
+            _ => Moment::new(day.begins(view.zone, view.settings.day_start).plus(Span::hours(12)), view.zone),
         };
         self.add_at(kind, &at, present)
     }

@@ -23,10 +23,11 @@ use crate::app::SheetRenderer;
 use crate::gather::Shared;
 use crate::journal::Key;
 use crate::private_file;
+use crate::screen::caseload::Sought;
 use crate::screen::shapes::{CaseloadUpdate, Clock, DeskEvent, Effect, Event, Export, Opening};
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
-pub use crate::gather::reasons::{Rank, Reason};
+pub use crate::gather::reasons::{About, Rank, Reason};
 pub use maintenance::{Maintained, Maintenance};
 pub use state::Caseload;
 use state::{Pane, DESK, FOLDER};
@@ -72,6 +73,7 @@ impl Caseload {
             found_with: Shared::default(),
             waits: VecDeque::new(),
             renderer: None,
+            sought: Sought::default(),
             watched: String::new(),
         })
     }
@@ -100,6 +102,14 @@ impl Caseload {
                 self.ask_for_passphrase(clock)?;
                 Vec::new()
             }
+            Event::Enter { id, typed, .. } if id == crate::screen::caseload::FIND => {
+                self.sought.call_name(&typed);
+                Vec::new()
+            }
+            Event::Clear { id, .. } if id == crate::screen::caseload::FIND => {
+                self.sought.call_name("");
+                Vec::new()
+            }
             // The list offers this also where a family is open that is only read.
             Event::PickRecord => self.desk.update(Event::PickRecord, clock)?.effects,
             event => self.active_app().update(event, clock)?.effects,
@@ -115,6 +125,7 @@ impl Caseload {
                 self.active = Pane::Desk;
                 self.desk.update(Event::Go { place }, clock)?;
             }
+            DeskEvent::OnlyReason { reason } => self.sought.about = About::named(&reason),
             DeskEvent::RemoveFamily { family } => self.remove(&family, clock)?,
             DeskEvent::WritePlan { family } => {
                 self.active = Pane::Desk;

@@ -4,7 +4,7 @@ use super::state::{present, Caseload, Pane};
 use crate::gather::reasons::{visit_due, Rank, Reason};
 use crate::quantity::Count;
 use crate::record::{Kind, NAME_OF_CASE};
-use crate::screen::shapes::{CaseloadScreen, Clock, Place, Screen};
+use crate::screen::shapes::{CaseloadScreen, Clock, FieldRow, Place, Screen};
 use crate::screen::{caseload as drawn, View};
 use crate::time::Moment;
 use crate::trouble::Trouble;
@@ -16,11 +16,11 @@ impl Caseload {
     /// Where the desk's own record can't be read; a family's is a reason in the list.
     pub fn here(&mut self, clock: &Clock) -> Result<CaseloadScreen, Trouble> {
         self.look_at_all(clock)?;
-        let families = self.list(clock)?;
+        let (families, finding) = self.list(clock)?;
         let beside = self.show_beside(None, clock)?;
         let (now, zone) = present(clock);
         let menu = drawn::menu(&self.desk.desk_view(now, zone)?, &self.watched);
-        Ok(CaseloadScreen { families, beside, menu })
+        Ok(CaseloadScreen { families, finding, beside, menu })
     }
 
     /// A place of what is open beside the list.
@@ -59,7 +59,7 @@ impl Caseload {
         }
     }
 
-    pub(super) fn list(&self, clock: &Clock) -> Result<Screen, Trouble> {
+    fn list(&self, clock: &Clock) -> Result<(Screen, Vec<FieldRow>), Trouble> {
         let (now, zone) = present(clock);
         let view = self.desk.desk_view(now, zone)?;
         let (family, of_desk) = match &self.active {
@@ -67,7 +67,10 @@ impl Caseload {
             Pane::Desk => (self.family_at(&self.desk.place())?, true),
         };
         let chosen = drawn::Chosen { family: family.as_deref(), of_desk };
-        drawn::list(&view, &self.in_order(&view)?, chosen, Count::new(self.waits.len() as u32))
+        let rows = self.in_order(&view)?;
+        let finding = drawn::finding(&view, &rows, &self.sought);
+        let list = drawn::list(&view, &rows, &self.sought, chosen, Count::new(self.waits.len() as u32))?;
+        Ok((list, finding))
     }
 
     /// Families, those first that need a look first.

@@ -5,6 +5,7 @@ use crate::app::{App, Present};
 use crate::gather::reasons::Reason;
 use crate::gather::Shared;
 use crate::journal::Key;
+use crate::screen::caseload::Sought;
 use crate::screen::shapes::{Clock, Opening};
 use crate::text::Texts;
 use crate::time::{Instant, Moment, Zone};
@@ -48,6 +49,8 @@ pub struct Caseload {
     pub(super) waits: VecDeque<Vec<u8>>,
     /// What sets the visit sheet, where there is one.
     pub(super) renderer: Option<SheetRenderer>,
+    /// What the list is narrowed to.
+    pub(super) sought: Sought,
     /// The name of the folder that the host watches, or empty.
     pub(super) watched: String,
 }

@@ -10,6 +10,7 @@ pub(crate) mod asks;
 pub(crate) mod caution;
 pub mod changed;
 pub mod comfort;
+mod day_gap;
 pub mod days;
 pub mod flange_first;
 pub(crate) mod flange_fit;
@@ -28,6 +29,7 @@ pub(crate) mod tonight;
 pub mod trial;
 mod watched;
 
+pub(crate) use day_gap::middle_of_longest_gap;
 pub use record::Record;
 pub use shared::Shared;
 pub use watched::Watched;

@@ -53,7 +53,63 @@ impl Rank {
     pub const NONE: Self = Self(u8::MAX);
 }
 
+/// What a reason is about, to find families by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum About {
+    /// A caution stands.
+    Caution,
+    /// The record here can't be read, or not all of it.
+    Record,
+    /// A pump pulls below its range.
+    Pump,
+    /// A caution that is over.
+    Over,
+    /// Nothing was written down for long.
+    Gap,
+    /// A visit is due.
+    Visit,
+}
+
+impl About {
+    /// All there are, in the order of their reasons.
+    pub const ALL: [Self; 6] = [Self::Caution, Self::Record, Self::Pump, Self::Over, Self::Gap, Self::Visit];
+
+    /// Its name in events and sentences.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Caution => "caution",
+            Self::Record => "record",
+            Self::Pump => "pump",
+            Self::Over => "over",
+            Self::Gap => "gap",
+            Self::Visit => "visit",
+        }
+    }
+
+    /// The one of this name.
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|about| about.name() == name)
+    }
+}
+
 impl Reason {
+    /// What it is about.
+    pub fn about(&self) -> About {
+        match self {
+            Self::Caution { .. } => About::Caution,
+            Self::CannotBeRead(_) | Self::Salvaged => About::Record,
+            Self::PumpBelow { .. } => About::Pump,
+            Self::Was { .. } => About::Over,
+            Self::Gap { .. } => About::Gap,
+            Self::VisitDue(_) => About::Visit,
+        }
+    }
+
+    /// Whether it can't wait until tomorrow.
+    pub fn is_urgent(&self) -> bool {
+        matches!(self, Self::Caution { caution, .. } if matches!(caution.urgency(), Urgency::Now | Urgency::Today))
+    }
+
     /// Where it stands among all reasons.
     pub fn rank(&self) -> Rank {
         Rank(match self {

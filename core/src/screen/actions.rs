@@ -64,6 +64,12 @@ impl ListRow {
         self
     }
 
+    /// The same row, weighing as much as what it opens.
+    pub(crate) fn weight(mut self, weight: Weight) -> Self {
+        self.open = self.open.map(|open| open.weight(weight));
+        self
+    }
+
     /// The same row, chosen or not.
     pub(crate) fn chosen(mut self, chosen: bool) -> Self {
         self.open = self.open.map(|open| open.chosen(chosen));

@@ -1,7 +1,8 @@
 //! One local day: what came by the clock, and everything written down in it.
 
 use super::shapes::{
-    Action, DayBar, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick, Weight,
+    Action, DayBar, DayChoice, DayPicture, DayScreen, EntryRow, Event, Part, Place, Screen, SideTotal, Sign, Tick,
+    Weight,
 };
 use super::{signs_text, strip, View};
 use crate::gather::amount_scale::AmountScale;
@@ -12,14 +13,14 @@ use crate::record::{moment, text, Amount, Fields, Kind, Session};
 use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
+/// A week, and as many days as a chart of four weeks has.
+const WEEK: u32 = 7;
+const WEEKS: u32 = 28;
+
 pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
     let words = view.words();
     let day = view.today().earlier_by(days_back);
-    let title = match days_back {
-        0 => words.say("today"),
-        1 => words.say("yesterday"),
-        _ => words.date(day),
-    };
+    let title = words.day(day, view.today());
     let subtitle = if days_back < 2 { words.date(day) } else { words.with("days-ago", &[("days", days_back.into())]) };
     let mut frame = view.frame(&Place::Day { days_back }, title, subtitle)?;
     frame.back = Some(view.back());
@@ -58,6 +59,7 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
         frame,
         day: DayScreen {
             earlier: Some(go("earlier", days_back.saturating_add(1), Sign::Earlier)),
+            choice: choice(view, days_back),
             later: (days_back > 0).then(|| go("later", days_back - 1, Sign::Later)),
             figure,
             caption,
@@ -80,6 +82,31 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
             taken_out,
         },
     })
+}
+
+/// The days that are one tap away: those of the last week, and a week and four weeks on from here.
+fn choice(view: &View<'_>, days_back: u32) -> DayChoice {
+    let words = view.words();
+    let go = |key: String, label: String, to: u32| {
+        Action::new(key, label, Event::Go { place: Place::Day { days_back: to } }).chosen(to == days_back)
+    };
+    let name = |to: u32| words.day(view.today().earlier_by(to), view.today());
+    let jump = |key: &str, to: u32| {
+        let day = name(to);
+        go(format!("day-{key}"), words.say(&format!("day-{key}")), to)
+            .spoken(words.with(&format!("day-{key}-spoken"), &[("day", day.clone().into())]))
+            .detail(day)
+    };
+    let near = (0..WEEK).map(|to| go(format!("day-{to}"), name(to), to));
+    let back = [jump("week-back", days_back.saturating_add(WEEK)), jump("weeks-back", days_back.saturating_add(WEEKS))];
+    let on = days_back.checked_sub(WEEK).filter(|to| *to >= WEEK).map(|to| jump("week-on", to));
+    let text = name(days_back);
+    DayChoice {
+        spoken: words.with("day-choice-spoken", &[("day", text.clone().into())]),
+        spoken_open: words.with("day-choice-spoken-open", &[("day", text.clone().into())]),
+        text,
+        days: near.chain(on).chain(back).collect(),
+    }
 }
 
 /// The day's figure, and what is not in it.
@@ -189,6 +216,7 @@ fn lacks_any(session: &Session) -> bool {
 fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<EntryRow, Trouble> {
     let words = view.words();
     let time = kind.time_field().and_then(|key| moment(fields, key)).map(|m| words.clock(&m)).unwrap_or_default();
+    let sides = if kind == Kind::Session { each_side(view, row, fields) } else { String::new() };
     let (title, detail, amount, strip) = match kind {
         Kind::Session => session_row(view, row, fields)?,
         Kind::Feed => {
@@ -230,7 +258,8 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
         Some(_) if kind == Kind::Session => words.say("care-overlap"),
         _ => String::new(),
     };
-    let spoken = [&time, &title, &detail, &amount, &care].map(String::as_str).into_iter().filter(|s| !s.is_empty());
+    let spoken =
+        [&time, &title, &detail, &amount, &sides, &care].map(String::as_str).into_iter().filter(|s| !s.is_empty());
     let spoken = spoken.collect::<Vec<_>>().join(", ");
     Ok(EntryRow {
         id: row.subject.clone(),
@@ -241,6 +270,7 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
         title,
         detail,
         amount,
+        sides,
         strip,
         care,
         spoken,
@@ -300,6 +330,19 @@ fn session_row(view: &View<'_>, row: &Row, fields: &Fields) -> Result<RowParts, 
     let drawn = (!session.marks.is_empty() && !session.is_running()).then(|| strip::draw(view, &session, view.now));
     let detail = words.with("session-detail", &[("sides", sides.into()), ("length", length.into())]);
     Ok((method, detail, amount, drawn))
+}
+
+/// What each side gave, where both were used and measured apart.
+fn each_side(view: &View<'_>, row: &Row, fields: &Fields) -> String {
+    let words = view.words();
+    let session = Session::read(&row.subject, fields);
+    let both = session.sides.left() && session.sides.right() && session.together.is_none();
+    let (left, right) = (session.left.as_ref(), session.right.as_ref());
+    if !both || !session.collects() || (left.is_none() && right.is_none()) {
+        return String::new();
+    }
+    let (left, right) = (words.amount(left), words.amount(right));
+    words.with("session-sides", &[("left", left.into()), ("right", right.into())])
 }
 
 /// What weighing before and after says, if both were done.

@@ -155,6 +155,8 @@ fn groups(
             }),
         }
     }
+    // What came is what an entry is opened for.
+    groups.sort_by_key(|group| !matches!(group.key.as_str(), "amount" | "weighing") || kind != Kind::Session);
     if let Some(session) = session.filter(|s| !s.marks.is_empty()) {
         groups.push(FieldGroup {
             key: "marks".to_owned(),

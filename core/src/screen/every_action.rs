@@ -43,8 +43,9 @@ macro_rules! visited {
 visited!(CardScreen { actions } beside { matrix, words_label, words, line_label, line, lines, spoken });
 visited!(Menu { actions } beside { label });
 visited!(CheckScreen { reading, near, asks, at, readings, set_up, done } beside { headline, steps, near_label, dial, spoken });
-visited!(DayScreen { earlier, later, entries, add, taken_out } beside { figure, caption, sides, picture, empty, taken_out_label });
-visited!(EntryRow { open, others } beside { id, time, title, detail, amount, strip, care, spoken });
+visited!(DayChoice { days } beside { text, spoken, spoken_open });
+visited!(DayScreen { earlier, choice, later, entries, add, taken_out } beside { figure, caption, sides, picture, empty, taken_out_label });
+visited!(EntryRow { open, others } beside { id, time, title, detail, amount, sides, strip, care, spoken });
 visited!(FindingsScreen { asks, actions, sections } beside { headline, figure, caption, dial, lines, spoken });
 visited!(Section { fields, rows, actions } beside { key, title, lines, plot });
 visited!(FormScreen { notices, groups, actions } beside { id, strip });
@@ -66,7 +67,7 @@ visited!(AmountsScreen { columns, together, done, later } beside { session, head
 visited!(AmountColumn { typing, less, more, less_fine, more_fine, unknown } beside { column, readings, unit });
 visited!(SheetScreen { fields, parts, hand_over } beside { intro, left_out, sources, foot, spoken });
 visited!(SheetPart { leave } beside { key, title, sections, out, said_out });
-visited!(SupplyScreen { asks, spans, changes, parts, against, figures } beside { headline, figure, caption, lines, weeks, sides, hours, spoken });
+visited!(SupplyScreen { asks, spans, changes, parts, against, behind } beside { headline, figure, caption, lines, weeks, sides, hours, spoken });
 visited!(ChangeNote { beside } beside { key, title, detail, beside_label, spoken });
 visited!(TonightScreen { asks, start, actions, choices, times, sections } beside { headline, figure, caption, why, night, figures, spoken });
 

@@ -293,12 +293,24 @@ impl Row<'_, '_> {
         }
         let Some(moment) = moment else { return vec![time] };
         let wall = moment.on_the_wall().date();
-        let mut date = self.row(FieldKind::Text, wall.format("%Y-%m-%d").to_string(), String::new());
+        // By the wall: a day that begins at four is another one.
+        let today = here.on_the_wall().date();
+        let name = |date| words.day(crate::time::LocalDay::on(date), crate::time::LocalDay::on(today));
+        let mut date = self.row(FieldKind::Day, name(wall), String::new());
         date.field = format!("{}{DATE_OF}", self.spec.key);
         date.label = words.with("date-of", &[("field", self.label().into())]);
-        date.hint = words.date(crate::time::LocalDay::on(wall));
+        date.hint = String::new();
         date.spoken =
-            words.with("field-spoken", &[("field", date.label.clone().into()), ("value", date.hint.clone().into())]);
+            words.with("field-spoken", &[("field", date.label.clone().into()), ("value", date.value.clone().into())]);
+        date.options = [Some(today), today.pred_opt()]
+            .into_iter()
+            .flatten()
+            .map(|day| {
+                let typed = day.format("%Y-%m-%d").to_string();
+                let event = Event::Enter { id: self.id.to_owned(), field: date.field.clone(), typed: typed.clone() };
+                Action::new(format!("{}-{typed}", date.field), name(day), event).chosen(day == wall)
+            })
+            .collect();
         date.clear = None;
         if self.spec.key != "ended" {
             time.clear = None;

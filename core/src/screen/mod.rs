@@ -76,6 +76,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Tonight => tonight::show(view),
         Place::Entry { id } => entry::show(view, id),
         Place::Supply { days } => supply::show(view, *days),
+        Place::SupplyMore { days } => supply::show_more(view, *days),
         Place::SupplyFigures { days } => supply::show_figures(view, *days),
         Place::Kit => kit::show(view),
         Place::Trace { id } => kit::show_trace(view, id),

@@ -28,7 +28,9 @@ impl Tab {
             | Place::Day { .. }
             | Place::Entry { .. } => Some(Self::Now),
             Place::Tonight => Some(Self::Tonight),
-            Place::Supply { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => Some(Self::Supply),
+            Place::Supply { .. } | Place::SupplyMore { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => {
+                Some(Self::Supply)
+            }
             Place::Kit
             | Place::Pump { .. }
             | Place::Check { .. }
@@ -128,6 +130,7 @@ impl Opens {
             | Place::Cautions
             | Place::Report
             | Place::Sheet
+            | Place::SupplyMore { .. }
             | Place::SupplyFigures { .. }
             | Place::Compare { .. }
             | Place::Pump { .. }

@@ -100,6 +100,16 @@ impl<'a> Words<'a> {
         )
     }
 
+    /// Today, yesterday, or the date: with its year where that is another.
+    pub fn day(&self, day: LocalDay, today: LocalDay) -> String {
+        match today.days_since(day) {
+            0 => self.say("today"),
+            1 => self.say("yesterday"),
+            _ if day.date().year() != today.date().year() => self.plain_date(day.date()),
+            _ => self.date(day),
+        }
+    }
+
     /// A date as `3 March 2026`.
     pub fn plain_date(&self, date: chrono::NaiveDate) -> String {
         let month = self.say(&format!("month-{}", date.month()));

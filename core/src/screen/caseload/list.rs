@@ -2,6 +2,7 @@
 
 use super::super::shapes::{Action, DeskEvent, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
+use super::finding::Sought;
 use crate::gather::reasons::Reason;
 use crate::quantity::Count;
 use crate::time::{LocalDay, Moment};
@@ -30,17 +31,20 @@ pub(crate) struct Chosen<'a> {
 }
 
 /// The list as a screen; so many sealed files wait for their passphrase.
-pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Count) -> Result<Screen, Trouble> {
+pub(crate) fn list(
+    view: &View<'_>,
+    all: &[Row],
+    sought: &Sought,
+    chosen: Chosen<'_>,
+    waits: Count,
+) -> Result<Screen, Trouble> {
     let words = view.words();
-    let mut frame = view.frame(
-        &Place::Desk,
-        words.say("caseload-title"),
-        words.with("caseload-count", &[("count", (rows.len() as i64).into())]),
-    )?;
+    let rows: Vec<&Row> = all.iter().filter(|row| sought.finds(row)).collect();
+    let mut frame = view.frame(&Place::Desk, words.say("caseload-title"), count(view, rows.len(), all.len()))?;
     frame.places = Vec::new();
     frame.notices.clear();
     (frame.undo, frame.redo) = (None, None);
-    let (needs, quiet): (Vec<&Row>, Vec<&Row>) = rows.iter().partition(|row| !row.reasons.is_empty());
+    let (needs, quiet): (Vec<&Row>, Vec<&Row>) = rows.iter().copied().partition(|row| !row.reasons.is_empty());
     let group = |key: &str, rows: &[&Row]| ListGroup {
         key: key.to_owned(),
         title: if rows.is_empty() { String::new() } else { words.say(&format!("caseload-{key}")) },
@@ -52,7 +56,7 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Cou
     let pick = Action::new("pick-record", words.say("caseload-pick"), Event::PickRecord)
         .detail(words.say("caseload-pick-detail"))
         .sign(Sign::In)
-        .weight(if rows.is_empty() { Weight::Main } else { Weight::Plain });
+        .weight(if all.is_empty() { Weight::Main } else { Weight::Plain });
     let sealed = (waits.get() > 0).then(|| {
         let label = words.with("caseload-waits", &[("count", i64::from(waits.get()).into())]);
         Action::new("open-sealed", label, Event::OnDesk { event: DeskEvent::OpenDesk { place: Place::Sealed } })
@@ -77,32 +81,47 @@ pub(crate) fn list(view: &View<'_>, rows: &[Row], chosen: Chosen<'_>, waits: Cou
         key: "desk".to_owned(),
         title: String::new(),
         rows: Vec::new(),
-        empty: if rows.is_empty() { words.say("caseload-none") } else { String::new() },
+        empty: match (all.is_empty(), rows.is_empty()) {
+            (true, _) => words.say("caseload-none"),
+            (false, true) => words.say("caseload-none-found"),
+            (false, false) => String::new(),
+        },
         add: sealed.into_iter().chain(notes).chain([pick, desk]).collect(),
     });
-    Ok(Screen::List { frame, list: ListScreen { intro: String::new(), groups } })
+    let intro = if rows.is_empty() { String::new() } else { words.say("caseload-as-shared") };
+    Ok(Screen::List { frame, list: ListScreen { intro, groups } })
+}
+
+/// How many families there are, and how many of them are seen where not all are.
+fn count(view: &View<'_>, seen: usize, all: usize) -> String {
+    let words = view.words();
+    match seen == all {
+        true => words.with("caseload-count", &[("count", (all as i64).into())]),
+        false => words.with("caseload-found", &[("seen", (seen as i64).into()), ("count", (all as i64).into())]),
+    }
 }
 
 fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
     let words = view.words();
     let title = row.name.clone().unwrap_or_else(|| words.say("case-no-name"));
     let said: Vec<String> = row.reasons.iter().map(|reason| reason_text(view, reason)).collect();
-    let shared = match &row.shared {
-        Some(at) => words.with(
-            "case-shared",
-            &[
-                ("date", words.short_date(LocalDay::of(at, view.settings.day_start)).into()),
-                ("time", words.clock(at).into()),
-            ],
-        ),
+    let shared = |key: &str| match &row.shared {
+        Some(at) => {
+            let date = words.short_date(LocalDay::of(at, view.settings.day_start));
+            words.with(key, &[("date", date.into()), ("time", words.clock(at).into())])
+        }
         None => words.say("case-never-shared"),
     };
-    let all: Vec<&str> = said.iter().chain([&shared]).map(String::as_str).collect();
+    // The line over the list is far from a row that is listened to.
+    let spoken = shared("case-shared-spoken");
+    let all: Vec<&str> = said.iter().chain([&spoken]).map(String::as_str).collect();
     let mut list_row = view.text_row(title, all.join("\n"));
-    (list_row.detail, list_row.aside) = (said.join("\n"), shared);
+    (list_row.detail, list_row.aside) = (said.join("\n"), shared("case-shared"));
     let open = Event::OnDesk { event: DeskEvent::OpenFamily { family: row.id.clone() } };
     let sign = row.reasons.first().map_or(Sign::None, sign_of);
-    list_row.opens(format!("open-{}", row.id), open).sign(sign).chosen(chosen)
+    // What can't wait is the strongest thing on the page.
+    let weight = if row.reasons.iter().any(Reason::is_urgent) { Weight::Main } else { Weight::Quiet };
+    list_row.opens(format!("open-{}", row.id), open).sign(sign).weight(weight).chosen(chosen)
 }
 
 /// A caution has its sign to itself: a visit that is due is none, and neither is a gap.

@@ -3,6 +3,7 @@
 mod card;
 mod case;
 mod desk;
+mod finding;
 mod list;
 mod menu;
 mod removing;
@@ -10,6 +11,7 @@ mod removing;
 pub(super) use card::show as show_card;
 pub(super) use case::show as show_case;
 pub(super) use desk::show as show_desk;
+pub(crate) use finding::{finding, Sought, FIND};
 pub(crate) use list::{list, Chosen, Row};
 pub(crate) use menu::menu;
 pub(super) use removing::show as show_removing;

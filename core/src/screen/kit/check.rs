@@ -55,7 +55,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
             at: guide.at(place),
             readings: guide.readings(),
             set_up: guide.set_up()?,
-            done: guide.done(),
+            done: guide.done(count >= READINGS_A_SIDE),
             headline,
             steps,
             reading,
@@ -332,14 +332,15 @@ impl Guide<'_, '_> {
         Ok(rows)
     }
 
-    fn done(&self) -> Action {
+    /// It is the main thing to do once there are readings enough.
+    fn done(&self, enough: bool) -> Action {
         let words = self.view.words();
         let place = match &self.check.pump {
             Some(pump) => Place::Pump { id: pump.clone() },
             None => Place::Kit,
         };
         Action::new("done", words.say("check-done"), Event::Go { place })
-            .weight(Weight::Main)
+            .weight(if enough { Weight::Main } else { Weight::Plain })
             .open(!self.check.readings.is_empty())
     }
 }

@@ -1,6 +1,6 @@
 //! Which flange to try, why, and what to look for.
 
-use super::pump_words::{opens, section};
+use super::pump_words::{bare, opens, section};
 use crate::answer::flange_fit::{
     candidates, grew, measure_again, measured, stands, Candidates, InUse, Measured, Points, Sign as FitSign,
 };
@@ -20,14 +20,16 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Fit, words.say("fit-title"), words.say("fit-subtitle"))?;
     frame.back = Some(view.back());
     let fit = FitLook::over(view)?;
+    // What is said comes under the one thing to do.
+    let mut says = fit.lines(view);
+    says.push(words.say("fit-no-verdict"));
     let mut sections: Vec<Section> = ["left", "right"].iter().filter_map(|side| fit.side(view, side)).collect();
+    sections.push(Section { lines: says, ..bare("says") });
     sections.push(in_stock(view)?);
     sections.push(fit.before(view));
     sections.retain(|s| !(s.lines.is_empty() && s.rows.is_empty() && s.fields.is_empty()));
     let (headline, figure, caption) = fit.head(view);
     let measure = Event::Add { kind: Kind::Fit.name().to_owned(), days_back: 0 };
-    let mut lines = fit.lines(view);
-    lines.push(words.say("fit-no-verdict"));
     Ok(Screen::Findings {
         frame,
         findings: FindingsScreen {
@@ -36,7 +38,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             figure,
             caption,
             dial: None,
-            lines,
+            lines: Vec::new(),
             asks: Vec::new(),
             actions: vec![Action::new("measure", words.say("fit-measure"), measure)
                 .sign(Sign::Add)
@@ -67,11 +69,11 @@ impl FitLook {
                 .into_iter()
                 .filter_map(|(side, found)| {
                     let found = found.as_ref()?;
-                    let side = words.say(&format!("dial-{side}"));
+                    let side = words.say(&format!("side-{side}"));
                     Some(words.with("fit-side-figure", &[("side", side.into()), ("sizes", render(view, found).into())]))
                 })
                 .collect::<Vec<_>>()
-                .join(" \u{b7} "),
+                .join("\n"),
         };
         let caption = words.with(
             "fit-caption",

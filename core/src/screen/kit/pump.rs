@@ -2,7 +2,7 @@
 
 use super::pump_parts::{parts, years};
 use super::pump_text::{headline, render};
-use super::pump_words::{day_of, notice, opens, section, side_text};
+use super::pump_words::{bare, day_of, notice, opens, section, side_text};
 use super::{levels, wear};
 use crate::answer::pump::{doubts, Grade, Whose};
 use crate::gather::kit::{CheckInputs, PumpInputs};
@@ -24,9 +24,12 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         Some(latest) => render(view, &look, latest)?,
         None => not_checked(view),
     };
+    // The verdict, the dial, what to do; what they rest on comes under that.
+    let says = Section { lines: said.lines.clone(), ..bare("says") };
     let findings = FindingsScreen {
         actions: actions(view, &look),
-        sections: sections(view, &look)?,
+        sections: std::iter::once(says).chain(sections(view, &look)?).collect(),
+        lines: Vec::new(),
         asks: look.latest().map(|latest| asks(view, &look, latest)).unwrap_or_default(),
         ..said
     };

@@ -2,7 +2,7 @@
 
 use super::dial;
 use super::pump_parts::{parts_of, PartInUse};
-use super::pump_words::{chance_line, day_of, settles_line, side_text};
+use super::pump_words::{chance_lines, day_of, settles_line, side_text};
 use crate::answer::pump::{applied, doubts, sides, NoPull, Verdict, Whose};
 use crate::gather::kit::{together, CheckInputs, PumpInputs, SideInputs};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
@@ -53,7 +53,7 @@ pub(super) fn render(view: &View<'_>, look: &PumpInputs, latest: &CheckInputs) -
         .then(|| dial::of_sides(view, &sides, &look.limits, latest.gauge.and_then(|gauge| gauge.span)));
     let mut lines = Vec::new();
     if doubts.is_empty() {
-        lines.extend(sides.iter().filter_map(|side| chance_line(view, look, side)));
+        lines.extend(chance_lines(view, look, &sides));
         lines.extend(settles_line(view, &sides));
         lines.extend(context_lines(view, look, latest, &sides));
     }

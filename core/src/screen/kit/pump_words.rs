@@ -2,7 +2,7 @@
 
 use crate::answer::pump::{Grade, Limits, Settles, Verdict, Whose};
 use crate::gather::kit::{CheckInputs, PumpInputs, SideInputs};
-use crate::quantity::{say_decimal, Vacuum};
+use crate::quantity::{say_decimal, Share, Vacuum};
 use crate::record::Sides;
 use crate::screen::shapes::{Action, Event, ListRow, Notice, Place, Section, Tone};
 use crate::screen::View;
@@ -50,22 +50,35 @@ pub(super) fn limits_text(view: &View<'_>, limits: &Limits) -> String {
     )
 }
 
-pub(super) fn chance_line(view: &View<'_>, look: &PumpInputs, side: &SideInputs) -> Option<String> {
+/// How sure a verdict is: of both sides at once where it is the same.
+pub(super) fn chance_lines(view: &View<'_>, look: &PumpInputs, sides: &[SideInputs]) -> Vec<String> {
     let words = view.words();
+    let said: Vec<(String, &str, String)> = sides
+        .iter()
+        .filter_map(|side| {
+            let (key, chance) = chance(side)?;
+            Some((side_text(view, side.side), key, words.chance(chance)))
+        })
+        .collect();
+    let range = range_text(view, look.limits.low, look.limits.high);
+    let line = |side: String, key: &str, chance: &str| {
+        words.with(key, &[("side", side.into()), ("chance", chance.to_owned().into()), ("range", range.clone().into())])
+    };
+    match said.as_slice() {
+        [(_, key, chance), (_, other, alike)] if key == other && chance == alike => {
+            vec![line(words.say("side-each"), key, chance)]
+        }
+        _ => said.into_iter().map(|(side, key, chance)| line(side, key, &chance)).collect(),
+    }
+}
+
+fn chance(side: &SideInputs) -> Option<(&'static str, Share)> {
     let judged = side.judged?;
-    let (key, chance) = match judged.verdict {
+    Some(match judged.verdict {
         Verdict::Below => ("chance-below", judged.below),
         Verdict::Above => ("chance-above", judged.above),
         Verdict::Meets | Verdict::CannotTell => ("chance-meets", judged.meets),
-    };
-    Some(words.with(
-        key,
-        &[
-            ("side", side_text(view, side.side).into()),
-            ("chance", words.chance(chance).into()),
-            ("range", range_text(view, look.limits.low, look.limits.high).into()),
-        ],
-    ))
+    })
 }
 
 /// What would settle a verdict that can't be given: the most that any side needs.
@@ -85,6 +98,11 @@ pub(super) fn settles_line(view: &View<'_>, sides: &[SideInputs]) -> Option<Stri
 
 pub(super) fn notice(key: &str, text: String, actions: Vec<Action>) -> Notice {
     Notice { key: key.to_owned(), tone: Tone::Asks, spoken: text.clone(), text, actions }
+}
+
+/// A section of lines that need no title: they go on from what stands over them.
+pub(super) fn bare(key: &str) -> Section {
+    crate::screen::section::section(key, String::new())
 }
 
 /// A section of words and rows.

@@ -30,7 +30,7 @@ impl TraceLook<'_, '_> {
             .join(" \u{b7} ");
         // What the figures rest on, which may be a part of them all.
         let (of, all) = (main.count.get(), self.found.overall.count.get());
-        let caption = words.with(
+        let rests = words.with(
             if of == all { "trace-caption" } else { "trace-caption-part" },
             &[
                 ("peak", self.spread(&main.peak).into()),
@@ -41,6 +41,7 @@ impl TraceLook<'_, '_> {
         );
         let mut lines = self.collapse_lines();
         lines.extend(self.pattern_lines());
+        lines.push(rests);
         lines.extend(self.cycle_lines(main));
         lines.extend(self.doubt_lines());
         lines.push(words.say("pump-defers"));
@@ -55,10 +56,11 @@ impl TraceLook<'_, '_> {
             sections.push(phases);
         }
         FindingsScreen {
-            spoken: [headline.as_str(), figure.as_str(), caption.as_str()].join(". "),
+            // One headline: the figures behind it are its caption.
+            spoken: [headline.as_str(), figure.as_str()].join(". "),
             headline,
-            figure,
-            caption,
+            figure: String::new(),
+            caption: figure,
             dial: None,
             lines: Vec::new(),
             asks: self.asks(),

@@ -77,4 +77,6 @@ pub enum Sign {
     Calendar,
     /// How things are wanted.
     Settings,
+    /// What a word or a picture means.
+    Help,
 }

@@ -2,13 +2,15 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Action, Effect, Screen};
+use super::{Action, Effect, FieldRow, Screen};
 
 /// The consultant's window: the families, and beside them what is open.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct CaseloadScreen {
     /// The list of families.
     pub families: Screen,
+    /// By what families are found in it, where there are many.
+    pub finding: Vec<FieldRow>,
     /// A family, only to be read, or the consultant's own desk.
     pub beside: Screen,
     pub menu: Menu,

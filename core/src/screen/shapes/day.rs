@@ -7,7 +7,9 @@ use super::{Action, Part, Strip, Tick};
 /// One local day.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct DayScreen {
+    /// The day before, which day this is, and the day after.
     pub earlier: Option<Action>,
+    pub choice: DayChoice,
     pub later: Option<Action>,
     /// What came, such as `480 mL`.
     pub figure: String,
@@ -21,6 +23,18 @@ pub struct DayScreen {
     pub add: Vec<Action>,
     pub taken_out_label: String,
     pub taken_out: Vec<EntryRow>,
+}
+
+/// Which day is seen, and others to go to.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct DayChoice {
+    /// Today, yesterday, or the date.
+    pub text: String,
+    /// What a screen reader says while the days are closed.
+    pub spoken: String,
+    /// What it says while they are open.
+    pub spoken_open: String,
+    pub days: Vec<Action>,
 }
 
 /// What one side gave in a day.
@@ -68,6 +82,8 @@ pub struct EntryRow {
     pub detail: String,
     /// What came, at the end of the row; or what is not known of it.
     pub amount: String,
+    /// What each side gave, where both were used and measured apart; or empty.
+    pub sides: String,
     pub strip: Option<Strip>,
     /// A word of care, such as an overlap, or empty.
     pub care: String,

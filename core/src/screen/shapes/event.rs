@@ -162,6 +162,8 @@ pub enum DeskEvent {
     OpenFamily { family: String },
     /// Open a place of the consultant's own desk beside the list.
     OpenDesk { place: Place },
+    /// Show only families that need a look for this reason; all where it names none.
+    OnlyReason { reason: String },
     /// Remove a family from this machine for good.
     RemoveFamily { family: String },
     /// Begin a plan for a family.

@@ -54,6 +54,8 @@ pub enum FieldKind {
     Choice,
     Number,
     Time,
+    /// A day: chosen, or moved by its steps.
+    Day,
     Text,
     LongText,
     /// Typed as it is, learned by no keyboard and kept by nothing.

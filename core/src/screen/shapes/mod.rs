@@ -35,7 +35,7 @@ pub use call::{Clock, Effect, Opening, Screen, Update};
 pub use card::{CardScreen, Matrix};
 pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
 pub use check::CheckScreen;
-pub use day::{DayBar, DayPicture, DayScreen, EntryRow, SideTotal};
+pub use day::{DayBar, DayChoice, DayPicture, DayScreen, EntryRow, SideTotal};
 pub use event::{Deed, DeskEvent, Event, Part};
 pub use export::{Export, Paper};
 pub use findings::{FindingsScreen, Section};

@@ -21,6 +21,8 @@ pub enum Place {
     Tonight,
     /// How much milk is made, over so many days: 0 is all there are.
     Supply { days: u32 },
+    /// What lies behind the word and the picture.
+    SupplyMore { days: u32 },
     /// The figures behind it.
     SupplyFigures { days: u32 },
     /// So many days beside as many before them: 0 is since the last visit.

@@ -29,8 +29,8 @@ pub struct SupplyScreen {
     pub parts: ListGroup,
     /// Against what it is held.
     pub against: ListGroup,
-    /// The way to the figures behind all this; none where there are none.
-    pub figures: Option<Action>,
+    /// The way to what lies behind this; none where there is nothing.
+    pub behind: Option<Action>,
     pub spoken: String,
 }
 

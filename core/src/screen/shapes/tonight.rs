@@ -64,6 +64,10 @@ pub struct NightPicture {
     pub scale: Vec<Tick>,
     /// What its signs mean.
     pub legend: String,
+    /// Whether that is seen at once: until it has been looked at for a while, and then on a tap.
+    pub legend_open: bool,
+    /// What a tap on the picture does, for a screen reader.
+    pub legend_opens: String,
     pub spoken: String,
 }
 

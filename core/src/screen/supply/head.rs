@@ -29,7 +29,11 @@ pub(in crate::screen) fn render(view: &View<'_>, look: &SupplyInputs) -> HeadWor
             let mut with =
                 vec![("range", range(view, level).into()), ("complete", complete.into()), ("days", days.into())];
             with.extend(look.turned.map(|turned| ("date", words.short_date(turned.on).into())));
-            let key = if look.turned.is_some() { "supply-caption-since" } else { "supply-caption" };
+            let key = match (look.turned.is_some(), complete == days) {
+                (true, _) => "supply-caption-since",
+                (false, true) => "supply-caption-all",
+                (false, false) => "supply-caption",
+            };
             (
                 words.with("supply-figure", &[("production", words.production(level.value).into())]),
                 words.with(key, &with),
@@ -89,8 +93,11 @@ pub(in crate::screen) fn render(view: &View<'_>, look: &SupplyInputs) -> HeadWor
 pub(super) fn observed(view: &View<'_>, look: &SupplyInputs) -> Option<String> {
     let rests = look.told.rests_on;
     let in_part = rests.complete.get() > 0 && rests.observed.per_cent() < Share::ALL.per_cent();
-    (in_part && !look.is_empty() && look.first_days.is_none())
-        .then(|| view.words().with("supply-observed", &[("percent", rests.observed.per_cent().into())]))
+    let least = look.rules.complete_day.per_cent();
+    (in_part && !look.is_empty() && look.first_days.is_none()).then(|| {
+        let shares = [("percent", rests.observed.per_cent().into()), ("least", least.into())];
+        view.words().with("supply-observed", &shares)
+    })
 }
 
 /// The word on top: a change of late goes before a course.

@@ -27,6 +27,7 @@ pub(super) use head::render;
 pub(super) use intake::{rests_on_rule as intake_by_rule, sources as intake_sources};
 pub(super) use weeks::both as weeks;
 
+use self::head_words::HeadWords;
 use super::shapes::Event;
 use super::shapes::{
     Action, ChoiceRow, Column, ListGroup, Part, Place, Screen, SideCourse, Sign, SupplyScreen, Weight,
@@ -40,42 +41,82 @@ use crate::trouble::Trouble;
 /// The spans that can be chosen; 0 is all there are.
 const SPANS: [u32; 4] = [7, 14, 28, 0];
 
+/// What is met first: the word, the figure, what it rests on, and the picture. The rest lies behind one tap.
 pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
     let words = view.words();
     let frame = view.frame(&Place::Supply { days }, words.say("place-supply"), words.say("supply-subtitle"))?;
     let look = SupplyInputs::over(view, days)?;
-    let mut said = head::render(view, &look);
-    said.lines.extend(head::observed(view, &look));
+    let said = head::render(view, &look);
+    let more = Action::new("supply-more", words.say("supply-more"), Event::Go { place: Place::SupplyMore { days } })
+        .detail(words.say("supply-more-detail"))
+        .sign(Sign::Later);
     let supply = SupplyScreen {
         spans: spans(view, days),
         weeks: weeks::both(view, &look)?,
+        asks: asks::notices(view, &look)?,
+        behind: (!look.is_empty()).then_some(more),
+        // Of the first days each is told by itself: they are what there is instead of a figure.
+        lines: if look.first_days.is_some() { said.lines.clone() } else { Vec::new() },
+        ..empty(&said)
+    };
+    Ok(Screen::Supply { frame, supply })
+}
+
+/// The rest: how sure that is, since when, left and right, by the hour, and what it is held against.
+pub(super) fn show_more(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
+    let words = view.words();
+    let place = Place::SupplyMore { days };
+    let mut frame = view.frame(&place, words.say("supply-more"), words.say("supply-more-detail"))?;
+    frame.back = Some(view.back());
+    let look = SupplyInputs::over(view, days)?;
+    let mut said = head::render(view, &look);
+    said.lines.extend(head::observed(view, &look));
+    let figures = Event::Go { place: Place::SupplyFigures { days } };
+    let figures =
+        Action::new("supply-figures", words.say("supply-figures"), figures).weight(Weight::Quiet).sign(Sign::Supply);
+    let supply = SupplyScreen {
         changes: changes::notes(view, &look)?,
         sides: sides(view, &look),
         hours: if look.is_empty() { hours::of_nothing() } else { hours::picture(view, &look)? },
         parts: parts(view, &look),
         against: against::group(view, &look)?,
-        asks: asks::notices(view, &look)?,
-        figures: (!look.is_empty()).then(|| {
-            Action::new(
-                "supply-figures",
-                words.say("supply-figures"),
-                Event::Go { place: Place::SupplyFigures { days } },
-            )
-            .weight(Weight::Quiet)
-            .sign(Sign::Supply)
-        }),
+        behind: (!look.is_empty()).then_some(figures),
+        lines: said.lines.clone(),
+        ..empty(&said)
+    };
+    Ok(Screen::Supply { frame, supply })
+}
+
+/// The words on top, and nothing below them. A voice hears all of them at once.
+fn empty(said: &HeadWords) -> SupplyScreen {
+    let nothing = |key: &str| ListGroup {
+        key: key.to_owned(),
+        title: String::new(),
+        rows: Vec::new(),
+        empty: String::new(),
+        add: Vec::new(),
+    };
+    SupplyScreen {
+        spans: ChoiceRow { key: "supply-span".to_owned(), label: String::new(), options: Vec::new() },
+        weeks: weeks::nothing(),
+        changes: Vec::new(),
+        sides: Vec::new(),
+        hours: hours::of_nothing(),
+        parts: nothing("parts"),
+        against: nothing("against"),
+        asks: Vec::new(),
+        behind: None,
         spoken: std::iter::once(format!("{}. {}.", said.headline, said.figure))
             .chain(std::iter::once(said.caption.clone()))
             .chain(said.lines.clone())
             .filter(|s| s != ". ." && !s.is_empty())
             .collect::<Vec<_>>()
             .join(" "),
-        headline: said.headline,
-        figure: said.figure,
-        caption: said.caption,
-        lines: said.lines,
-    };
-    Ok(Screen::Supply { frame, supply })
+        headline: said.headline.clone(),
+        figure: said.figure.clone(),
+        caption: said.caption.clone(),
+        lines: Vec::new(),
+    }
 }
 
 fn spans(view: &View<'_>, days: u32) -> ChoiceRow {

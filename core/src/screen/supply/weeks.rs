@@ -129,7 +129,7 @@ pub(super) fn of_side(view: &View<'_>, look: &SupplyInputs, side: Side, course: 
     picture
 }
 
-fn nothing() -> WeeksPicture {
+pub(super) fn nothing() -> WeeksPicture {
     WeeksPicture {
         bars: Vec::new(),
         ribbon: Vec::new(),

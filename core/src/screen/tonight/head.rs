@@ -5,7 +5,7 @@ use crate::gather::tonight::TonightInputs;
 use crate::record::PointKind;
 use crate::screen::shapes::{Action, Event, Notice, Sign, Tone, Weight};
 use crate::screen::View;
-use crate::time::{Instant, Moment, Span};
+use crate::time::{Instant, LocalDay, Moment, Span};
 
 /// Words of the head.
 pub(super) struct HeadWords {
@@ -43,7 +43,7 @@ pub(super) fn render(view: &View<'_>, look: &TonightInputs) -> HeadWords {
         None => {
             let ahead = next.at.since(view.now);
             HeadWords {
-                headline: words.say(if next.feed { "tonight-next-feed" } else { "tonight-next" }),
+                headline: headline(view, next),
                 figure: clock(view, next.at),
                 caption: match ahead > Span::minutes(0) {
                     true => words.with("tonight-in", &[("span", words.span(ahead).into())]),
@@ -53,6 +53,19 @@ pub(super) fn render(view: &View<'_>, look: &TonightInputs) -> HeadWords {
             }
         }
     }
+}
+
+/// What comes next, with its day where that is not today.
+fn headline(view: &View<'_>, next: &Planned) -> String {
+    let words = view.words();
+    let what = words.say(if next.feed { "tonight-next-feed" } else { "tonight-next" });
+    let on = LocalDay::on(Moment::new(next.at, view.zone).on_the_wall().date());
+    let day = match on.days_since(LocalDay::on(view.present().on_the_wall().date())) {
+        ..=0 => return what,
+        1 => words.say("tomorrow"),
+        _ => words.date(on),
+    };
+    words.with("tonight-next-on", &[("what", what.into()), ("day", day.into())])
 }
 
 /// What a fixed point is, or a block.

@@ -60,6 +60,9 @@ pub(super) fn picture(view: &View<'_>, look: &TonightInputs) -> Option<NightPict
         now: inside(view.now).then(|| place(view.now)),
         ticks: ticks(view, from, until),
         legend: words.say(if water.is_empty() { "night-legend" } else { "night-legend-water" }),
+        // Who has said how to be reminded has been here before.
+        legend_open: look.gathered.rhythm.reminders.is_none(),
+        legend_opens: words.say("night-legend-opens"),
         spoken: words.with(
             "night-spoken",
             &[

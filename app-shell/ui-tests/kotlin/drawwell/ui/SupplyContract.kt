@@ -50,9 +50,11 @@ abstract class SupplyContract : ShellContract() {
 
     @Test
     fun everyPictureIsOneThingWithItsDescription() {
-        val supply = supply(full())
+        val stage = full()
+        told("supply-head", supply(stage).spoken)
+        told("weeks-picture", supply(stage).weeks.spoken)
+        val supply = supply(stage.behind())
         told("supply-head", supply.spoken)
-        told("weeks-picture", supply.weeks.spoken)
         told("hours-picture", supply.hours.spoken)
         assertEquals(2, supply.sides.size)
         supply.sides.forEach {
@@ -65,8 +67,13 @@ abstract class SupplyContract : ShellContract() {
     @Test
     fun allThatIsTouchedIsLargeEnough() {
         val stage = full()
+        largeEnough(stage, 8)
+        largeEnough(stage.behind(), 8)
+    }
+
+    private fun largeEnough(stage: Stage, least: Int) {
         val touched = rule.onAllNodes(touchable).fetchSemanticsNodes()
-        assertTrue("only ${touched.size}", touched.size > 8)
+        assertTrue("only ${touched.size}", touched.size > least)
         touched.forEach { node ->
             val place = stage.place(node)
             val key = node.config.getOrElse(SemanticsProperties.TestTag) { "untagged" }
@@ -76,10 +83,29 @@ abstract class SupplyContract : ShellContract() {
 
     @Test
     fun leftStandsLeftAndInLargeTypeOverRight() {
-        val stage = full()
+        val stage = full().behind()
         assertTrue(place(stage, "weeks-left").right < place(stage, "weeks-right").left)
         stage.largeType()
         assertTrue(place(stage, "weeks-left").bottom < place(stage, "weeks-right").top)
+    }
+
+    @Test
+    fun theWordTheFigureAndThePictureAreSeenWithoutScrollingAlsoAtTwiceTheType() {
+        val stage = full()
+        seenWhole(stage, "supply-head", "weeks-picture", "span-28", "supply-more")
+        stage.largeType()
+        seenWhole(stage, "supply-head", "weeks-picture")
+    }
+
+    private fun seenWhole(stage: Stage, vararg tags: String) = tags.forEach { tag ->
+        val node = rule.onNodeWithTag(tag).fetchSemanticsNode()
+        assertTrue("$tag lies outside: ${stage.place(node)}", stage.place(node).bottom <= Stage.TALL)
+        assertEquals("$tag is cut off", node.size.height.toFloat(), node.boundsInRoot.height, 1f)
+    }
+
+    private fun Stage.behind(): Stage = apply {
+        rule.onNodeWithTag("supply-more").performScrollTo()
+        tap("supply-more")
     }
 
     private fun full(): Stage = begun().apply {

@@ -20,6 +20,7 @@ import androidx.compose.ui.test.assertContentDescriptionEquals
 import androidx.compose.ui.test.assertIsSelected
 import androidx.compose.ui.test.onAllNodesWithText
 import androidx.compose.ui.test.onNodeWithTag
+import androidx.compose.ui.test.onNodeWithText
 import androidx.compose.ui.test.performClick
 import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.unit.Density
@@ -118,6 +119,27 @@ abstract class TonightContract : ShellContract() {
             }
             words().forEach { within("${it.config}", it) }
         }
+    }
+
+    @Test
+    fun atTwiceTheTypeAllThatCanBeDoneIsSeenWithoutScrolling() {
+        show(TonightSamples.night(), type = 2f)
+        (listOf("tonight-head", "start") + tonight.actions.map { it.key }).forEach { tag ->
+            val node = rule.onNodeWithTag(tag).fetchSemanticsNode()
+            assertTrue("$tag lies outside: ${place(node)}", place(node).bottom <= Stage.TALL)
+            assertEquals("$tag is cut off", node.size.height.toFloat(), node.boundsInRoot.height, 1f)
+        }
+    }
+
+    @Test
+    fun aTapOnThePictureOpensWhatItsSignsMeanAndClosesIt() {
+        show(TonightSamples.night())
+        val legend = checkNotNull(tonight.night).legend
+        drawn(legend)
+        rule.onNodeWithTag("night-picture").performClick()
+        rule.onNodeWithText(legend).assertDoesNotExist()
+        rule.onNodeWithTag("night-picture").performClick()
+        drawn(legend)
     }
 
     @Test

@@ -89,7 +89,7 @@ object TonightSamples {
         at(24.6f),
         listOf(20, 22, 24, 26, 28, 30, 32).map { Tick(at(it.toFloat()), "${it % 24}") },
         listOf(Tick(0.5f, "60"), Tick(1f, "120 mL")),
-        "Pegs: sessions. Bands: sleep. The line: about what the breasts hold, with its range.",
+        "Pegs: sessions. Bands: sleep. The line: about what the breasts hold, with its range.", true, "What the picture shows",
         "The night from 22:00 to 06:30: 6 h 45 of sleep, the longest 3 h.",
     )
 

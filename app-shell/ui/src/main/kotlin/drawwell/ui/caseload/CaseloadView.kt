@@ -44,7 +44,7 @@ fun CaseloadView(
         Ground(colours.page, Modifier.fillMaxSize()) {
             Row(Modifier.fillMaxSize()) {
                 Ground(colours.foot, Modifier.weight(list).fillMaxHeight().pane("families")) {
-                    FamiliesPane(caseload.families, send)
+                    FamiliesPane(caseload.families, caseload.finding, send)
                 }
                 Box(Modifier.weight(1 - list).fillMaxHeight().pane("beside"), Alignment.TopCenter) {
                     Box(Modifier.widthIn(max = WIDEST)) {

@@ -18,8 +18,10 @@ import androidx.compose.ui.semantics.selectableGroup
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Event
+import drawwell.surface.FieldRow
 import drawwell.surface.ListGroup
 import drawwell.surface.Screen
+import drawwell.ui.forms.FieldRowView
 import drawwell.ui.frame
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
@@ -32,7 +34,7 @@ import drawwell.ui.parts.Words
 
 /** The families, those first that the core puts first; what else can be opened stays below them. */
 @Composable
-internal fun FamiliesPane(families: Screen, send: (Event) -> Unit) {
+internal fun FamiliesPane(families: Screen, finding: List<FieldRow>, send: (Event) -> Unit) {
     val list = (families as? Screen.List)?.list ?: return
     val rows = list.groups.flatMap { it.rows }
     val focus = remember(rows.size) { RowFocus(rows.size, rows.indexOfFirst { it.open?.chosen == true }) }
@@ -47,6 +49,8 @@ internal fun FamiliesPane(families: Screen, send: (Event) -> Unit) {
         ) {
             Heading(families.frame())
             families.frame().notices.forEach { NoticeView(it, send) }
+            finding.forEach { key(it.field) { FieldRowView(it, null, send) } }
+            Words(list.intro, LocalLettering.current.label, soft = true)
             var from = 0
             scrolling.forEach { group ->
                 key(group.key) { Group(group, focus, from, send) }

@@ -33,6 +33,7 @@ internal fun FieldRowView(row: FieldRow, trouble: Told?, send: (Event) -> Unit, 
         if (done != null) SentField(row, done, trouble, send) else when (row.kind) {
             FieldKind.CHOICE -> ChoiceChips(row.options, send, Modifier.fillMaxWidth())
             FieldKind.NUMBER, FieldKind.TIME -> Hinted(row) { Stepped(it, trouble, send, anew) }
+            FieldKind.DAY -> DayField(row, send)
             FieldKind.TEXT, FieldKind.LONG_TEXT, FieldKind.SECRET -> {
                 if (row.options.isNotEmpty()) ChoiceChips(row.options, send, Modifier.fillMaxWidth().padding(bottom = 6.dp))
                 TypedField(row, trouble, send, Modifier.fillMaxWidth(), anew)

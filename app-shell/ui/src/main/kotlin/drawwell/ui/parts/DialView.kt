@@ -23,7 +23,7 @@ import drawwell.ui.look.LocalTone
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 
-/** A value with less before it and more after it. */
+/** A value with less before it and more after it, by words, or by arrows alone where type is large. */
 @Composable
 internal fun DialView(dial: Dial, send: (Event) -> Unit, modifier: Modifier = Modifier) {
     val lettering = LocalLettering.current

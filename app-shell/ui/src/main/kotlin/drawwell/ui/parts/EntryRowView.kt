@@ -48,6 +48,7 @@ private fun Told(entry: EntryRow) {
             }
             Words(entry.title, lettering.body)
             Words(entry.detail, lettering.label, soft = true)
+            Words(entry.sides, lettering.label)
         }
         return
     }
@@ -56,6 +57,7 @@ private fun Told(entry: EntryRow) {
         Column(Modifier.weight(1f)) {
             Words(entry.title, lettering.body)
             Words(entry.detail, lettering.label, soft = true)
+            Words(entry.sides, lettering.label)
         }
         Words(entry.amount, lettering.action, Modifier.weight(0.6f), align = TextAlign.End)
     }

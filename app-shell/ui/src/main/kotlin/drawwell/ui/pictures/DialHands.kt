@@ -16,7 +16,10 @@ import androidx.compose.ui.unit.dp
 import drawwell.surface.DialHand
 import drawwell.ui.look.Colours
 
-/** The hands of a dial: each a wedge as wide as its error, a line where it points, and a bead with its label on the line. */
+/**
+ * The hands of a dial: each a wedge as wide as its error, a line where it points, and a bead with its label on the line.
+ * Two that are named, as left and right, each have a ring of their own: they never lie on one another.
+ */
 internal class DialHands(
     private val hands: List<DialHand>,
     private val face: DialFace,
@@ -25,17 +28,26 @@ internal class DialHands(
     private val colours: Colours,
 ) {
     fun DrawScope.draw() {
-        hands.forEach { wedge(it) }
-        hands.withIndex().reversed().forEach { (place, hand) -> needle(hand, single = place % 2 == 0) }
+        hands.forEachIndexed { place, hand -> wedge(hand, ring(place)) }
+        hands.withIndex().reversed().forEach { (place, hand) -> needle(hand, ring(place), single = place % 2 == 0) }
         drawCircle(colours.page.ground, HUB.toPx() + 2.dp.toPx(), face.middle)
         drawCircle(colours.bars.ink, HUB.toPx(), face.middle)
         beads().forEach { bead(it) }
     }
 
-    private fun DrawScope.wedge(hand: DialHand) {
+    /** From where to where along the radius a hand lies. */
+    private class Ring(val from: Float, val to: Float)
+
+    private val apart = hands.size == 2 && hands.all { it.label.isNotEmpty() }
+
+    private fun ring(place: Int) = if (!apart) WHOLE else if (place == 0) OUTER else INNER
+
+    private fun DrawScope.wedge(hand: DialHand, ring: Ring) {
+        val from = face.degrees(hand.low)
+        val sweep = face.degrees(hand.high) - from
         val spread = Path().apply {
-            moveTo(face.middle.x, face.middle.y)
-            arcTo(face.circle(face.within), face.degrees(hand.low), face.degrees(hand.high) - face.degrees(hand.low), false)
+            arcTo(face.circle(face.within * ring.to), from, sweep, true)
+            if (ring.from > 0) arcTo(face.circle(face.within * ring.from), from + sweep, -sweep, false) else lineTo(face.middle.x, face.middle.y)
             close()
         }
         drawPath(spread, colours.water.ground, alpha = VEIL)
@@ -43,12 +55,13 @@ internal class DialHands(
     }
 
     /** A second one is a double line, so that two which lie on one another are still two. */
-    private fun DrawScope.needle(hand: DialHand, single: Boolean) {
-        val tip = face.point(hand.at, face.radius + 1.dp.toPx())
+    private fun DrawScope.needle(hand: DialHand, ring: Ring, single: Boolean) {
+        val root = face.point(hand.at, face.within * ring.from)
+        val tip = face.point(hand.at, if (ring.to < 1) face.within * ring.to else face.radius + 1.dp.toPx())
         val wide = if (single) 3.dp else 5.dp
-        drawLine(colours.page.ground, face.middle, tip, (wide + 2.dp).toPx(), StrokeCap.Butt)
-        drawLine(colours.bars.ink, face.middle, tip, wide.toPx(), StrokeCap.Butt)
-        if (!single) drawLine(colours.page.ground, face.middle, tip, 2.dp.toPx(), StrokeCap.Butt)
+        drawLine(colours.page.ground, root, tip, (wide + 2.dp).toPx(), StrokeCap.Butt)
+        drawLine(colours.bars.ink, root, tip, wide.toPx(), StrokeCap.Butt)
+        if (!single) drawLine(colours.page.ground, root, tip, 2.dp.toPx(), StrokeCap.Butt)
     }
 
     private class Bead(val place: Rect, val words: TextLayoutResult, val single: Boolean)
@@ -57,19 +70,19 @@ internal class DialHands(
     private fun DrawScope.beads(): List<Bead> {
         val beads = mutableListOf<Bead>()
         hands.forEachIndexed { place, hand ->
-            if (hand.label.isNotEmpty()) beads += bead(hand, place % 2 == 0, beads)
+            if (hand.label.isNotEmpty()) beads += bead(hand, ring(place), place % 2 == 0, beads)
         }
         return beads
     }
 
-    private fun DrawScope.bead(hand: DialHand, single: Boolean, others: List<Bead>): Bead {
+    private fun DrawScope.bead(hand: DialHand, ring: Ring, single: Boolean, others: List<Bead>): Bead {
         val most = (face.within * BEAD).toSp()
         val lettering = if (style.fontSize.toPx() > most.toPx()) style.copy(fontSize = most, lineHeight = most) else style
         val words = measurer.measure(hand.label, lettering.copy(color = if (single) colours.page.ground else colours.bars.ink))
         val tall = words.size.height + 4.dp.toPx()
         val size = Size(maxOf(tall, words.size.width + 12.dp.toPx()), tall)
         val step = 2.dp.toPx()
-        var radius = face.within - size.maxDimension / 2 - 3.dp.toPx()
+        var radius = face.within * ring.to - size.maxDimension / 2 - 3.dp.toPx()
         fun at(radius: Float) = face.point(hand.at, radius).let { Rect(Offset(it.x - size.width / 2, it.y - size.height / 2), size) }
         while (radius > tall && others.any { it.place.inflate(2.dp.toPx()).overlaps(at(radius)) }) radius -= step
         return Bead(at(radius), words, single)
@@ -91,5 +104,8 @@ internal class DialHands(
         /** How tall the words on a bead may be, of the length of a hand: so that two have room on one. */
         const val BEAD = 0.2f
         val HUB = 5.dp
+        val WHOLE = Ring(0f, 1f)
+        val OUTER = Ring(0.62f, 1f)
+        val INNER = Ring(0.22f, 0.58f)
     }
 }

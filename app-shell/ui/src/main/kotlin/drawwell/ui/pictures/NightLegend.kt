@@ -13,17 +13,18 @@ import androidx.compose.ui.geometry.Offset
 import androidx.compose.ui.geometry.Rect
 import androidx.compose.ui.unit.dp
 import drawwell.surface.NightStretch
+import drawwell.surface.Sign
 import drawwell.surface.StretchKind
 import drawwell.ui.look.LocalColours
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.NightLanes.texture
 
-/** What fills the time besides sleep, each by its texture: most of it is too short to hold its own name. */
+/** What fills the time besides sleep, each by its texture: most of it is too short to hold its own name. A sign says where more is to be asked for. */
 @Composable
-internal fun NightLegend(stretches: List<NightStretch>) {
+internal fun NightLegend(stretches: List<NightStretch>, asks: Boolean) {
     val named = stretches.filter { it.kind in NightFrame.OTHERS && it.label.isNotEmpty() }.map { it.kind to it.label }.distinct()
-    if (named.isEmpty()) return
+    if (named.isEmpty() && !asks) return
     FlowRow(Modifier.fillMaxWidth(), Arrangement.spacedBy(14.dp)) {
         named.forEach { (kind, label) ->
             Row(horizontalArrangement = Arrangement.spacedBy(6.dp), verticalAlignment = Alignment.CenterVertically) {
@@ -31,6 +32,8 @@ internal fun NightLegend(stretches: List<NightStretch>) {
                 Words(label, LocalLettering.current.tick, Modifier.weight(1f, fill = false))
             }
         }
+        // Where the meaning of the signs is closed, something says that there is one.
+        if (asks) SignPicture(Sign.HELP, size = 18.dp)
     }
 }
 

@@ -1,12 +1,17 @@
 package drawwell.ui.pictures
 
 import androidx.compose.foundation.Canvas
+import androidx.compose.foundation.clickable
 import androidx.compose.foundation.layout.BoxWithConstraints
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.height
 import androidx.compose.runtime.Composable
+import androidx.compose.runtime.getValue
+import androidx.compose.runtime.mutableStateOf
 import androidx.compose.runtime.remember
+import androidx.compose.runtime.saveable.rememberSaveable
+import androidx.compose.runtime.setValue
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.graphics.drawscope.DrawScope
 import androidx.compose.ui.platform.LocalDensity
@@ -27,15 +32,16 @@ import drawwell.ui.pictures.NightLanes.lanes
 import drawwell.ui.pictures.NightPegs.pegs
 import drawwell.ui.pictures.NightWater.water
 
-/** A strip from dusk to morning: sessions as pegs, sleep as what is left between them, and over it the water that they draw off. */
+/** A strip from dusk to morning: sessions as pegs, sleep as what is left between them, and over it the water that they draw off. A tap opens what its signs mean. */
 @Composable
 internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier) {
-    BoxWithConstraints(modifier) {
+    var open by rememberSaveable(night.legendOpen) { mutableStateOf(night.legendOpen) }
+    BoxWithConstraints(modifier.clickable(onClickLabel = night.legendOpens) { open = !open }) {
         val ends = constraints.hasBoundedHeight
         Column(Modifier.fillMaxWidth()) {
             Strip(night, if (ends) Modifier.weight(1f, fill = false) else Modifier)
-            NightLegend(night.stretches)
-            Words(night.legend, LocalLettering.current.tick, soft = true)
+            NightLegend(night.stretches, asks = !open)
+            if (open) Words(night.legend, LocalLettering.current.tick, soft = true)
         }
     }
 }

@@ -43,6 +43,8 @@ internal object SignStrokes {
         Sign.LATER -> "M9 5L16 12L9 19"
         Sign.BACK -> "M20 12H4.5M11 5.5L4.5 12L11 18.5"
         Sign.UNKNOWN -> "M8.3 9.2A3.7 3.7 0 1 1 13.6 12.5C12.5 13.1 12 13.8 12 15.2M12 18.9V19.1"
+        // The question in a ring: what a word or a picture means.
+        Sign.HELP -> "M12 21a9 9 0 1 0 0-18a9 9 0 1 0 0 18M9.6 9.9A2.5 2.5 0 1 1 13.1 12.1C12.4 12.5 12 13 12 13.9M12 16.6V16.8"
         Sign.CAUTION -> "M12 4L21.5 20H2.5ZM12 10V14.4M12 17V17.2"
         Sign.OUT -> "M12 15V4M7.5 8.5L12 4L16.5 8.5M5 14V20H19V14"
         // One peg, passed by an arc.

@@ -69,10 +69,10 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
                 ActionButton(amounts.done, pane.send, Modifier.weight(3f).heightIn(min = 72.dp))
             }
         },
-        reading = { picture ->
+        reading = {
             Words(amounts.headline, lettering.headline, Modifier.semantics { heading() })
             Words(amounts.lead.ifEmpty { amounts.caption }, lettering.caption, soft = true)
-            Sides(picture.padding(top = 10.dp)) {
+            Sides(Modifier.padding(top = 10.dp)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0 && !largeType()) Spacer(Modifier.width(scaleWidth(amounts.scale)))
                     Head(column, drawing.getValue(column.column.part), pane, Modifier.weight(1f))
@@ -148,6 +148,6 @@ private fun Drawable(
 /** What stands below the columns: the steps, and how it is measured. */
 private val BELOW = (Measures.target + Measures.apart) * 2
 /** Little to read here, and much to draw. */
-private const val EYES = 0.2f
+private const val EYES = 0.22f
 private val LOWEST = 112.dp
 private val TALLEST = 520.dp

@@ -6,24 +6,21 @@ import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.height
 import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
-import androidx.compose.runtime.CompositionLocalProvider
 import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
-import androidx.compose.ui.platform.LocalLayoutDirection
 import androidx.compose.ui.semantics.heading
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.DayScreen
 import drawwell.surface.SideTotal
 import drawwell.ui.look.LocalLettering
-import drawwell.ui.look.LocalReading
 import drawwell.ui.look.Measures
 import drawwell.ui.parts.AddRow
+import drawwell.ui.parts.DayChoiceView
 import drawwell.ui.parts.EntryRowView
 import drawwell.ui.parts.Figure
 import drawwell.ui.parts.PageScreen
 import drawwell.ui.parts.Pane
-import drawwell.ui.parts.ThumbLine
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.DayPictureView
 import drawwell.ui.pictures.PartSwatch
@@ -33,7 +30,7 @@ import drawwell.ui.pictures.Sides
 @Composable
 internal fun DayView(pane: Pane, day: DayScreen) {
     val lettering = LocalLettering.current
-    PageScreen(pane, beside = { Days(pane, day) }) {
+    PageScreen(pane, pinned = { DayChoiceView(day, pane.send) }) {
         Figure(day.figure, day.caption, "")
         Sides(Modifier.padding(top = 8.dp)) { day.sides.forEach { Side(it, Modifier.weight(1f)) } }
         DayPictureView(day.picture, Modifier.height(190.dp).padding(top = 4.dp, bottom = 8.dp))
@@ -44,17 +41,6 @@ internal fun DayView(pane: Pane, day: DayScreen) {
             day.takenOut.forEach { EntryRowView(it, pane.send) }
         }
         AddRow(day.add, pane.send, Modifier.padding(top = Measures.apart))
-    }
-}
-
-/** The days before and after, as time runs in either hand. */
-@Composable
-private fun Days(pane: Pane, day: DayScreen) {
-    CompositionLocalProvider(LocalLayoutDirection provides LocalReading.current) {
-        Row(horizontalArrangement = Arrangement.spacedBy(Measures.apart)) {
-            day.earlier?.let { ThumbLine(it, pane.send) }
-            day.later?.let { ThumbLine(it, pane.send) }
-        }
     }
 }
 

@@ -15,6 +15,7 @@ import drawwell.ui.parts.ActionButton
 import drawwell.ui.parts.ChoiceRowView
 import drawwell.ui.parts.DialView
 import drawwell.ui.parts.Figure
+import drawwell.ui.parts.GrownLess
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.MarkGrid
 import drawwell.ui.parts.Pane
@@ -44,10 +45,10 @@ internal fun RunningView(pane: Pane, running: RunningScreen) {
         },
         controls = {
             Words(running.lead, LocalLettering.current.body)
-            running.dials.forEach { DialView(it, pane.send) }
+            GrownLess { running.dials.forEach { DialView(it, pane.send) } }
             // A row of many goes under its label, over the whole width.
             running.pain.forEach { if (it.options.size > FEW) ChoiceRowView(it, pane.send) else SetUpRow(it, pane.send) }
-            MarkGrid(running.marks, pane.send)
+            GrownLess { MarkGrid(running.marks, pane.send) }
         },
     )
 }

@@ -26,12 +26,12 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
     val lettering = LocalLettering.current
     PageScreen(pane) {
         SupplyHead(supply)
-        supply.asks.forEach { NoticeView(it, pane.send) }
         if (supply.weeks.bars.isNotEmpty()) {
-            ChoiceChips(supply.spans.options, pane.send, Modifier.padding(top = Measures.apart))
             WeeksPictureView(supply.weeks, "weeks-picture", Modifier.padding(top = Measures.apart).height(220.dp))
             if (supply.weeks.legend.isNotEmpty()) Words(supply.weeks.legend, lettering.tick, soft = true)
         }
+        if (supply.behind != null) ChoiceChips(supply.spans.options, pane.send, Modifier.padding(top = Measures.apart))
+        supply.asks.forEach { NoticeView(it, pane.send) }
         supply.changes.forEach { SupplyChange(it, pane.send) }
         SupplySides(supply.sides)
         if (supply.hours.bars.isNotEmpty()) {
@@ -41,6 +41,6 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
         }
         ListGroupView(supply.parts, pane.send)
         ListGroupView(supply.against, pane.send)
-        AddRow(listOfNotNull(supply.figures), pane.send, Modifier.padding(top = Measures.apart))
+        AddRow(listOfNotNull(supply.behind), pane.send, Modifier.padding(top = Measures.apart))
     }
 }
