@@ -13,6 +13,7 @@ mod caseload;
 mod cautions;
 mod clocks_that_disagree;
 mod comfort;
+mod comfort_screens;
 mod compare;
 mod day_and_entry;
 mod erasing;
@@ -41,6 +42,8 @@ mod supply_now;
 mod supply_pictures;
 mod terms;
 mod tonight;
+
 mod travel_and_clock_changes;
+mod trial;
 mod undo;
 mod visit_sheet;

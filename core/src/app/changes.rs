@@ -82,6 +82,12 @@ impl Changes {
             | Event::ReadAt { .. }
             | Event::ReadingsAreRight { .. }
             | Event::MeantIn { .. }
+            | Event::StartSearch { .. }
+            | Event::SearchAt
+            | Event::StopSearch
+            | Event::BeginTrial { .. }
+            | Event::TrialDone { .. }
+            | Event::StopTrial { .. }
             | Event::BeginTrace { .. } => Self::Record,
         }
     }

@@ -4,7 +4,7 @@
 //! [`Trouble`](crate::trouble::Trouble), and the record is as it was. [`state`] is what it
 //! holds, [`react`] leads an event to its deed, [`showing`] shows where the person then is. One file
 //! a family of events: [`session`] while one runs, [`amounts`] after it,
-//! [`enter`] for fields, [`kit`] for checks, [`trace`] for traces, [`import`] for files that
+//! [`enter`] for fields, [`kit`] for checks, [`comfort`] for searches and comparisons, [`trace`] for traces, [`import`] for files that
 //! come in, [`undo`], and [`maintenance`] for copies and damage.
 
 mod amounts;
@@ -12,6 +12,7 @@ mod asked;
 mod caution;
 mod changes;
 mod closing;
+mod comfort;
 mod desk;
 mod enter;
 mod erase;
@@ -39,6 +40,7 @@ mod step;
 mod supply;
 mod tonight;
 mod trace;
+mod trial_place;
 mod undo;
 
 pub use maintenance::maintain;

@@ -32,6 +32,9 @@ impl App {
         let moves_the_plan = self.purpose == Purpose::Own && changes.moves_the_plan();
         let effects = self.recovering(present, |app| {
             let mut effects = app.react(event, present)?;
+            if is_new && app.purpose == Purpose::Own {
+                app.end_what_is_over(present)?;
+            }
             // Who goes away from a question has not said yes.
             if !app.places.contains(&Place::Asked) {
                 app.waiting = None;
@@ -161,6 +164,12 @@ impl App {
             Event::MeantIn { id, unit } => self.meant_in(&id, &unit, present),
             Event::BeginTrace { pump } => self.begin_trace(&pump, present),
             Event::PickTrace { trace } => self.pick_trace(&trace, present),
+            Event::StartSearch { beyond } => self.start_search(beyond, present),
+            Event::SearchAt => self.search_at(present),
+            Event::StopSearch => self.stop_search(present),
+            Event::BeginTrial { id, seed } => self.begin_trial(&id, seed, present),
+            Event::TrialDone { session, way } => self.trial_done(&session, &way, present),
+            Event::StopTrial { id, settled } => self.stop_trial(&id, settled, present),
             Event::Add { kind, days_back } => self.add(&kind, days_back, present),
             Event::Enter { id, typed, .. } if id == crate::screen::CARD => self.import_card(&typed, present),
             Event::EnterSecret { id, secret } => self.enter_secret(&id, &secret, present),

@@ -49,6 +49,7 @@ impl App {
         let at = record.present();
         let pumps = set_up.method == "electric_pump";
         let setting = if pumps { last_setting(&record, &set_up, Phase::Letdown)? } else { Setting::default() };
+        let trial = super::trial_place::place_in_trial(&record, set_up.sides)?;
         self.journal_mut()?.act("start", "", present.now, |w| {
             let id = w.new_id();
             let mut set = |field: &str, value: Value| w.set(&id, field, &value);
@@ -58,6 +59,9 @@ impl App {
             set("sides", json!(set_up.sides.name()))?;
             if let Some(pump) = &set_up.pump {
                 set("pump", json!(pump))?;
+            }
+            for (field, value) in trial {
+                set(field, value)?;
             }
             if pumps {
                 add_mark(w, &id, &at, MarkKind::Phase(Phase::Letdown))?;
@@ -93,14 +97,9 @@ impl App {
         ])
     }
 
-    fn running_session(&self, record: &Record<'_>) -> Result<Session, Trouble> {
-        let row = record.journal.running()?.ok_or_else(|| Trouble::bad("", "no-session-running"))?;
-        record.session(&row.subject)
-    }
-
     pub(super) fn mark(&mut self, deed: Deed, present: Present) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
-        let session = self.running_session(&record)?;
+        let session = running_session(&record)?;
         let at = record.present();
         let levels = match session.pump.as_deref() {
             Some(pump) => record.journal.record(pump)?.and_then(|(_, f)| whole_number(&f, "levels")),
@@ -117,6 +116,7 @@ impl App {
             Deed::Rest => plain(MarkKind::Phase(Phase::Rest)),
             Deed::Letdown => plain(MarkKind::Letdown),
             Deed::Hurts => plain(MarkKind::Pain { score: None }),
+            Deed::Comfortable => plain(MarkKind::Comfortable),
             Deed::Stronger | Deed::Softer | Deed::TurnedDown => {
                 vec![vacuum_mark(&session, present.now, deed, levels)?]
             }
@@ -175,7 +175,7 @@ impl App {
 
     pub(super) fn finish(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
-        let session = self.running_session(&record)?;
+        let session = running_session(&record)?;
         self.end(&session.id, present.now, present)
     }
 
@@ -216,6 +216,12 @@ impl App {
     }
 }
 
+/// The session that runs.
+pub(super) fn running_session(record: &Record<'_>) -> Result<Session, Trouble> {
+    let row = record.journal.running()?.ok_or_else(|| Trouble::bad("", "no-session-running"))?;
+    record.session(&row.subject)
+}
+
 fn deed_name(deed: Deed) -> &'static str {
     match deed {
         Deed::LetdownPhase => "letdown-phase",
@@ -227,13 +233,14 @@ fn deed_name(deed: Deed) -> &'static str {
         Deed::Faster => "faster",
         Deed::Slower => "slower",
         Deed::Hurts => "hurts",
+        Deed::Comfortable => "comfortable",
         Deed::TurnedDown => "turned-down",
         Deed::AsLastTime => "as-last-time",
         Deed::ChangeSide => "other-side",
     }
 }
 
-fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, kind: MarkKind) -> Result<(), Trouble> {
+pub(super) fn add_mark(w: &mut Writing<'_>, id: &str, at: &Moment, kind: MarkKind) -> Result<(), Trouble> {
     let field = format!("{MARKS}{}", w.new_id());
     let mark = Mark { at: at.clone(), side: None, kind };
     w.set(id, &field, &mark.to_json(None))

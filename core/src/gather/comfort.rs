@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use super::changed::{changes, days_of_change, Changed};
 use super::levels::curve_of;
 use super::refill::curves;
 use super::Record;
@@ -12,6 +13,7 @@ use crate::answer::milk_by_vacuum::MilkAt;
 use crate::answer::pump::levels::LevelCurve;
 use crate::answer::refill::{Refill, WellOf};
 use crate::answer::supply::{Calendar, Side};
+use crate::answer::trial::{Milk, Reached};
 use crate::answer::Estimate;
 use crate::guidance::ComfortRules;
 use crate::quantity::{Count, Level, Vacuum, Volume};
@@ -36,6 +38,8 @@ pub struct ComfortInputs {
     pub heard: Vec<Heard>,
     /// Milk at settings of the expression phase, where they are known in mmHg.
     pub milk: Vec<MilkAt<Vacuum>>,
+    /// Changes that were no trial, the latest first.
+    pub changed: Vec<Changed>,
 }
 
 /// The curves of pumps by when their checks were made: many sessions share one.
@@ -99,13 +103,19 @@ impl ComfortInputs {
         let calendar = Calendar { start: record.settings.day_start, zone: record.zone };
         let refill = curves(record, calendar, None)?;
         let before = before_each(record, from)?;
-        let mut found = Self { rules, felt: Vec::new(), silent: Count::new(0), heard: Vec::new(), milk: Vec::new() };
+        let mut found = Self {
+            rules,
+            felt: Vec::new(),
+            silent: Count::new(0),
+            heard: Vec::new(),
+            milk: Vec::new(),
+            changed: Vec::new(),
+        };
+        let days = days_of_change(record, from)?;
+        let mut reached = Vec::new();
         let mut curves = Curves::default();
         let mut silent = 0;
-        for row in record.journal.of_kind_since(Kind::Session, from)?.into_iter().filter(|row| !row.running) {
-            let (_, fields) = record.record(&row.subject)?;
-            let session = Session::read(&row.subject, &fields);
-            let Some(at) = row.at.filter(|at| *at <= record.now) else { continue };
+        for (session, at, fields) in sessions(record, from)? {
             let curve = curves.of(record, &session, at)?;
             let pull = |level: Level| curve.as_ref().and_then(|curve| curve.at(level)).map(|pull| pull.vacuum);
             let felt = felt_in(&session, &fields, &pull, &rules);
@@ -113,13 +123,37 @@ impl ComfortInputs {
             silent += u32::from(felt.is_empty() && set.is_some());
             found.felt.extend(felt);
             found.heard.extend(heard_in(&session, &fields));
-            if let (Some(set), Some(gaps)) = (set, before.get(&row.subject)) {
+            if let (false, Some(gaps)) = (days.is_empty(), before.get(&session.id)) {
+                reached.extend(reached_of(record, &session, gaps, &refill).map(|reached| (at, reached)));
+            }
+            if let (Some(set), Some(gaps)) = (set, before.get(&session.id)) {
                 found.milk.extend(milk_of(record, &session, &fields, set, gaps, &refill));
             }
         }
         found.silent = Count::new(silent);
+        found.changed = changes(record, &days, &reached)?;
         Ok(found)
     }
+}
+
+/// The sessions that are over, from an instant up to now, in order of time.
+fn sessions(record: &Record<'_>, from: Instant) -> Result<impl Iterator<Item = (Session, Instant, Fields)>, Trouble> {
+    let now = record.now;
+    let all = record.journal.fields_of_kind_since(Kind::Session, from)?;
+    Ok(all.into_iter().filter_map(move |(id, fields)| {
+        let session = Session::read(&id, &fields);
+        let at = session.started.as_ref().map(|at| at.instant()).filter(|at| *at <= now)?;
+        (!session.is_running()).then_some((session, at, fields))
+    }))
+}
+
+/// What the sessions of the last weeks say of letdowns, and of nothing else.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn heard(record: &Record<'_>) -> Result<Vec<Heard>, Trouble> {
+    let all = sessions(record, record.now.minus(LOOKS_BACK))?;
+    Ok(all.filter_map(|(session, _, fields)| heard_in(&session, &fields)).collect())
 }
 
 /// What was set last in the expression phase, in mmHg, where a hand set it.
@@ -157,6 +191,21 @@ pub(super) fn expected(
 ) -> Option<Volume> {
     let well = refill.wells.iter().find(|well| well.of == of)?;
     Some(well.expected(from, until, record.zone))
+}
+
+/// The milk of a session with what was to be expected, whatever it was set to.
+fn reached_of(record: &Record<'_>, session: &Session, gaps: &[Option<Instant>; 2], refill: &Refill) -> Option<Reached> {
+    let until = session.ended.as_ref()?.instant();
+    let known = |amount: &Option<Amount>| amount.as_ref().and_then(Amount::known);
+    let [left, right] = gaps;
+    let of = |side: Side, amount: &Option<Amount>, from: &Option<Instant>| {
+        let expected = from.and_then(|from| expected(refill, WellOf::Side(side), from, until, record));
+        Some(Milk { amount: known(amount)?, expected })
+    };
+    Some(match known(&session.together) {
+        Some(together) => Reached::milk_together(Milk { amount: together, expected: None }),
+        None => Reached::milk(of(Side::Left, &session.left, left), of(Side::Right, &session.right, right)),
+    })
 }
 
 fn milk_of(

@@ -8,6 +8,7 @@
 pub(crate) mod amount_scale;
 pub(crate) mod asks;
 pub(crate) mod caution;
+pub mod changed;
 pub mod comfort;
 mod day_gap;
 pub mod days;
@@ -21,6 +22,7 @@ pub(crate) mod plan;
 pub(crate) mod reasons;
 pub mod record;
 pub mod refill;
+pub mod search;
 mod shared;
 pub(crate) mod supply;
 pub(crate) mod tonight;

@@ -7,6 +7,7 @@ use crate::answer::refill::WellOf;
 use crate::answer::supply::{Calendar, Side};
 use crate::answer::trial::{read_order, Design, Done, Milk, Outcome, Reached, SetUp, Way};
 use crate::guidance::ComfortRules;
+use crate::journal::Row;
 use crate::quantity::{Count, Score, Volume};
 use crate::record::{moment, text, whole_number, Amount, Fields, Kind, Removal, Session};
 use crate::time::{Instant, Span};
@@ -38,7 +39,7 @@ impl TrialInputs {
         let rules = ComfortRules::read(record.rules()?);
         let order = text(&fields, "drawn").and_then(read_order);
         let (Some(set_up), Some(order)) = (set_up(&fields, &rules), order) else { return Ok(None) };
-        let mut rows = record.journal.naming(Kind::Session, "trial", id, record.now, MOST)?;
+        let mut rows = sessions_of(record, id, &fields, MOST)?;
         rows.reverse();
         let calendar = Calendar { start: record.settings.day_start, zone: record.zone };
         let refill = match set_up.outcome {
@@ -82,6 +83,75 @@ impl TrialInputs {
         }
         Ok(Some(Self { set_up, order, done, rules }))
     }
+}
+
+/// The sessions of a trial, the latest first: nothing before it began is looked through.
+fn sessions_of(record: &Record<'_>, id: &str, fields: &Fields, most: u32) -> Result<Vec<Row>, Trouble> {
+    let Some(began) = moment(fields, "at") else { return Ok(Vec::new()) };
+    // A session that was written down afterwards may lie before the moment at which it began.
+    let from = began.instant().minus(Span::hours(24));
+    record.journal.naming_since(Kind::Session, "trial", id, [from, record.now], most)
+}
+
+/// What comes next in a trial.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NextInTrial {
+    /// The trial.
+    pub id: String,
+    /// Its fields.
+    pub fields: Fields,
+    /// How the ways are compared.
+    pub design: Design,
+    /// The place in the order.
+    pub place: usize,
+    /// The way that was drawn for it, or for its left side.
+    pub way: Way,
+}
+
+/// What comes next in a trial that was begun and is not over; none after its last place.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn next_in(record: &Record<'_>, id: &str, fields: &Fields) -> Result<Option<NextInTrial>, Trouble> {
+    let rules = ComfortRules::read(record.rules()?);
+    let order = text(fields, "drawn").and_then(read_order);
+    let (Some(set_up), Some(order), None) = (set_up(fields, &rules), order, text(fields, "trial_ended")) else {
+        return Ok(None);
+    };
+    let place = match sessions_of(record, id, fields, 1)?.first() {
+        Some(row) => whole_number(&record.record(&row.subject)?.1, "trial_place").map_or(0, |place| place as usize + 1),
+        None => 0,
+    };
+    let way = order.get(place).copied();
+    let next = |way| NextInTrial { id: id.to_owned(), fields: fields.clone(), design: set_up.design, place, way };
+    Ok(way.map(next))
+}
+
+/// The trials that were begun and are not over, by id with when they began.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn running(record: &Record<'_>) -> Result<Vec<(String, Fields, Instant)>, Trouble> {
+    let all = record.journal.fields_of_kind(Kind::Trial)?;
+    let runs = |fields: &Fields| text(fields, "drawn").is_some() && text(fields, "trial_ended").is_none();
+    Ok(all
+        .into_iter()
+        .filter(|(_, fields)| runs(fields))
+        .filter_map(|(id, fields)| {
+            let began = moment(&fields, "at")?.instant();
+            Some((id, fields, began))
+        })
+        .collect())
+}
+
+/// What comes next in the trial that runs: of several the one that began first.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn next_of_running(record: &Record<'_>) -> Result<Option<NextInTrial>, Trouble> {
+    let all = running(record)?;
+    let first = all.iter().min_by(|a, b| (a.2, &a.0).cmp(&(b.2, &b.0)));
+    first.map_or(Ok(None), |(id, fields, _)| next_in(record, id, fields))
 }
 
 fn set_up(fields: &Fields, rules: &ComfortRules) -> Option<SetUp> {

@@ -28,7 +28,15 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     };
     let mut frame = view.frame(&Place::Entry { id: id.to_owned() }, title, subtitle)?;
     let home = match kind {
-        Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => "kit",
+        Kind::Pump
+        | Kind::Part
+        | Kind::Flange
+        | Kind::Gauge
+        | Kind::Check
+        | Kind::Trace
+        | Kind::Fit
+        | Kind::Search
+        | Kind::Trial => "kit",
         Kind::Child | Kind::Settings | Kind::Rules | Kind::Visit | Kind::Question | Kind::Consultant => "visit",
         Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
         _ => "now",
@@ -44,6 +52,9 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         if let Some(group) = groups.iter_mut().find(|group| group.key == "plan-rule") {
             actions.push(plan::rule_of_part(view, id, &fields, &mut group.rows));
         }
+    }
+    if kind == Kind::Trial {
+        actions.extend(kit::begin_trial(view, id, &fields));
     }
     let taken_out = flag(&fields, "taken_out");
     Ok(Screen::Form {

@@ -24,6 +24,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     frame.ask_again_milliseconds = Some(30_000);
     frame.notices.extend(lacking(view)?);
     frame.notices.extend(super::plan::notice(view)?);
+    frame.notices.extend(super::kit::trial_notice(view)?);
     let pumps = view.named(Kind::Pump)?;
     let set_up = SetUp::next(view)?;
     let last = last_ends(view)?;

@@ -6,7 +6,7 @@ use crate::gather::asks::ASKS_ABOUT_LONG;
 use crate::gather::levels::level_in_vacuum;
 use crate::quantity::SpeedUnit;
 use crate::record::mark::{MarkKind, Phase};
-use crate::record::{moment, opposite, whole_number, Session};
+use crate::record::{moment, opposite, whole_number, Fields, Session};
 use crate::time::{Instant, Moment, Span};
 use crate::trouble::Trouble;
 
@@ -71,7 +71,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
             strip: strip::draw(view, &session, view.now),
             dials: dials(view, &session, levels, started.instant())?,
             marks: marks(view, &session, phase.map(|(p, _)| p)),
-            pain: pain(view, &session),
+            pain: rows_of(view, &session, &fields)?,
             finish: Action::new("finish", words.say("finish"), Event::Finish).weight(Weight::Main).sign(Sign::Finish),
         },
     })
@@ -175,6 +175,17 @@ fn dials(view: &View<'_>, session: &Session, levels: Option<u32>, started: Insta
         dial.spoken = said;
     }
     Ok(dials)
+}
+
+/// The next step of a search, the way of a comparison, and what is asked after `it hurts`.
+fn rows_of(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
+    let mut rows = kit::rows_while_running(view, session, fields)?;
+    let mut pain = pain(view, session);
+    if let Some(down) = pain.iter_mut().find(|row| row.key == "pain-down") {
+        down.options.extend(kit::search_offer(view, session)?);
+    }
+    rows.extend(pain);
+    Ok(rows)
 }
 
 /// After `it hurts`, three rows: whether it was turned down, which side, how much.

@@ -31,7 +31,14 @@ impl Tab {
             Place::Supply { .. } | Place::SupplyMore { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => {
                 Some(Self::Supply)
             }
-            Place::Kit | Place::Pump { .. } | Place::Check { .. } | Place::Trace { .. } | Place::Fit => Some(Self::Kit),
+            Place::Kit
+            | Place::Pump { .. }
+            | Place::Check { .. }
+            | Place::Trace { .. }
+            | Place::Fit
+            | Place::Comfort
+            | Place::Letdown
+            | Place::Trial { .. } => Some(Self::Kit),
             Place::Visit
             | Place::Sheet
             | Place::Plan { .. }
@@ -133,7 +140,10 @@ impl Opens {
             | Place::Check { .. }
             | Place::Trace { .. }
             | Place::Fit
-            | Place::Term { .. } => Self::Over,
+            | Place::Term { .. }
+            | Place::Comfort
+            | Place::Letdown
+            | Place::Trial { .. } => Self::Over,
         }
     }
 }

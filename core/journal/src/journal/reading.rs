@@ -87,11 +87,21 @@ impl Journal {
     /// # Errors
     /// Where the store can't be read.
     pub fn fields_of_kind(&self, kind: Kind) -> Result<Vec<(String, Fields)>, Trouble> {
+        self.fields_of_kind_since(kind, Instant::from_unix_milliseconds(i64::MIN))
+    }
+
+    /// As [`Self::fields_of_kind`], from an instant on.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
+    pub fn fields_of_kind_since(&self, kind: Kind, since: Instant) -> Result<Vec<(String, Fields)>, Trouble> {
+        let since = since.unix_milliseconds();
         let mut statement = self.connection.prepare_cached(
             "SELECT record.subject, field.field, field.value FROM record JOIN field ON field.subject = record.subject
-             WHERE record.kind = ?1 AND record.taken_out = 0 ORDER BY record.at, record.subject, field.field",
+             WHERE record.kind = ?1 AND record.taken_out = 0 AND record.at >= ?2
+             ORDER BY record.at, record.subject, field.field",
         )?;
-        let mut rows = statement.query(params![kind.name()])?;
+        let mut rows = statement.query(params![kind.name(), since])?;
         let mut found: Vec<(String, Fields)> = Vec::new();
         while let Some(row) = rows.next()? {
             let text = |column: usize| row.get_ref(column)?.as_str().map_err(rusqlite::Error::from);
@@ -124,16 +134,38 @@ impl Journal {
     /// # Errors
     /// Where the store can't be read.
     pub fn naming(&self, kind: Kind, field: &str, other: &str, by: Instant, most: u32) -> Result<Vec<Row>, Trouble> {
+        self.naming_since(kind, field, other, [Instant::from_unix_milliseconds(i64::MIN), by], most)
+    }
+
+    /// As [`Self::naming`], from an instant on: what came before it is not looked through.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
+    pub fn naming_since(
+        &self,
+        kind: Kind,
+        field: &str,
+        other: &str,
+        [from, by]: [Instant; 2],
+        most: u32,
+    ) -> Result<Vec<Row>, Trouble> {
         let named = serde_json::Value::from(other).to_string();
         let columns: Vec<String> =
             projection::ROW_COLUMNS.split(", ").map(|column| format!("record.{column}")).collect();
         let sql = format!(
             "SELECT {} FROM record JOIN field ON field.subject = record.subject AND field.field = ?2
-             WHERE kind = ?1 AND taken_out = 0 AND at <= ?5 AND field.value = ?3 ORDER BY at DESC, record.subject DESC LIMIT ?4",
+             WHERE kind = ?1 AND taken_out = 0 AND at >= ?6 AND at <= ?5 AND field.value = ?3 ORDER BY at DESC, record.subject DESC LIMIT ?4",
             columns.join(", ")
         );
         let mut statement = self.connection.prepare_cached(&sql)?;
-        let mut rows = statement.query(params![kind.name(), field, named, most, by.unix_milliseconds()])?;
+        let mut rows = statement.query(params![
+            kind.name(),
+            field,
+            named,
+            most,
+            by.unix_milliseconds(),
+            from.unix_milliseconds()
+        ])?;
         let mut found = Vec::new();
         while let Some(row) = rows.next()? {
             found.extend(projection::read_row(row)?);

@@ -3,9 +3,10 @@
 //! This file lists what there is. What a pump's checks say is gathered in [`crate::gather::kit`];
 //! [`pump`] shows it with [`pump_text`], [`pump_parts`], [`wear`] and [`levels`], in [`pump_words`]; [`check`]
 //! leads through a check with a gauge, [`flange_fit`] through flanges; [`trace`] shows what a trace says
-//! ([`trace_text`]) and how it looks ([`trace_pictures`]); [`dial`] and [`plot`] draw.
+//! ([`trace_text`]) and how it looks ([`trace_pictures`]); [`comfort`] what is comfortable; [`dial`] and [`plot`] draw.
 
 mod check;
+mod comfort;
 mod dial;
 mod flange_fit;
 mod level_words;
@@ -22,6 +23,9 @@ mod trace_text;
 mod wear;
 
 pub(super) use check::show as show_check;
+pub(super) use comfort::{
+    begin_trial, rows_while_running, search_offer, show as show_comfort, show_letdown, show_trial, trial_notice,
+};
 pub(super) use flange_fit::{show as show_fit, sign_name};
 pub(super) use level_words::level_text;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
@@ -35,11 +39,18 @@ use crate::trouble::Trouble;
 
 pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
-    let frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
+    let mut frame = view.frame(&Place::Kit, words.say("place-kit"), words.say("kit-subtitle"))?;
+    frame.notices.extend(comfort::flange_notice(view)?);
     let mut flanges = group(view, Kind::Flange)?;
     let open = Action::new("fit", words.say("fit-open"), Event::Go { place: Place::Fit }).sign(Sign::Kit);
     flanges.add.insert(0, open.detail(flange_fit::due(view)?));
-    let groups = vec![group(view, Kind::Pump)?, flanges, group(view, Kind::Part)?, group(view, Kind::Gauge)?];
+    let groups = vec![
+        group(view, Kind::Pump)?,
+        flanges,
+        group(view, Kind::Part)?,
+        group(view, Kind::Gauge)?,
+        comfort::group(view)?,
+    ];
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
 }
 

@@ -113,6 +113,20 @@ pub enum Event {
     BeginTrace { pump: String },
     /// Ask for the file of a trace.
     PickTrace { trace: String },
+    /// Begin a guided search in the running session; `beyond` to go above what was comfortable
+    /// before.
+    StartSearch { beyond: bool },
+    /// The pump is set to what the search proposes.
+    SearchAt,
+    /// Stop the search.
+    StopSearch,
+    /// Begin a comparison of two ways: its order is drawn from the seed, or where the host has
+    /// none, from its clock.
+    BeginTrial { id: String, seed: Option<u32> },
+    /// How the session of a comparison was done.
+    TrialDone { session: String, way: String },
+    /// Stop a comparison; settled where its answer is clear.
+    StopTrial { id: String, settled: bool },
     /// Write down something new: the kind of record, on a day.
     Add { kind: String, days_back: u32 },
     /// Give a field the value that was typed or chosen.
@@ -174,6 +188,7 @@ pub enum Deed {
     Faster,
     Slower,
     Hurts,
+    Comfortable,
     TurnedDown,
     /// On with the other side.
     ChangeSide,

@@ -37,6 +37,12 @@ pub enum Place {
     Trace { id: String },
     /// Which flange to try.
     Fit,
+    /// Which vacuum is comfortable, and whether more brings more.
+    Comfort,
+    /// How soon milk lets down.
+    Letdown,
+    /// A comparison of two ways.
+    Trial { id: String },
     /// One caution: what was seen, what to do, where that comes from.
     Caution { key: String },
     /// All cautions that stand.

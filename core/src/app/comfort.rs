@@ -1,0 +1,238 @@
+//! Events of guided searches and of comparisons of two ways.
+
+use serde_json::{json, Value};
+
+use super::kit::of_kind;
+use super::session::{add_mark, running_session};
+use super::state::{buzz, App, Present};
+use crate::answer::search::Next;
+use crate::answer::trial::{closes, order, stops, write_order, Stop};
+use crate::gather::search::{search_of, Proposed};
+use crate::gather::trial::running;
+use crate::gather::Record;
+use crate::guidance::ComfortRules;
+use crate::journal::Writing;
+use crate::quantity::{Count, Entered, Score};
+use crate::record::choices::TRIAL_DONE;
+use crate::record::session::PAINS;
+use crate::record::{check, text, whole_number, Fields, Kind, MarkKind, Session};
+use crate::screen::shapes::{Effect, Place, Tone};
+use crate::time::{Instant, Moment};
+use crate::trouble::{Detail, Trouble};
+
+/// Sessions before a trial whose pain it is held against.
+const BEFORE: u32 = 20;
+
+impl App {
+    /// Begins a search in the running session, on its sides and in its phase.
+    pub(super) fn start_search(&mut self, beyond: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let record = self.read(present)?;
+        let session = running_session(&record)?;
+        let going_on = search_of(&record, &session)?.filter(|search| search.ended.is_none());
+        if going_on.is_some() || session.method.as_deref() != Some("electric_pump") {
+            return Ok(Vec::new());
+        }
+        let at = record.present();
+        let phase = match session.phase_at(present.now) {
+            Some((crate::record::mark::Phase::Letdown, _)) => "letdown",
+            _ => "expression",
+        };
+        let side = session.side_at(present.now).unwrap_or(session.sides.name()).to_owned();
+        self.journal_mut()?.act("start-search", "", present.now, |w| {
+            let id = w.new_id();
+            let mut set = |field: &str, value: Value| w.set(&id, field, &value);
+            set("kind", json!(Kind::Search.name()))?;
+            set("at", at.to_json())?;
+            set("searched", json!("vacuum"))?;
+            set("search_side", json!(side))?;
+            set("search_phase", json!(phase))?;
+            if beyond {
+                set("beyond", json!(true))?;
+            }
+            set("session", json!(session.id))
+        })?;
+        self.places = vec![Place::Now];
+        Ok(vec![buzz("start-search")])
+    }
+
+    /// The pump is set to what the search proposes: a hand did it.
+    pub(super) fn search_at(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let record = self.read(present)?;
+        let session = running_session(&record)?;
+        let search = search_of(&record, &session)?.filter(|search| search.ended.is_none());
+        let (level, vacuum) = match search.map(|search| search.proposed) {
+            Some(Proposed::Level(Next::Try(level) | Next::BackTo(level))) => (Some(level), None),
+            Some(Proposed::Vacuum(Next::Try(vacuum) | Next::BackTo(vacuum))) => {
+                let unit = record.settings.vacuum;
+                (None, Some(Entered::of(crate::quantity::Quantity::in_unit(vacuum, unit), unit)))
+            }
+            _ => return Ok(Vec::new()),
+        };
+        let (at, id) = (record.present(), session.id);
+        let kind = MarkKind::Setting { level, vacuum, cycles: None, for_discomfort: false, carried: false };
+        self.journal_mut()?.act("search-at", &id, present.now, |w| add_mark(w, &id, &at, kind))?;
+        Ok(vec![buzz("search-at")])
+    }
+
+    pub(super) fn stop_search(&mut self, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let record = self.read(present)?;
+        let session = running_session(&record)?;
+        let Some(search) = search_of(&record, &session)?.filter(|search| search.ended.is_none()) else {
+            return Ok(Vec::new());
+        };
+        let at = record.present();
+        self.journal_mut()?
+            .act("stop-search", &search.id, present.now, |w| end(w, &search.id, "search_ended", "stopped", &at))?;
+        Ok(vec![buzz("stop-search")])
+    }
+
+    /// Draws the order, and keeps it with what it was drawn from.
+    pub(super) fn begin_trial(
+        &mut self,
+        id: &str,
+        seed: Option<u32>,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
+        let record = self.read(present)?;
+        let fields = of_kind(&record, id, Kind::Trial)?;
+        if text(&fields, "drawn").is_some() {
+            return Ok(Vec::new());
+        }
+        for key in ["way_a", "way_b", "trial_design", "outcome"] {
+            if text(&fields, key).is_none() {
+                return Err(Trouble::bad(key, "bad-trial-unchosen"));
+            }
+        }
+        let rules = ComfortRules::read(record.rules()?);
+        let planned = whole_number(&fields, "trial_sessions").map_or(rules.trial_planned, Count::new);
+        // The core throws no dice: the instant of the tap is as good as any.
+        let seed = seed.unwrap_or((present.now.unix_milliseconds() & i64::from(u32::MAX)) as u32);
+        let drawn = write_order(&order(seed, planned));
+        let at = record.present();
+        let others: Vec<String> = running(&record)?.into_iter().map(|(other, ..)| other).collect();
+        self.journal_mut()?.act("begin-trial", id, present.now, |w| {
+            // Two at once would each change what the other compares.
+            for other in &others {
+                end(w, other, "trial_ended", "changed", &at)?;
+            }
+            w.set(id, "at", &at.to_json())?;
+            w.set(id, "trial_sessions", &json!(planned.get()))?;
+            w.set(id, "seed", &json!(seed))?;
+            w.set(id, "drawn", &json!(drawn))
+        })?;
+        self.places.retain(|place| *place != Place::Entry { id: id.to_owned() });
+        self.go(Place::Trial { id: id.to_owned() });
+        Ok(vec![buzz("begin-trial")])
+    }
+
+    /// How a session was done, as drawn or otherwise.
+    pub(super) fn trial_done(&mut self, session: &str, way: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        if !TRIAL_DONE.contains(&way) {
+            return Err(
+                Trouble::bad("trial_done", "bad-choice").with("words", Detail::choices(TRIAL_DONE.iter().copied()))
+            );
+        }
+        let fields = of_kind(&self.read(present)?, session, Kind::Session)?;
+        let values = vec![("trial_done".to_owned(), json!(way))];
+        self.set_fields(session, Kind::Session, fields, values, "trial-done", present)?;
+        Ok(vec![buzz("trial-done")])
+    }
+
+    pub(super) fn stop_trial(&mut self, id: &str, settled: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let record = self.read(present)?;
+        let fields = of_kind(&record, id, Kind::Trial)?;
+        if text(&fields, "drawn").is_none() || text(&fields, "trial_ended").is_some() {
+            return Ok(Vec::new());
+        }
+        let (at, how) = (record.present(), if settled { "settled" } else { "stopped" });
+        check::field(Kind::Trial, "trial_ended", &json!(how))?;
+        self.journal_mut()?.act("stop-trial", id, present.now, |w| end(w, id, "trial_ended", how, &at))?;
+        Ok(vec![buzz("stop-trial")])
+    }
+
+    /// Ends a search that is over by its last step, and a trial that has to stop: nobody presses
+    /// for either.
+    pub(super) fn end_what_is_over(&mut self, present: Present) -> Result<(), Trouble> {
+        let record = self.read(present)?;
+        let mut over: Vec<(String, &'static str, &'static str)> = Vec::new();
+        if let Some(row) = record.journal.running()? {
+            let session = record.session(&row.subject)?;
+            if let Some(search) = search_of(&record, &session)?.filter(|search| search.ended.is_none()) {
+                over.extend(search.is_over().map(|how| (search.id.clone(), "search_ended", how)));
+            }
+        }
+        let trials = running(&record)?;
+        let began: Vec<(String, Instant)> = trials.iter().map(|(id, _, began)| (id.clone(), *began)).collect();
+        let later = closes(&began);
+        for (id, fields, began) in &trials {
+            let how = match later.contains(&id.as_str()) {
+                true => Some("changed"),
+                false => why_it_stops(&record, id, fields, *began)?,
+            };
+            over.extend(how.map(|how| (id.clone(), "trial_ended", how)));
+        }
+        if over.is_empty() {
+            return Ok(());
+        }
+        let at = record.present();
+        self.journal_mut()?
+            .quiet_act(present.now, |w| over.iter().try_for_each(|(id, field, how)| end(w, id, field, how, &at)))?;
+        if over.iter().any(|(_, field, _)| *field == "trial_ended") {
+            self.tell("trial-has-ended", Tone::Quiet);
+        }
+        Ok(())
+    }
+}
+
+fn end(w: &mut Writing<'_>, id: &str, field: &str, how: &str, at: &Moment) -> Result<(), Trouble> {
+    w.set(id, "ended", &at.to_json())?;
+    w.set(id, field, &json!(how))
+}
+
+/// Why a trial stops now, if it does.
+fn why_it_stops(
+    record: &Record<'_>,
+    id: &str,
+    fields: &Fields,
+    began: Instant,
+) -> Result<Option<&'static str>, Trouble> {
+    let rules = ComfortRules::read(record.rules()?);
+    let mut since = Vec::new();
+    let mut last_place = None;
+    for row in record.journal.of_kind_since(Kind::Session, began)? {
+        let (_, fields) = record.record(&row.subject)?;
+        if text(&fields, "trial") != Some(id) {
+            continue;
+        }
+        since.extend(pains(&Session::read(&row.subject, &fields), &fields));
+        last_place = last_place.max(whole_number(&fields, "trial_place").filter(|_| !row.running));
+    }
+    let mut before = Vec::new();
+    for row in record.journal.latest_sessions(began, BEFORE)? {
+        let (_, fields) = record.record(&row.subject)?;
+        if text(&fields, "trial") == Some(id) {
+            continue;
+        }
+        before.extend(pains(&Session::read(&row.subject, &fields), &fields));
+    }
+    let cautions = crate::gather::caution::active(record)?;
+    let came_up = cautions.iter().any(|caution| caution.seen > began);
+    Ok(match stops(&before, &since, came_up, &rules) {
+        Some(Stop::PainRises) => Some("pain_rose"),
+        Some(Stop::Caution) => Some("caution"),
+        None => {
+            let places = text(fields, "drawn").map_or(0, |drawn| drawn.chars().count());
+            last_place.is_some_and(|place| place as usize + 1 >= places).then_some("finished")
+        }
+    })
+}
+
+/// Every pain that a session says.
+fn pains(session: &Session, fields: &Fields) -> Vec<Score> {
+    let marked = session.marks.iter().filter_map(|(_, mark)| match mark.kind {
+        MarkKind::Pain { score } => score,
+        _ => None,
+    });
+    let afterwards = PAINS.iter().filter_map(|(key, ..)| whole_number(fields, key).map(Score::new));
+    marked.chain(afterwards).collect()
+}
