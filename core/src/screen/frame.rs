@@ -47,7 +47,7 @@ impl View<'_> {
                 },
             },
             right_to_left: self.texts.is_right_to_left(),
-            terms: super::term::asks(self, super::term::on(place)),
+            terms: super::terms_there::asks(self, super::terms_there::on(place)),
             ask_again_milliseconds: None,
         })
     }

@@ -38,6 +38,7 @@ mod strip;
 mod supply;
 mod tab;
 mod term;
+mod terms_there;
 mod tonight;
 mod trouble_words;
 mod view;

@@ -54,7 +54,7 @@ mod tests {
     #[test]
     fn every_word_is_in_the_table_with_a_source_or_as_common_practice_and_no_other() {
         for word in Word::ALL {
-            let term = word.term().expect(word.name());
+            let term = word.term().unwrap_or_else(|| panic!("{}", word.name()));
             assert_ne!(term.source.is_some(), term.common_practice, "{term:?}");
             assert_eq!(term.source.is_some(), term.year.is_some(), "{term:?}");
             assert_eq!(Word::named(word.name()), Some(word));

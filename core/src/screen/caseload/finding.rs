@@ -2,7 +2,7 @@
 
 use super::super::shapes::{Action, DeskEvent, Event, FieldKind, FieldRow, Sign, Weight};
 use super::super::View;
-use super::list::Row;
+use super::row::Row;
 use crate::gather::reasons::{About, Reason};
 
 /// Where a name to look for is typed: no record has this id.

@@ -3,23 +3,11 @@
 use super::super::shapes::{Action, DeskEvent, Event, ListGroup, ListRow, ListScreen, Place, Screen, Sign, Weight};
 use super::super::View;
 use super::finding::Sought;
+use super::row::Row;
 use crate::gather::reasons::Reason;
 use crate::quantity::Count;
 use crate::time::{LocalDay, Moment};
 use crate::trouble::Trouble;
-
-/// A family in the list.
-#[derive(Debug, Clone)]
-pub(crate) struct Row {
-    /// Its record on the desk.
-    pub(crate) id: String,
-    /// What the consultant calls it.
-    pub(crate) name: Option<String>,
-    /// When its record was shared last.
-    pub(crate) shared: Option<Moment>,
-    /// Why it needs a look, the first reason first.
-    pub(crate) reasons: Vec<Reason>,
-}
 
 /// Whose is what stands beside the list.
 #[derive(Debug, Clone, Copy)]

@@ -4,6 +4,7 @@ import androidx.compose.foundation.focusable
 import androidx.compose.foundation.layout.Arrangement
 import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.PaddingValues
+import androidx.compose.foundation.layout.Row
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.fillMaxWidth
 import androidx.compose.foundation.layout.padding
@@ -11,6 +12,7 @@ import androidx.compose.runtime.Composable
 import androidx.compose.runtime.LaunchedEffect
 import androidx.compose.runtime.key
 import androidx.compose.runtime.remember
+import androidx.compose.ui.Alignment
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.focus.focusRequester
 import androidx.compose.ui.semantics.heading
@@ -18,15 +20,17 @@ import androidx.compose.ui.semantics.selectableGroup
 import androidx.compose.ui.semantics.semantics
 import androidx.compose.ui.unit.dp
 import drawwell.surface.Event
+import drawwell.surface.FieldKind
 import drawwell.surface.FieldRow
 import drawwell.surface.ListGroup
 import drawwell.surface.Screen
-import drawwell.ui.forms.FieldRowView
+import drawwell.ui.forms.TypedField
 import drawwell.ui.frame
 import drawwell.ui.look.LocalLettering
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.ChoiceChips
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.NoticeView
 import drawwell.ui.parts.Scrolling
@@ -49,7 +53,7 @@ internal fun FamiliesPane(families: Screen, finding: List<FieldRow>, send: (Even
         ) {
             Heading(families.frame())
             families.frame().notices.forEach { NoticeView(it, send) }
-            finding.forEach { key(it.field) { FieldRowView(it, null, send) } }
+            finding.forEach { key(it.field) { Finding(it, send) } }
             Words(list.intro, LocalLettering.current.label, soft = true)
             var from = 0
             scrolling.forEach { group ->
@@ -62,6 +66,16 @@ internal fun FamiliesPane(families: Screen, finding: List<FieldRow>, send: (Even
             Modifier.padding(horizontal = Measures.margin).padding(top = Measures.apart, bottom = Measures.margin),
             Arrangement.spacedBy(Measures.apart),
         ) { below.forEach { Acts(it, send) } }
+    }
+}
+
+/** One way to find a family, without its label: what leads the list must not be pushed out of it. */
+@Composable
+private fun Finding(row: FieldRow, send: (Event) -> Unit) {
+    if (row.kind == FieldKind.CHOICE) return ChoiceChips(row.options, send, Modifier.fillMaxWidth())
+    Row(Modifier.fillMaxWidth(), Arrangement.spacedBy(Measures.apart), Alignment.CenterVertically) {
+        TypedField(row, null, send, Modifier.weight(1f))
+        row.clear?.let { ActionButton(it, send) }
     }
 }
 
