@@ -286,6 +286,8 @@ fn a_search_goes_back_one_step_at_the_first_discomfort() {
     assert_eq!(asks(&person), "Back to level 1");
     step(&mut person, "search-comfortable");
     assert!(asks(&person).starts_with("level 1 is comfortable, and the next one was not."), "{}", asks(&person));
+    person.press("undo").unwrap();
+    assert_eq!(asks(&person), "At level 1: how is it?", "a last step that was taken back leaves it going on");
 }
 
 #[test]
