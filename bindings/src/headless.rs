@@ -92,6 +92,7 @@ fn place(text: &str) -> Option<Place> {
         Some(("check", id)) => Place::Check { id: id.to_owned() },
         Some(("plan", id)) => Place::Plan { id: id.to_owned() },
         Some(("caution", key)) => Place::Caution { key: key.to_owned() },
+        Some(("term", word)) => Place::Term { word: word.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
         None if text == "sheet" => Place::Sheet,
         Some(("trial", id)) => Place::Trial { id: id.to_owned() },

@@ -19,7 +19,7 @@ fn sheet(who: &str, sections: Vec<Value>) -> String {
     json!({
         "title": "Visit sheet", "language": "en", "paper": "a4", "heading": "Visit sheet", "who": who,
         "span": "31 July 2026 to 14 August 2026", "made": "Made 14 August 2026", "sections": sections,
-        "foot": "This is not a diagnosis.", "footer": "Drawwell", "page": "Page", "undrawn_words": "{sign}: not drawn",
+        "foot": "This is not a diagnosis.", "footer": "Drawwell", "seen": ["Seen by", "On"], "page": "Page", "undrawn_words": "{sign}: not drawn",
     })
     .to_string()
 }

@@ -40,6 +40,7 @@ mod supply_asks;
 mod supply_bad_input;
 mod supply_now;
 mod supply_pictures;
+mod terms;
 mod tonight;
 
 mod travel_and_clock_changes;

@@ -144,6 +144,7 @@ fn every_sentence_key_in_the_source_is_there_and_every_sentence_is_used() {
         "call-",
         "sign-",
         "done-",
+        "term-",
     ];
     for key in &keys {
         let used =

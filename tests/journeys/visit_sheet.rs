@@ -340,3 +340,100 @@ fn pain_is_told_as_it_was_said_and_what_was_not_said_is_not_none() {
     assert_eq!(pain.lines, ["Pain was not noted in one session. That does not mean there was none."]);
     assert_eq!(pain.plot.unwrap().points.len(), 2);
 }
+
+/// What a unit's chart asks of a child. 1,240 g at birth is the family's own; the gain is by hand from its weights.
+#[test]
+fn a_child_is_told_with_its_birth_and_what_it_gains_a_day() {
+    let mut person = demo();
+    let child = section(&sheet(&mut person), "child");
+    assert_eq!(child.rows.len(), 1, "one of three years matters here only where it was weighed: {:?}", child.rows);
+    let tavi = row(&child, "Tavi");
+    assert!(tavi.note.starts_with("Born 12 March 2026, 1240 g"), "{}", tavi.note);
+    assert!(tavi.note.contains(" g a day over "), "{}", tavi.note);
+}
+
+#[test]
+fn a_gain_is_the_difference_over_the_days_between_and_an_older_child_is_told_where_it_was_weighed() {
+    let mut person = Person::welcomed("2026-03-20T10:00:00+01:00", "Europe/Berlin").unwrap();
+    let file = r#"{"fact":"child","id":"young","name":"Wren","birth":"2026-03-01"}
+{"fact":"child","id":"old","name":"Alder","birth":"2022-03-01","birth_weight":{"value":3000,"unit":"g"}}
+{"fact":"weight","id":"w1","at":{"at":"2026-03-10T09:00:00+01:00","zone":"Europe/Berlin"},"child":"young","weight":{"value":3000,"unit":"g"}}
+{"fact":"weight","id":"w2","at":{"at":"2026-03-18T09:00:00+01:00","zone":"Europe/Berlin"},"child":"young","weight":{"value":3200,"unit":"g"}}
+"#;
+    person.import_file(file.as_bytes()).unwrap();
+    let child = section(&sheet(&mut person), "child");
+    assert_eq!(child.rows.iter().map(|row| row.label.as_str()).collect::<Vec<_>>(), ["Wren"]);
+    let note = row(&child, "Wren").note;
+    assert!(note.contains("+25 g a day over 8 days"), "{note}");
+    let weighed = r#"{"fact":"weight","id":"w3","at":{"at":"2026-03-18T09:00:00+01:00","zone":"Europe/Berlin"},"child":"old","weight":{"value":16000,"unit":"g"}}
+"#;
+    person.import_file(weighed.as_bytes()).unwrap();
+    let child = section(&sheet(&mut person), "child");
+    let old = row(&child, "Alder").note;
+    assert!(old.starts_with("Born 1 March 2022, 3000 g"), "{old}");
+    assert!(!old.contains("a day over"), "one weight is no gain: {old}");
+}
+
+/// Of sessions that do not say how long they were, or how many letdowns there were, nothing is told.
+#[test]
+fn minutes_and_letdowns_are_of_what_was_noted() {
+    let mut person = Person::welcomed("2026-03-05T10:00:00+01:00", "Europe/Berlin").unwrap();
+    let session = |id: &str, day: u32, from: &str, until: Option<&str>, letdowns: Option<u32>| {
+        let at = |time: &str| format!(r#"{{"at":"2026-03-0{day}T{time}:00+01:00","zone":"Europe/Berlin"}}"#);
+        let ended = until.map(|until| format!(r#","ended":{}"#, at(until))).unwrap_or_default();
+        let letdowns = letdowns.map(|count| format!(r#","letdowns":{count}"#)).unwrap_or_default();
+        format!(
+            r#"{{"fact":"session","id":"{id}","started":{}{ended}{letdowns},"method":"electric_pump","sides":"both","afterwards":true}}"#,
+            at(from)
+        ) + "\n"
+    };
+    let file = [
+        session("a", 2, "08:00", Some("08:20"), Some(2)),
+        session("b", 2, "14:00", Some("14:30"), None),
+        session("c", 3, "08:00", Some("08:40"), Some(4)),
+        session("d", 3, "14:00", Some("14:20"), Some(3)),
+        session("e", 4, "08:00", Some("08:20"), None),
+        session("f", 4, "14:00", None, None),
+    ];
+    person.import_file(file.concat().as_bytes()).unwrap();
+    let rhythm = section(&sheet(&mut person), "rhythm");
+    let minutes = row(&rhythm, "Expressing a day, median");
+    assert_eq!((minutes.value.as_str(), minutes.note.as_str()), ("1 h", "50 min to 1 h"), "the fourth is open");
+    let letdowns = row(&rhythm, "Letdowns a session, median");
+    assert_eq!((letdowns.value.as_str(), letdowns.note.as_str()), ("3", "2 to 4; noted in 3 of 6"));
+}
+
+#[test]
+fn nipples_levels_and_who_saw_it_are_on_the_page() {
+    let mut person = demo();
+    let all = sheet(&mut person);
+    let nipple = row(&section(&all, "kit"), "Nipple width");
+    assert_eq!(nipple.value, "Left 16 mm \u{b7} Right 17 mm");
+    assert!(nipple.note.starts_with("Measured 29 June 2026; checked, no signs seen"), "{}", nipple.note);
+    let levels = section(&all, "settings");
+    assert!(levels.rows.iter().any(|row| row.value.ends_with(" of 12")), "{:?}", levels.rows);
+    assert_eq!(page(&mut person, Paper::A4)["seen"], serde_json::json!(["Seen by", "On"]));
+}
+
+/// A medicine of the last weeks is told also where the visit lies between; anything else is not.
+#[test]
+fn a_medicine_is_told_from_before_the_last_visit() {
+    let mut person = Person::welcomed("2026-03-20T10:00:00+01:00", "Europe/Berlin").unwrap();
+    let event = |id: &str, day: &str, what: &str| {
+        format!(
+            r#"{{"fact":"life_event","id":"{id}","at":{{"at":"2026-{day}T09:00:00+01:00","zone":"Europe/Berlin"}},"what":"{what}"}}"#
+        ) + "\n"
+    };
+    let visit = r#"{"fact":"visit","id":"v","at":{"at":"2026-03-15T09:00:00+01:00","zone":"Europe/Berlin"}}"#;
+    let file = [
+        event("old", "02-10", "medicine"),
+        event("m", "03-01", "medicine"),
+        event("j", "03-02", "journey"),
+        event("b", "03-17", "back_to_work"),
+        format!("{visit}\n"),
+    ];
+    person.import_file(file.concat().as_bytes()).unwrap();
+    let changes = section(&sheet(&mut person), "changes");
+    let days: Vec<&str> = changes.rows.iter().map(|row| row.value.as_str()).collect();
+    assert_eq!(days, ["1 March", "17 March"]);
+}

@@ -54,7 +54,7 @@ def test_the_chance_is_what_scipy_makes_of_it(checked, readings):
     chance = chance_within(readings, 250, 280)
     # What is said is the chance within, or below where that is nearly sure.
     assert 0.05 < chance < 0.95
-    assert f"Left: {100 * chance:.0f}% sure it is in range (250 to 280 mmHg)" in " ".join(found.lines)
+    assert f"Left: {100 * chance:.0f}% sure it is in range (250 to 280 mmHg)" in " ".join(found.lines + [line for part in found.sections for line in part.lines])
     assert found.headline == "Can’t tell with this gauge"
 
 

@@ -14,7 +14,7 @@ from frictionless import Package, Resource, Schema, system
 
 TABLES = [
     "sessions", "marks", "feeds", "signs", "weights", "checks", "readings", "fits", "life-events", "notes",
-    "questions", "children", "pumps", "parts", "flanges", "gauges",
+    "questions", "children", "pumps", "parts", "flanges", "gauges", "searches", "trials",
 ]
 
 

@@ -68,3 +68,21 @@ act-plan-accepted = plan accepted
 act-plan-left = plan declined
 act-leave-out = part removed
 act-take-in = part put back
+
+## What a word means
+
+term-vacuum-ask = What is vacuum?
+term-vacuum-is = Vacuum is how hard the pump pulls. It rises and falls with each cycle.
+term-letdown-ask = What is a letdown?
+term-letdown-is = A letdown is when your milk starts to flow. In one study there were about four in 15 minutes of pumping.
+term-flange-ask = What is a flange?
+term-flange-is = The flange is the funnel on your breast, with a tunnel for the nipple. Its size is the width of that tunnel, in mm.
+term-mmhg-ask = What is mmHg?
+term-mmhg-is = mmHg is a unit for vacuum, from the days of mercury gauges. 100 mmHg is about 13.3 kPa.
+term-corrected-age-ask = What is corrected age?
+term-corrected-age-is = Corrected age counts from the day a child was due. It is used for children born early, up to the age of three.
+term-range-ask = What is a range?
+term-range-is = A range says how far off a figure may be. Nine times out of ten, the true figure is inside it.
+term-source = { $source }, { $year }
+term-source-from-memory = { $source }, { $year } (from memory)
+term-common-practice = Common practice, no source

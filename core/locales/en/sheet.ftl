@@ -64,11 +64,28 @@ sheet-sessions = sessions with expressing
 sheet-amounts-unknown = amounts not known
 sheet-doubtful = of gaps may hide a session
 sheet-sessions-a-day = Milk removals a day, median
+sheet-minutes-a-day = Expressing a day, median
+sheet-letdowns = Letdowns a session, median
+sheet-letdowns-noted = noted in { $count } of { $all }
+sheet-nipple = Nipple width
+sheet-nipple-on = Measured { $date }
+sheet-fit-signs = { $side }: { $signs }
+sheet-fit-none = { $side }: checked, no signs seen
+sheet-fit-none-at-all = checked, no signs seen
+sheet-seen-by = Seen by
+sheet-seen-on = On
 sheet-longest-gap = Longest gap of a day, median
 sheet-longest-of-all = The longest
 sheet-days-beyond = Days with more than { $limit }
 sheet-born-at = born at { $weeks } weeks and { $days } days
 sheet-corrected = corrected age { $age }; { $born }
+sheet-born-on = Born { $date }
+sheet-born-on-weighing = Born { $date }, { $weight }
+sheet-birth-weight = { $weight } at birth
+sheet-gain = { $gain } a day over { $days ->
+    [one] one day
+   *[other] { $days } days
+}
 sheet-weight-on = { $weight } on { $date }
 sheet-at = { $date }, { $time }
 sheet-and-more = And { $count } more
@@ -97,6 +114,7 @@ sheet-score = { $score } out of 10
 sheet-turned-down = Turned down for it
 sheet-pump-phase = { $pump }, { $phase }
 sheet-level = Level { $level }
+sheet-level-of = Level { $level } of { $of }
 sheet-vacuum-shown = the pump shows { $vacuum }
 sheet-settings-unsaid = { $pump }: settings were not noted in { $count } of { $all } sessions.
 sheet-came-into-use = Started using { $name }

@@ -51,7 +51,7 @@ visited!(Section { fields, rows, actions } beside { key, title, lines, plot });
 visited!(FormScreen { notices, groups, actions } beside { id, strip });
 visited!(FieldGroup { rows } beside { key, title });
 visited!(FieldRow { options, less, more, clear, done } beside { id, field, label, kind, value, unit, hint, spoken });
-visited!(Frame { places, back, undo, redo, notices } beside { title, subtitle, look, right_to_left, ask_again_milliseconds });
+visited!(Frame { places, back, undo, redo, notices, terms } beside { title, subtitle, look, right_to_left, ask_again_milliseconds });
 visited!(Notice { actions } beside { key, tone, text, spoken });
 visited!(ListScreen { groups } beside { intro });
 visited!(ListGroup { rows, add } beside { key, title, empty });

@@ -47,6 +47,7 @@ impl View<'_> {
                 },
             },
             right_to_left: self.texts.is_right_to_left(),
+            terms: super::term::asks(self, super::term::on(place)),
             ask_again_milliseconds: None,
         })
     }

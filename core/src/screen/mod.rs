@@ -37,6 +37,7 @@ mod starting;
 mod strip;
 mod supply;
 mod tab;
+mod term;
 mod tonight;
 mod trouble_words;
 mod view;
@@ -83,6 +84,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Pump { id } => kit::show_pump(view, id),
         Place::Check { id } => kit::show_check(view, id),
         Place::Fit => kit::show_fit(view),
+        Place::Term { word } => term::show(view, word),
         Place::Comfort => kit::show_comfort(view),
         Place::Letdown => kit::show_letdown(view),
         Place::Trial { id } => kit::show_trial(view, id),

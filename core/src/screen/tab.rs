@@ -54,7 +54,10 @@ impl Tab {
             | Place::Cautions
             | Place::Family
             | Place::Report => Some(Self::Visit),
-            Place::Desk | Place::OwnCard | Place::CaseFamily { .. } | Place::Removing { .. } => None,
+            // A word may stand in any of them.
+            Place::Term { .. } | Place::Desk | Place::OwnCard | Place::CaseFamily { .. } | Place::Removing { .. } => {
+                None
+            }
         }
     }
 
@@ -137,6 +140,7 @@ impl Opens {
             | Place::Check { .. }
             | Place::Trace { .. }
             | Place::Fit
+            | Place::Term { .. }
             | Place::Comfort
             | Place::Letdown
             | Place::Trial { .. } => Self::Over,

@@ -14,13 +14,17 @@ mod rows;
 mod rules;
 mod supply;
 mod tables;
+mod terms;
 
 pub use caseload::CaseloadRules;
 pub use cautions::CautionRules;
 pub use comfort::ComfortRules;
 pub use kit::{CycleRange, FitRules, KitRules, MONTH_HOURS};
 pub use night::{NightRules, RefillRules};
-pub use rows::{Advice, CautionSource, Cited, EachKilogram, Evidence, IntakeRange, PublishedIntake, Rule, Urgency};
+pub use rows::{
+    Advice, CautionSource, Cited, EachKilogram, Evidence, IntakeRange, PublishedIntake, Rule, Term, Urgency,
+};
 pub use rules::Rules;
 pub use supply::SupplyRules;
 pub use tables::check;
+pub use terms::Word;

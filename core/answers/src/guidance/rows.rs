@@ -172,3 +172,23 @@ pub struct Evidence {
     #[serde(default)]
     pub from_memory: bool,
 }
+
+/// A word of the trade, and where its meaning comes from.
+#[derive(Debug, Clone, PartialEq, Eq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Term {
+    /// Stable name; its words stand under `term-<key>-ask` and `term-<key>-is`.
+    pub key: String,
+    /// Where its meaning comes from.
+    #[serde(default)]
+    pub source: Option<String>,
+    /// The year of the source.
+    #[serde(default)]
+    pub year: Option<u32>,
+    /// Whether it was written down from memory.
+    #[serde(default)]
+    pub from_memory: bool,
+    /// Whether that is how the word is used, and no source says so.
+    #[serde(default)]
+    pub common_practice: bool,
+}

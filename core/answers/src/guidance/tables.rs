@@ -6,7 +6,7 @@
 use once_cell::sync::OnceCell;
 use serde::{de::DeserializeOwned, Deserialize};
 
-use super::rows::{Advice, CautionSource, Evidence, PublishedIntake, Rule};
+use super::rows::{Advice, CautionSource, Evidence, PublishedIntake, Rule, Term};
 use crate::trouble::{Kind, Trouble};
 
 /// All that is shipped.
@@ -17,6 +17,7 @@ pub(super) struct Tables {
     pub(super) cautions: Vec<CautionSource>,
     pub(super) advice: Vec<Advice>,
     pub(super) intake: PublishedIntake,
+    pub(super) terms: Vec<Term>,
 }
 
 /// A table that can't be read.
@@ -51,6 +52,13 @@ struct File {
     advice: Vec<Advice>,
 }
 
+/// The file of words of the trade.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Terms {
+    term: Vec<Term>,
+}
+
 /// A file's name and its text.
 type Text = (&'static str, &'static str);
 
@@ -63,6 +71,7 @@ const RULES: &[Text] = &[
     ("caseload.toml", include_str!("caseload.toml")),
 ];
 const INTAKE: Text = ("intake.toml", include_str!("intake.toml"));
+const TERMS: Text = ("terms.toml", include_str!("terms.toml"));
 
 impl Tables {
     fn read(files: &[Text], intake: Text) -> Result<Self, BrokenTable> {
@@ -80,7 +89,7 @@ impl Tables {
     fn tried() -> Result<&'static Self, BrokenTable> {
         // `get_or_try_init` is not in the standard library yet.
         static ALL: OnceCell<Tables> = OnceCell::new();
-        ALL.get_or_try_init(|| Self::read(RULES, INTAKE))
+        ALL.get_or_try_init(|| Ok(Self { terms: parsed::<Terms>(TERMS)?.term, ..Self::read(RULES, INTAKE)? }))
     }
 
     /// As they are shipped. Empty only before [`check`] refused to go on.

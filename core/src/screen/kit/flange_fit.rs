@@ -171,13 +171,16 @@ impl FitLook {
     }
 }
 
+/// What a sign of how a flange fits is called.
+pub(in crate::screen) fn sign_name(view: &View<'_>, sign: &FitSign) -> String {
+    let field = FitSign::ALL.iter().find(|(s, _)| s == sign).map_or("", |(_, field)| *field);
+    view.words().say(&format!("field-{}", field.replace('_', "-")))
+}
+
 /// What each sign that was seen asks to try; that none was seen is said too.
 fn signs(view: &View<'_>, measured: &Measured) -> Vec<crate::screen::shapes::ListRow> {
     let words = view.words();
-    let name = |sign: &FitSign| {
-        let field = FitSign::ALL.iter().find(|(s, _)| s == sign).map_or("", |(_, field)| *field);
-        words.say(&format!("field-{}", field.replace('_', "-")))
-    };
+    let name = |sign: &FitSign| sign_name(view, sign);
     let mut rows: Vec<_> = measured
         .signs
         .iter()

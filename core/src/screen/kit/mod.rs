@@ -27,7 +27,7 @@ pub(super) use comfort::{
     begin_trial, in_short, rows_while_running, search_offer, show as show_comfort, show_letdown, show_trial,
     trial_notice,
 };
-pub(super) use flange_fit::show as show_fit;
+pub(super) use flange_fit::{show as show_fit, sign_name};
 pub(super) use level_words::level_text;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
 pub(super) use trace::show as show_trace;

@@ -19,6 +19,8 @@ pub struct Frame {
     pub look: Appearance,
     /// Whether the language that is shown is read from right to left, whatever the device's own is.
     pub right_to_left: bool,
+    /// The ways to what words that stand on it mean.
+    pub terms: Vec<Action>,
     /// Ask for this screen again after so long, where it moves by itself.
     pub ask_again_milliseconds: Option<u32>,
 }

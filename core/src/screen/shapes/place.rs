@@ -75,6 +75,8 @@ pub enum Place {
     CaseFamily { id: String },
     /// Before a family is removed from her machine: what goes, and what remains.
     Removing { id: String },
+    /// What a word of the trade means, by its name in the table.
+    Term { word: String },
     /// The visit sheet, before it goes out.
     Sheet,
     /// Children, settings, and the record as a whole.

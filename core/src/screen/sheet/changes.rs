@@ -12,6 +12,8 @@ use crate::trouble::Trouble;
 
 /// Events that are told, the latest.
 const TOLD: usize = 8;
+/// A medicine is told for so many days, whenever the last visit was.
+const MEDICINES: u32 = 28;
 
 /// `supply` says whether what is worked out of amounts may go along, `notes` the
 /// person's own words.
@@ -36,9 +38,15 @@ pub(super) fn render(
 fn life(view: &View<'_>, span: Stretch, notes: bool) -> Result<Vec<SheetRow>, Trouble> {
     let words = view.words();
     let since = span.from.begins(view.zone, view.settings.day_start);
+    // A medicine may go on from before the last visit.
+    let first = view.today().earlier_by(MEDICINES).begins(view.zone, view.settings.day_start).min(since);
     let mut rows = Vec::new();
-    for found in view.journal.of_kind_since(Kind::LifeEvent, since)?.into_iter().rev().take(TOLD) {
+    for found in view.journal.of_kind_since(Kind::LifeEvent, first)?.into_iter().rev() {
         let (kind, fields) = view.record(&found.subject)?;
+        let told = found.at.is_some_and(|at| at >= since) || text(&fields, "what") == Some("medicine");
+        if !told || rows.len() >= TOLD {
+            continue;
+        }
         let at = moment(&fields, "at").filter(|at| at.instant() <= view.now);
         let Some(day) = at.map(|at| LocalDay::of(&at, view.settings.day_start)) else { continue };
         let note = text(&fields, "note").filter(|_| notes).unwrap_or_default();

@@ -208,7 +208,7 @@ impl Source {
                 vec![observed::render(view, self.span, &self.look)?, supply::render(view, &self.look)?]
             }
             SharePart::Sessions => vec![
-                rhythm::render(view, &self.look, self.night.frame.longest.value)?,
+                rhythm::render(view, &self.look, &self.sessions, self.night.frame.longest.value)?,
                 nights::render(view, &self.night.frame, self.span.days)?,
             ],
             SharePart::Comfort => vec![

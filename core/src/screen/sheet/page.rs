@@ -23,6 +23,7 @@ pub(crate) fn to_json(view: &View<'_>, sheet: &Sheet, paper: &str) -> String {
         "made": sheet.made,
         "sections": sections,
         "foot": sheet.foot,
+        "seen": [words.say("sheet-seen-by"), words.say("sheet-seen-on")],
         "footer": words.say("sheet-footer"),
         "page": words.say("sheet-page"),
         "undrawn_words": words.with("sheet-undrawn", &[("sign", SIGN.into())]),

@@ -1,19 +1,34 @@
 //! Sessions a day and the gaps between them: the day-by-day figures, in the middle and
 //! at their ends.
 
+use std::collections::BTreeMap;
+
 use super::section::{of_rows, row};
+use super::sessions::SessionFields;
 use crate::answer::night::longest_by_day;
 use crate::answer::supply::DayProduction;
 use crate::gather::supply::SupplyInputs;
-use crate::record::Kind;
+use crate::record::{whole_number, Kind};
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
-pub(super) fn render(view: &View<'_>, look: &SupplyInputs, limit: Span) -> Result<Option<SheetSection>, Trouble> {
+pub(super) fn render(
+    view: &View<'_>,
+    look: &SupplyInputs,
+    told: &[SessionFields],
+    limit: Span,
+) -> Result<Option<SheetSection>, Trouble> {
     let found = longest_gaps(view, look)?;
-    let rows = [sessions(view, look), gaps(view, &found), longest(view, &found), beyond(view, &found, limit)];
+    let rows = [
+        sessions(view, look),
+        minutes(view, look, told),
+        letdowns(view, told),
+        gaps(view, &found),
+        longest(view, &found),
+        beyond(view, &found, limit),
+    ];
     Ok(of_rows(view, "rhythm", rows.into_iter().flatten().collect()))
 }
 
@@ -30,6 +45,38 @@ fn sessions(view: &View<'_>, look: &SupplyInputs) -> Option<SheetRow> {
     let (least, middle, most) = spread(counts)?;
     let note = words.with("sheet-from-to", &[("low", least.into()), ("high", most.into())]);
     Some(row(words.say("sheet-sessions-a-day"), middle.to_string(), if least == most { String::new() } else { note }))
+}
+
+/// Minutes of expressing on days of which each session says how long it was.
+fn minutes(view: &View<'_>, look: &SupplyInputs, told: &[SessionFields]) -> Option<SheetRow> {
+    let words = view.words();
+    let mut by_day: BTreeMap<LocalDay, Option<Span>> = BTreeMap::new();
+    for session in told.iter().map(|one| &one.session).filter(|session| session.collects()) {
+        let Some(started) = &session.started else { continue };
+        let lasted = session.ended.as_ref().map(|ended| ended.instant().since(started.instant()));
+        let day = by_day.entry(LocalDay::of(started, view.settings.day_start)).or_insert(Some(Span::minutes(0)));
+        *day = day.zip(lasted).map(|(sum, one)| Span::milliseconds(sum.in_milliseconds() + one.in_milliseconds()));
+    }
+    let whole = look.days.iter().filter_map(|day| by_day.get(&day.day).copied().flatten());
+    let (least, middle, most) = spread(whole.collect())?;
+    let note = words.with("sheet-from-to", &[("low", words.span(least).into()), ("high", words.span(most).into())]);
+    Some(row(words.say("sheet-minutes-a-day"), words.span(middle), if least == most { String::new() } else { note }))
+}
+
+/// Letdowns in the sessions of which any were noted: of the others nobody said.
+fn letdowns(view: &View<'_>, told: &[SessionFields]) -> Option<SheetRow> {
+    let words = view.words();
+    let noted = |one: &SessionFields| match one.session.letdowns_marked().get() {
+        0 => whole_number(&one.fields, "letdowns"),
+        marked => Some(marked),
+    };
+    let counts: Vec<u32> = told.iter().filter_map(noted).collect();
+    let of = counts.len() as i64;
+    let (least, middle, most) = spread(counts)?;
+    let range = words.with("sheet-from-to", &[("low", least.into()), ("high", most.into())]);
+    let noted = words.with("sheet-letdowns-noted", &[("count", of.into()), ("all", (told.len() as i64).into())]);
+    let note = if least == most { noted } else { [range, noted].join("; ") };
+    Some(row(words.say("sheet-letdowns"), middle.to_string(), note))
 }
 
 /// The longest gap of each day that is whole.

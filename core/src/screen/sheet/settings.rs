@@ -33,8 +33,10 @@ pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Opti
     let mut lines = Vec::new();
     for (pump, with) in &pumps {
         let name = view.name_of_id(pump)?.unwrap_or_default();
+        // A pump that is gone leaves its sessions as they are.
+        let levels = view.journal.record(pump)?.and_then(|(_, fields)| whole_number(&fields, "levels"));
         for phase in [Phase::Letdown, Phase::Expression] {
-            rows.extend(used_row(view, &name, with, phase)?);
+            rows.extend(used_row(view, &name, levels, with, phase)?);
         }
         lines.extend(unsaid(view, &name, with));
     }
@@ -94,6 +96,7 @@ fn set_in(told: &SessionFields, phase: Phase) -> (Option<u32>, Option<f64>, Opti
 fn used_row(
     view: &View<'_>,
     name: &str,
+    levels: Option<u32>,
     sessions: &[&SessionFields],
     phase: Phase,
 ) -> Result<Option<SheetRow>, Trouble> {
@@ -104,7 +107,10 @@ fn used_row(
     if let (Some(least), Some(middle), Some(most)) =
         (used.levels.first(), used.levels.get(used.levels.len() / 2), used.levels.last())
     {
-        value = words.with("sheet-level", &[("level", (*middle).into())]);
+        value = match levels {
+            Some(of) => words.with("sheet-level-of", &[("level", (*middle).into()), ("of", of.into())]),
+            None => words.with("sheet-level", &[("level", (*middle).into())]),
+        };
         if least != most {
             notes.push(words.with("sheet-from-to", &[("low", (*least).into()), ("high", (*most).into())]));
         }

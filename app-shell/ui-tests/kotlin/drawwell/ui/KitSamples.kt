@@ -54,7 +54,7 @@ object KitSamples {
             act("place-${word.lowercase()}", word, Weight.PLAIN, sign, chosen = word == "Kit")
         },
         act("back", "Kit", Weight.QUIET, Sign.BACK), act("undo", "Undo", Weight.QUIET, Sign.UNDO), null, emptyList(),
-        Appearance(hand, Palette.LIGHT), false, null,
+        Appearance(hand, Palette.LIGHT), false, emptyList(), null,
     )
 
     val dial = DialPicture(

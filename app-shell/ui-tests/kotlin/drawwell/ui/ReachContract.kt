@@ -6,8 +6,11 @@ import androidx.compose.ui.semantics.SemanticsNode
 import androidx.compose.ui.semantics.SemanticsProperties
 import androidx.compose.ui.semantics.getOrNull
 import androidx.compose.ui.test.SemanticsMatcher
+import androidx.compose.ui.test.onNodeWithTag
 import drawwell.surface.Deed
 import drawwell.surface.Event
+import drawwell.surface.Place
+import drawwell.surface.Screen
 import org.junit.Assert.assertEquals
 import org.junit.Assert.assertTrue
 import org.junit.Test
@@ -65,6 +68,20 @@ abstract class ReachContract : ShellContract() {
             assertEquals(key, Stage.WIDE - right.getValue(key).right, left.getValue(key).left, 2f)
             assertEquals(key, right.getValue(key).center.y, left.getValue(key).center.y, 2f)
         }
+    }
+
+    @Test
+    fun aDayOpensOtherDaysUnderTheThumbAndClosesThemWhenOneIsChosen() {
+        val stage = begun()
+        stage.say(Event.Go(Place.Day(0u)))
+        val row = listOf("day-earlier", "choose-day").associateWith { stage.place(rule.onNodeWithTag(it).fetchSemanticsNode()) }
+        row.forEach { (key, place) -> assertTrue("$key lies too high: $place", place.top >= Stage.TALL * 0.6f && place.height >= 55.9f) }
+        assertEquals("one row", row.getValue("day-earlier").center.y, row.getValue("choose-day").center.y, 1f)
+        rule.onNodeWithTag("day-1").assertDoesNotExist()
+        stage.tap("choose-day")
+        stage.tap("day-1")
+        assertTrue((stage.screen as Screen.Day).day.choice.days.single { it.key == "day-1" }.chosen)
+        rule.onNodeWithTag("day-2").assertDoesNotExist()
     }
 
     @Test

@@ -67,8 +67,8 @@ abstract class SupplyContract : ShellContract() {
     @Test
     fun allThatIsTouchedIsLargeEnough() {
         val stage = full()
-        largeEnough(stage, 8)
-        largeEnough(stage.behind(), 8)
+        largeEnough(stage, 7)
+        largeEnough(stage.behind(), 7)
     }
 
     private fun largeEnough(stage: Stage, least: Int) {

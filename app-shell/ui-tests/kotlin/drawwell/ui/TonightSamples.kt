@@ -45,7 +45,7 @@ object TonightSamples {
         listOf("Now" to Sign.NOW, "Tonight" to Sign.TONIGHT, "Supply" to Sign.SUPPLY, "Kit" to Sign.KIT, "Visit" to Sign.VISIT).map { (word, sign) ->
             act("place-${word.lowercase()}", word, Weight.QUIET, sign, chosen = word == "Tonight")
         },
-        null, act("undo", "Undo", Weight.QUIET, Sign.UNDO, "session moved"), null, emptyList(), Appearance(hand, Palette.LIGHT), false, null,
+        null, act("undo", "Undo", Weight.QUIET, Sign.UNDO, "session moved"), null, emptyList(), Appearance(hand, Palette.LIGHT), false, emptyList(), null,
     )
 
     private fun change(key: String, label: String, sign: Sign, detail: String): Action = act(key, label, Weight.PLAIN, sign, detail)

@@ -41,7 +41,7 @@ internal class FakeCore(private val name: String) : DrawwellInterface {
     private fun answer(effects: List<Effect>) = Update(screen(), effects)
 
     private fun screen() = Screen.Welcome(
-        Frame(name, "", emptyList(), null, null, null, emptyList(), look, false, null),
+        Frame(name, "", emptyList(), null, null, null, emptyList(), look, false, emptyList(), null),
         WelcomeScreen("", emptyList(), emptyList()),
     )
 }

@@ -80,6 +80,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         keep("supply-28", does(Event.Go(Place.Supply(28u))))
         keep("supply-7", does(Event.Go(Place.Supply(7u))))
         keep("supply-all", does(Event.Go(Place.Supply(0u))))
+        keep("term", does(Event.Go(Place.Term("letdown"))))
         keep("supply-more", does(Event.Go(Place.SupplyMore(28u))))
         keep("supply-figures", does(Event.Go(Place.SupplyFigures(28u))))
         keep("rules", does(Event.Go(Place.Entry("rules"))))

@@ -11,6 +11,8 @@ import androidx.compose.ui.test.assertIsSelected
 import androidx.compose.ui.test.isFocused
 import androidx.compose.ui.test.junit4.v2.createComposeRule
 import androidx.compose.ui.test.onNodeWithTag
+import androidx.compose.ui.test.performImeAction
+import androidx.compose.ui.test.performTextInput
 import androidx.compose.ui.test.performKeyInput
 import androidx.compose.ui.test.performScrollTo
 import androidx.compose.ui.test.pressKey
@@ -116,6 +118,28 @@ class CaseloadWindowTest {
         stage.say(Event.Start)
         assertTrue(stage.conversation.trouble!!.what.isNotBlank())
         assertTrue(stage.beside is Screen.Ready)
+    }
+
+    @Test
+    fun findsAFamilyByAPartOfItsName() {
+        val stage = opened()
+        listOf("Pell", "Noor", "Ida", "Wim", "Juna").forEach { stage.importFile(shared(stage, it).path) }
+        rule.onNodeWithTag("type-find_name").performScrollTo().performTextInput("oo")
+        rule.onNodeWithTag("type-find_name").performImeAction()
+        rule.waitForIdle()
+        assertEquals(listOf("Noor"), stage.names)
+        stage.tap("clear-find-name")
+        assertEquals(5, stage.names.size)
+    }
+
+    @Test
+    fun whatCannotWaitIsTallerThanTheRest() {
+        val stage = opened()
+        listOf("Pell" to "fainting-yes", "Noor" to "nipple_damage-left").forEach { (name, sign) ->
+            stage.importFile(shared(stage, name) { notices(sign) }.path)
+        }
+        val (urgent, other) = stage.rows.map { rule.onNodeWithTag(it.open!!.key).fetchSemanticsNode().size.height }
+        assertTrue("$urgent is no taller than $other", urgent > other)
     }
 
     @Test

@@ -4,6 +4,7 @@ import androidx.compose.foundation.layout.Column
 import androidx.compose.foundation.layout.ColumnScope
 import androidx.compose.foundation.layout.fillMaxSize
 import androidx.compose.foundation.layout.PaddingValues
+import androidx.compose.foundation.layout.padding
 import androidx.compose.runtime.Composable
 import androidx.compose.ui.Modifier
 import androidx.compose.ui.unit.dp
@@ -22,6 +23,7 @@ internal fun PageScreen(
             Heading(pane.frame)
             pane.frame.notices.forEach { NoticeView(it, pane.send) }
             content()
+            AddRow(pane.frame.terms, pane.send, Modifier.padding(top = Measures.rest))
         }
         Trouble(pane)
         Foot(pane, pinned, beside)

@@ -36,10 +36,10 @@ import drawwell.ui.pictures.NightWater.water
 @Composable
 internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier) {
     var open by rememberSaveable(night.legendOpen) { mutableStateOf(night.legendOpen) }
-    BoxWithConstraints(modifier.clickable(onClickLabel = night.legendOpens) { open = !open }) {
+    BoxWithConstraints(modifier) {
         val ends = constraints.hasBoundedHeight
         Column(Modifier.fillMaxWidth()) {
-            Strip(night, if (ends) Modifier.weight(1f, fill = false) else Modifier)
+            Strip(night, if (ends) Modifier.weight(1f, fill = false) else Modifier) { open = !open }
             NightLegend(night.stretches, asks = !open)
             if (open) Words(night.legend, LocalLettering.current.tick, soft = true)
         }
@@ -48,7 +48,7 @@ internal fun NightPictureView(night: NightPicture, modifier: Modifier = Modifier
 
 /** As tall as its place; where that has no end, or there is no water to grow, as tall as it needs. */
 @Composable
-private fun Strip(night: NightPicture, modifier: Modifier) = BoxWithConstraints(modifier) {
+private fun Strip(night: NightPicture, modifier: Modifier, tapped: () -> Unit) = BoxWithConstraints(modifier) {
     val colours = LocalColours.current
     val density = LocalDensity.current
     val measurer = rememberTextMeasurer(MEASURED)
@@ -58,7 +58,7 @@ private fun Strip(night: NightPicture, modifier: Modifier) = BoxWithConstraints(
     val (wide, tall) = with(density) { maxWidth.toPx() to height.toPx() }
     val frame = remember(night, wide, tall, measurer, style, density) { NightFrame(night, wide, tall, measurer, style, density) }
     Canvas(
-        Modifier.fillMaxWidth().height(height).clearAndSetSemantics {
+        Modifier.fillMaxWidth().height(height).clickable(onClickLabel = night.legendOpens, onClick = tapped).clearAndSetSemantics {
             contentDescription = night.spoken
             testTag = "night-picture"
         },

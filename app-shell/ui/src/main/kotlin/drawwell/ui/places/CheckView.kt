@@ -11,6 +11,7 @@ import drawwell.ui.forms.FieldSheet
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.AddRow
 import drawwell.ui.parts.ChoiceRowView
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.ListGroupView
@@ -40,6 +41,7 @@ internal fun CheckView(pane: Pane, check: CheckScreen) {
             check.dial?.let { DialPictureView(it, Modifier.padding(top = Measures.rest)) }
             ListGroupView(check.readings, pane.send)
             FieldSheet(pane, check.setUp, Modifier.padding(top = Measures.rest))
+            AddRow(pane.frame.terms, pane.send, Modifier.padding(top = Measures.rest))
         },
     )
 }

@@ -11,6 +11,7 @@ import drawwell.surface.TonightScreen
 import drawwell.ui.look.Measures
 import drawwell.ui.look.largeType
 import drawwell.ui.parts.ActionButton
+import drawwell.ui.parts.AddRow
 import drawwell.ui.parts.ChoiceRowView
 import drawwell.ui.parts.Heading
 import drawwell.ui.parts.ListGroupView
@@ -46,6 +47,7 @@ internal fun TonightView(pane: Pane, tonight: TonightScreen) {
             tonight.asks.forEach { NoticeView(it, pane.send) }
             ListGroupView(tonight.times, pane.send)
             tonight.sections.forEach { key(it.key) { FindingsSection(pane, it) } }
+            AddRow(pane.frame.terms, pane.send, Modifier.padding(top = Measures.rest))
         },
         eyes = if (tonight.night == null) Measures.EYES else Measures.EYES_WIDE,
         most = MOST,
