@@ -14,7 +14,7 @@
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
 //! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`, `pump:ID`,
-//! `check:ID`, `trace:ID`, `fit`, `family`, `report` or `entry:ID`; an
+//! `check:ID`, `trace:ID`, `fit`, `comfort`, `letdown`, `trial:ID`, `family`, `report` or `entry:ID`; an
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
@@ -95,7 +95,10 @@ fn place(text: &str) -> Option<Place> {
         Some(("term", word)) => Place::Term { word: word.to_owned() },
         Some(("trace", id)) => Place::Trace { id: id.to_owned() },
         None if text == "sheet" => Place::Sheet,
+        Some(("trial", id)) => Place::Trial { id: id.to_owned() },
         None if text == "fit" => Place::Fit,
+        None if text == "comfort" => Place::Comfort,
+        None if text == "letdown" => Place::Letdown,
         None if text == "tonight" => Place::Tonight,
         None if text == "now" => Place::Now,
         None if text == "day" => Place::Day { days_back: 0 },

@@ -11,9 +11,11 @@
 use std::hint::black_box;
 
 use criterion::{criterion_group, criterion_main, Criterion};
+use drawwell_core::app::App;
 use drawwell_core::gather::comfort::ComfortInputs;
 use drawwell_core::gather::Record;
 use drawwell_core::journal::Journal;
+use drawwell_core::screen::shapes::{Clock, Opening, Place};
 use drawwell_core::statistics::{bounds, paired_range, randomisation, Answered, RandomBlock, RisingChance};
 use drawwell_core::time::Zone;
 use drawwell_tests::chance::Chance;
@@ -58,6 +60,20 @@ fn comfort(c: &mut Criterion) {
     let folder = tempfile::tempdir().unwrap();
     let mut journal = Journal::open(&folder.path().join("ten.drawwell"), "bench", ten_years::END).unwrap().journal;
     journal.merge(&ten_years::changes(), ten_years::END).unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("ten.drawwell");
+    let mut there = Journal::open(&path, "bench", ten_years::END).unwrap().journal;
+    there.merge(&ten_years::changes(), ten_years::END).unwrap();
+    drop(there);
+    let clock =
+        Clock { unix_milliseconds: ten_years::END.unix_milliseconds(), zone: "UTC".to_owned(), offset_seconds: None };
+    let opening = Opening { device: "bench".to_owned(), language: "en".to_owned(), look_around: false };
+    let mut app = App::open(path, opening, &clock).unwrap();
+    for (name, place) in [("comfort", Place::Comfort), ("letdown", Place::Letdown), ("the list of Kit", Place::Kit)] {
+        group.bench_function(format!("the screen at ten years: {name}"), |b| {
+            b.iter(|| black_box(app.show(&place, &clock).unwrap()))
+        });
+    }
     let record = Record::new(&journal, ten_years::END, Zone::UTC).unwrap();
     group.bench_function("read at ten years, eight weeks of sessions", |b| {
         b.iter(|| black_box(ComfortInputs::read(&record).unwrap().felt.len()));

@@ -1,7 +1,7 @@
 //! Which vacuum is comfortable, said of what was set by hand and how it felt; a guided search in a
 //! running session; and how soon milk lets down.
 
-use drawwell_core::screen::shapes::{Event, FindingsScreen, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, Place, Screen};
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::{milliliters, Written};
@@ -21,6 +21,11 @@ const NOW: &str = "2026-05-25T08:00:00+02:00";
 /// A person with a pump of twelve levels, and sessions every five hours up to now.
 fn with_sessions(said: &[Said]) -> Person {
     let mut person = Person::welcomed(NOW, "Europe/Berlin").unwrap();
+    logs(&mut person, said);
+    person
+}
+
+fn logs(person: &mut Person, said: &[Said]) {
     let mut written = Written::within(Zone::named("Europe/Berlin").unwrap());
     written.fact("pump", "p", &[("name", json!("Marl")), ("levels", json!(12))]);
     let now = person.now();
@@ -37,7 +42,6 @@ fn with_sessions(said: &[Said]) -> Person {
     }
     person.import_file(&written.file()).unwrap();
     person.press("place-now").unwrap();
-    person
 }
 
 fn marks(written: &Written, began: Instant, setting: Setting, comfortable: Option<bool>) -> Value {
@@ -189,6 +193,54 @@ fn a_change_that_was_no_trial_gets_a_weaker_before_and_after_with_what_else_chan
     assert!(changed.rows[0].detail.contains("Also changed then: "), "{}", changed.rows[0].detail);
 }
 
+#[test]
+fn the_sheet_says_the_ceiling_the_letdown_and_the_flange() {
+    let mut person = with_sessions(&up_to_180());
+    let Screen::Sheet { sheet, .. } = person.show(&Place::Sheet).unwrap() else { panic!("a sheet") };
+    let comfort = sheet.parts.iter().flat_map(|part| &part.sections).find(|section| section.key == "comfort").unwrap();
+    let labels: Vec<&str> = comfort.rows.iter().map(|row| row.label.as_str()).collect();
+    assert_eq!(labels, ["Comfortable up to about", "Time to the first letdown"]);
+    assert!(comfort.rows[0].note.contains("Left: likely"), "{:?}", comfort.rows);
+}
+
+/// Nobody is led above what was comfortable by a plan without being told.
+#[test]
+fn a_planned_setting_above_what_was_comfortable_says_so_and_one_below_does_not() {
+    for (vacuum, above) in [("230", true), ("140", false)] {
+        let (mut person, mut desk) = drawwell_tests::visiting::acquainted().unwrap();
+        logs(&mut person, &up_to_180());
+        let plan = desk.writes_a_plan(&[("setting", &[("pump_name", "Marl"), ("vacuum", vacuum)])]).unwrap();
+        let file = desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap();
+        person.import_file(&file).unwrap();
+        let said = person.reads().unwrap().contains("This is above what has been comfortable for you, about");
+        assert_eq!(said, above, "{vacuum}");
+    }
+}
+
+/// The record that people look around in has a search and a comparison.
+#[test]
+fn the_invented_family_has_a_search_and_a_comparison() {
+    let mut person = Person::of_the_invented_family().unwrap();
+    let trial = findings(&mut person, &Place::Trial { id: "trial-hands".to_owned() });
+    assert!(trial.lines.contains(&"24 of 24 planned sessions are done.".to_owned()), "{:?}", trial.lines);
+    assert!(trial.sections.iter().any(|section| section.key == "trial-figures"));
+    for place in [Place::Comfort, Place::Letdown, Place::Trial { id: "trial-hands".to_owned() }] {
+        insta::assert_snapshot!(said(&findings(&mut person, &place)));
+    }
+}
+
+/// What a page says, without its pictures.
+fn said(page: &FindingsScreen) -> String {
+    let mut lines = vec![page.headline.clone(), page.figure.clone(), page.caption.clone()];
+    lines.extend(page.lines.clone());
+    for section in &page.sections {
+        lines.push(format!("# {}", section.title));
+        lines.extend(section.lines.clone());
+        lines.extend(section.rows.iter().map(|row| format!("- {}: {}", row.title, row.detail)));
+    }
+    lines.join("\n")
+}
+
 fn in_a_search() -> Person {
     let mut person = with_sessions(&[(Setting::Level(4), Some(true)); 3]);
     person.press("start").unwrap();
@@ -234,6 +286,8 @@ fn a_search_goes_back_one_step_at_the_first_discomfort() {
     assert_eq!(asks(&person), "Back to level 1");
     step(&mut person, "search-comfortable");
     assert!(asks(&person).starts_with("level 1 is comfortable, and the next one was not."), "{}", asks(&person));
+    person.press("undo").unwrap();
+    assert_eq!(asks(&person), "At level 1: how is it?", "a last step that was taken back leaves it going on");
 }
 
 #[test]
@@ -267,4 +321,32 @@ fn a_search_is_offered_where_it_hurts_and_takes_back_like_any_tap() {
 fn without_a_running_session_a_search_is_refused() {
     let mut person = with_sessions(&[]);
     assert!(person.send(Event::StartSearch { beyond: false }).is_err());
+}
+
+/// A search, a comparison and a ceiling may be proposed; none begins by itself.
+#[test]
+fn a_plan_may_propose_a_search_a_comparison_and_a_setting_to_stay_below() {
+    let (mut person, mut desk) = drawwell_tests::visiting::acquainted().unwrap();
+    let plan = desk
+        .writes_a_plan(&[
+            ("search", &[("words", "Before the next visit.")]),
+            ("trial", &[("way_a", "warm"), ("way_b", "cold"), ("trial_design", "sessions"), ("outcome", "letdown")]),
+            ("setting", &[("vacuum", "180"), ("use_or_try", "at_most")]),
+        ])
+        .unwrap();
+    let file = desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap();
+    person.import_file(&file).unwrap();
+    let shown = person.reads().unwrap();
+    for said in ["A search for comfort", "Two ways to compare", "Way A: warm", "A setting to stay below"] {
+        assert!(shown.contains(said), "{said}: {shown}");
+    }
+    assert!(person.only("trial").is_err(), "nothing is set up before it is accepted");
+    person.press("plan-accept-all").unwrap();
+    let trial = person.only("trial").unwrap();
+    assert_eq!((trial["way_a"].as_str(), trial.get("drawn")), (Some("warm"), None), "and the parent begins it");
+    let id = trial["id"].as_str().unwrap().to_owned();
+    person.press("place-kit").unwrap();
+    person.press(&format!("open-{id}")).unwrap();
+    person.press("begin-trial").unwrap();
+    assert!(person.only("trial").unwrap()["drawn"].is_string());
 }

@@ -114,6 +114,11 @@ comfort-needs = Can’t tell yet: { $more ->
 } in which you set the pump by hand and say how it feels.
 comfort-weeks-to = Four weeks to { $date }
 comfort-value = { $setting } ({ $range })
+comfort-in-short = { $side }: likely { $range }, from { $sessions ->
+    [one] one session
+   *[other] { $sessions } sessions
+}
+sheet-section-comfort = Comfort
 comfort-less-is-as-good = Less vacuum is just fine when it is comfortable.
 comfort-pain-is-a-reason = Pain is a reason to change something today.
 comfort-silent = { $sessions ->
@@ -161,6 +166,17 @@ milk-above-ceiling = { $sessions ->
 } above what is comfortable, and not counted.
 milk-legend = More or less milk than at the middle setting, with its likely range.
 milk-spoken = From { $first }, { $low }, to { $last }, { $high }, beside the middle setting.
+
+## A plan
+
+choice-plan-part-search = A search for comfort
+choice-plan-part-trial = Two ways to compare
+choice-use-or-try-at_most = Go no higher than this
+group-plan-trial = The comparison
+plan-setting-at-most = A setting to stay below
+plan-search-how = While you pump, open Comfortable vacuum in Kit and start a search. You can stop at any time.
+plan-above-comfortable = This is above what has been comfortable for you, about { $setting }. Less is fine too.
+plan-above-comfortable-there = above what was comfortable, about { $setting }
 
 ## A change that was no trial
 

@@ -5,7 +5,7 @@ use serde_json::{json, Value};
 use super::state::{buzz, App, Present};
 use crate::journal::Writing;
 use crate::limits;
-use crate::record::plan_part::{part_before, OF_RHYTHM};
+use crate::record::plan_part::{part_before, OF_RHYTHM, OF_TRIAL};
 use crate::record::{check, moment, text, whole_number, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::{Effect, Place};
 use crate::share::plan::{self, Addressee, ReadPlan};
@@ -300,6 +300,10 @@ fn sets(part: &str, fields: &Fields) -> Vec<Sets> {
     match text(fields, "plan_part") {
         Some("rhythm") => OF_RHYTHM.iter().filter_map(|field| one(RHYTHM, Kind::Rhythm, field, field)).collect(),
         Some("aim") => one(SETTINGS, Kind::Settings, "aim", "aim").into_iter().collect(),
+        Some("trial") => {
+            let trial = format!("trial-{part}");
+            OF_TRIAL.iter().filter_map(|field| one(&trial, Kind::Trial, field, field)).collect()
+        }
         // Named after the part, so that accepting it twice makes one visit.
         Some("visit") => one(&format!("visit-{part}"), Kind::Visit, "at", "visit_at").into_iter().collect(),
         Some("rule") => {

@@ -18,6 +18,9 @@ const LOWEST: f64 = 30.0;
 /// The highest vacuum where the pump's maker states none: that of a search is below it.
 const HIGHEST: f64 = 300.0;
 
+/// How a search ended that a hand stopped.
+const STOPPED: &str = "stopped";
+
 /// What is searched among.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Proposed {
@@ -89,8 +92,11 @@ pub fn search_of(record: &Record<'_>, session: &Session) -> Result<Option<Search
             (Proposed::Vacuum(next), is_set)
         }
     };
-    let ended = text(&fields, "search_ended").map(str::to_owned);
-    Ok(Some(SearchNow { id, proposed, is_set, ended, beyond }))
+    let mut found = SearchNow { id, proposed, is_set, ended: None, beyond };
+    // Its last step may have been taken back since: then it goes on.
+    let over = found.is_over().is_some();
+    found.ended = text(&fields, "search_ended").filter(|how| over || *how == STOPPED).map(str::to_owned);
+    Ok(Some(found))
 }
 
 /// What is to be set next.

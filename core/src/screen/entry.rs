@@ -179,6 +179,7 @@ fn groups(
 fn of_part(group: &str, part: &Fields) -> bool {
     match text(part, "plan_part") {
         Some("setting") => matches!(group, "setting" | "plan-words"),
+        Some("trial") => matches!(group, "plan-trial" | "plan-words"),
         Some("rhythm") => matches!(group, "rhythm" | "plan-words"),
         Some("aim") => matches!(group, "aims" | "plan-words"),
         Some("check") => matches!(group, "plan-check" | "plan-words"),

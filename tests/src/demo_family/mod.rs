@@ -5,7 +5,7 @@
 //! looked at. Nobody in it lives or lived; no number in it was measured.
 //! Read [`story`] first: it says what happens on which day. [`milk`] is what
 //! really comes, [`routine`] is what a day looks like, [`expressing`],
-//! [`feeding`], [`growing`], [`upset`], [`visits`], [`checks`], [`traced`], [`rhythm`] and [`kit`] are what the parent writes down of it.
+//! [`feeding`], [`growing`], [`upset`], [`visits`], [`checks`], [`traced`], [`tried`], [`rhythm`] and [`kit`] are what the parent writes down of it.
 //!
 //! Only sums, products and tables are used, for those come out alike
 //! everywhere; sines and exponentials do not.
@@ -26,6 +26,7 @@ mod routine;
 mod story;
 mod telling;
 mod traced;
+mod tried;
 mod upset;
 mod visits;
 

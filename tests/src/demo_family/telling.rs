@@ -9,7 +9,9 @@ use super::{
     milk::Milk,
     rhythm,
     routine::{self, With},
-    story, traced, upset, visits,
+    story, traced,
+    tried::Tried,
+    upset, visits,
 };
 
 /// Every fact of the family's record.
@@ -22,19 +24,21 @@ pub fn facts() -> Vec<Fact> {
     facts.extend(checks::facts());
     facts.extend(traced::facts());
     let mut milk = Milk::at_birth();
+    let mut tried = Tried::default();
     for day in 0..=story::LAST {
         for (number, doing) in routine::of(day).iter().enumerate() {
             milk.fill_until(day as f64 * 24.0 + doing.second as f64 / 3600.0);
             let fact = match doing.with {
                 With::AtBreast => Some(feeding::at_breast(doing, number, &mut milk)),
                 With::Given => feeding::given(doing, number),
-                _ => Some(expressing::session(doing, number, &mut milk)),
+                _ => Some(tried.take(doing, expressing::session(doing, number, &mut milk))),
             };
             if !story::unlogged(day) {
                 facts.extend(fact);
             }
         }
     }
+    facts.extend(tried.facts());
     facts
 }
 

@@ -77,10 +77,10 @@ pub const REMINDERS: &[&str] = &["sound", "quiet", "none"];
 pub const DEALT_HOW: &[&str] =
     &["emergency_team", "doctor_or_midwife", "advice_by_phone", "consultant_knows", "nobody_needed"];
 /// What a part of a plan is about.
-pub const PLAN_PARTS: &[&str] = &["setting", "rhythm", "aim", "check", "visit", "rule", "words"];
+pub const PLAN_PARTS: &[&str] = &["setting", "search", "trial", "rhythm", "aim", "check", "visit", "rule", "words"];
 
-/// Whether a setting is to be used from now on, or tried.
-pub const USE_OR_TRY: &[&str] = &["use", "try"];
+/// Whether a setting is to be used from now on, tried, or not gone above.
+pub const USE_OR_TRY: &[&str] = &["use", "try", "at_most"];
 /// The phase that a setting is for.
 pub const PLAN_PHASES: &[&str] = &["letdown", "expression"];
 

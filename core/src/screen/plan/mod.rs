@@ -1,6 +1,7 @@
 //! A plan from the consultant: whose it is, what each part says and would change, and the
 //! answer to each. On her desk: what she is writing.
 
+mod above_comfortable;
 mod of_desk;
 mod page;
 mod pumps;

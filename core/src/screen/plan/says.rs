@@ -3,7 +3,7 @@
 use super::setting_compared;
 use crate::guidance::Rules;
 use crate::quantity::{Entered, Speed, Vacuum, Volume};
-use crate::record::plan_part::OF_RHYTHM;
+use crate::record::plan_part::{OF_RHYTHM, OF_TRIAL};
 use crate::record::{date, moment, text, whole_number, Fields, Kind, RHYTHM, RULES, SETTINGS};
 use crate::screen::shapes::FieldKind;
 use crate::screen::{field_row, View};
@@ -20,8 +20,11 @@ pub(in crate::screen) fn title(view: &View<'_>, part: &Fields) -> String {
     let words = view.words();
     let about = text(part, "plan_part").unwrap_or("words");
     if about == "setting" {
-        let tried = text(part, "use_or_try") == Some("try");
-        return words.say(if tried { "plan-setting-try" } else { "plan-setting-use" });
+        return words.say(match text(part, "use_or_try") {
+            Some("try") => "plan-setting-try",
+            Some("at_most") => "plan-setting-at-most",
+            _ => "plan-setting-use",
+        });
     }
     words.say(&format!("choice-plan-part-{about}"))
 }
@@ -30,6 +33,8 @@ pub(in crate::screen) fn title(view: &View<'_>, part: &Fields) -> String {
 pub(super) fn lines(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let mut lines = match text(part, "plan_part") {
         Some("setting") => setting(view, part)?,
+        Some("search") => vec![view.words().say("plan-search-how")],
+        Some("trial") => trial(view, part)?,
         Some("rhythm") => each(view, part, OF_RHYTHM)?,
         Some("aim") => each(view, part, &[AIM])?,
         Some("check") => check(view, part),
@@ -87,6 +92,20 @@ fn changes(view: &View<'_>, what: String, before: Option<String>, after: String)
         }
         None => words.with("plan-sets", &[("what", what.into()), ("after", after.into())]),
     }
+}
+
+/// What a comparison would be: each thing that is chosen for it.
+fn trial(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
+    let mut lines = Vec::new();
+    for spec in OF_TRIAL.iter().filter_map(|field| Kind::PlanPart.field(field)) {
+        for row in
+            field_row::rows(view, "", Kind::PlanPart, spec, part)?.into_iter().filter(|row| !row.value.is_empty())
+        {
+            let needs = [("what", row.label.into()), ("value", row.value.into())];
+            lines.push(view.words().with("plan-said", &needs));
+        }
+    }
+    Ok(lines)
 }
 
 fn label(view: &View<'_>, field: &str) -> String {

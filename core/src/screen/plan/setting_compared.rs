@@ -1,6 +1,7 @@
 //! A planned setting beside what was used on that pump, what the pump can, and where it hurt.
 //! Levels of two pumps are two things: nothing is compared across pumps.
 
+use super::above_comfortable;
 use crate::guidance::CautionRules;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::record::mark::Phase;
@@ -68,6 +69,7 @@ pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
         Some("letdown") => Phase::Letdown,
         _ => Phase::Expression,
     };
+    notes.extend(above_comfortable::note(view, pump.as_deref(), phase, planned.level, planned.vacuum)?);
     notes.extend(compared_with_use(view, pump.as_deref(), &name, phase, &planned)?);
     Ok(notes)
 }

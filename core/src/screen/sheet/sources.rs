@@ -12,6 +12,7 @@ const RESTS_ON: &[(&str, &[&str])] = &[
     ("supply", &["complete_day", "bears_doubt", "least_complete", "band_a_week"]),
     ("child", &["preterm_below"]),
     ("pump", &["verdict_chance"]),
+    ("comfort", &["discomfort_rare"]),
 ];
 
 /// `there` are the sections that go out; `beside` are rules that only hold where nothing

@@ -20,7 +20,10 @@ pub(super) const SEARCH: &[FieldSpec] = &[
 ];
 
 /// What a way is called.
-const WAY: FieldType = FieldType::Text { most: 200 };
+pub(super) const WAY: FieldType = FieldType::Text { most: 200 };
+
+/// How many sessions are planned: a pair of pairs at least.
+pub(super) const TRIAL_SESSIONS: FieldType = FieldType::Whole { least: 4, most: 200 };
 
 pub(super) const TRIAL: &[FieldSpec] = &[
     spec("at", FieldType::Moment, "when"),
@@ -30,7 +33,7 @@ pub(super) const TRIAL: &[FieldSpec] = &[
     spec("differs", FieldType::Choice(TRIAL_DIFFERS), "trial"),
     spec("trial_design", FieldType::Choice(TRIAL_DESIGNS), "trial"),
     spec("outcome", FieldType::Choice(TRIAL_OUTCOMES), "trial"),
-    spec("trial_sessions", FieldType::Whole { least: 4, most: 200 }, "trial"),
+    spec("trial_sessions", TRIAL_SESSIONS, "trial"),
     spec("trial_ended", FieldType::Choice(TRIAL_ENDED), "trial"),
     spec("note", NOTE, "note"),
     spec("seed", FieldType::Whole { least: 0, most: u32::MAX }, ""),

@@ -1,7 +1,10 @@
 //! Fields of a plan from the consultant.
 
+use super::comfort::{TRIAL_SESSIONS, WAY};
 use super::field_spec::{span, spec, FieldSpec, KEY, LEVEL, NAME, NOTE, SPEED, VACUUM};
-use crate::record::choices::{PLAN_ANSWERS, PLAN_CHECKS, PLAN_PARTS, PLAN_PHASES, USE_OR_TRY};
+use crate::record::choices::{
+    PLAN_ANSWERS, PLAN_CHECKS, PLAN_PARTS, PLAN_PHASES, TRIAL_DESIGNS, TRIAL_DIFFERS, TRIAL_OUTCOMES, USE_OR_TRY,
+};
 use crate::record::{FieldType, Kind};
 
 pub(super) const PLAN: &[FieldSpec] = &[
@@ -26,6 +29,12 @@ pub(super) const PLAN_PART: &[FieldSpec] = &[
     spec("vacuum", VACUUM, "setting"),
     spec("cycles", SPEED, "setting"),
     span("lasts", 1, 60, "setting"),
+    spec("way_a", WAY, "plan-trial"),
+    spec("way_b", WAY, "plan-trial"),
+    spec("differs", FieldType::Choice(TRIAL_DIFFERS), "plan-trial"),
+    spec("trial_design", FieldType::Choice(TRIAL_DESIGNS), "plan-trial"),
+    spec("outcome", FieldType::Choice(TRIAL_OUTCOMES), "plan-trial"),
+    spec("trial_sessions", TRIAL_SESSIONS, "plan-trial"),
     spec("sessions_a_day", FieldType::Whole { least: 1, most: 24 }, "rhythm"),
     span("longest_interval", 60, 1440, "rhythm"),
     span("shortest_interval", 30, 720, "rhythm"),

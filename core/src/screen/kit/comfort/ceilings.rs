@@ -59,6 +59,25 @@ fn figure(view: &View<'_>, one: &Comfort) -> Option<String> {
     Some(view.words().with("side-value", &[("side", side.into()), ("value", value.into())]))
 }
 
+/// Its range in short, while it expresses, where it has one.
+pub(super) fn range_in_short(view: &View<'_>, one: &Comfort) -> Option<String> {
+    fn range<Q: Setting>(view: &View<'_>, told: &Told<Q>) -> Option<String> {
+        match told.ceiling {
+            Ceiling::At(found) => Some(Q::say_between(view, found.low, found.high)),
+            _ => None,
+        }
+    }
+    let range = match (&one.in_vacuum, &one.in_levels) {
+        (Some(told), _) => range(view, told),
+        (None, Some(told)) => range(view, told),
+        (None, None) => None,
+    }
+    .filter(|_| one.phase == Phase::Expression)?;
+    let needs =
+        [("side", side_word(view, one.side).into()), ("range", range.into()), ("sessions", one.sessions.get().into())];
+    Some(view.words().with("comfort-in-short", &needs))
+}
+
 fn why_not(view: &View<'_>, one: &Comfort) -> Option<String> {
     match (&one.in_vacuum, &one.in_levels) {
         (Some(told), _) => said(view, told).into_iter().next(),

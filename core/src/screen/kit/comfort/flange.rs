@@ -7,7 +7,7 @@ use crate::screen::View;
 use crate::trouble::Trouble;
 
 /// One line, where it fires.
-pub(in crate::screen) fn line(view: &View<'_>) -> Result<Option<String>, Trouble> {
+pub(super) fn line(view: &View<'_>) -> Result<Option<String>, Trouble> {
     Ok(flange_first(view)?.map(|found| {
         let needs = [("top", found.top.get().into()), ("at", found.at_top.get().into()), ("of", found.of.get().into())];
         view.words().with("flange-first", &needs)

@@ -47,7 +47,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     })
 }
 
-fn rests(view: &View<'_>, timing: &Timing) -> String {
+pub(super) fn rests(view: &View<'_>, timing: &Timing) -> String {
     let words = view.words();
     let sessions = ("sessions", timing.sessions.get().into());
     match timing.range {
@@ -59,7 +59,7 @@ fn rests(view: &View<'_>, timing: &Timing) -> String {
     }
 }
 
-pub(super) fn lines(view: &View<'_>, found: &Letdowns) -> Vec<String> {
+fn lines(view: &View<'_>, found: &Letdowns) -> Vec<String> {
     let words = view.words();
     let mut lines = Vec::new();
     if let Some((number, sessions)) = found.number {
@@ -89,7 +89,7 @@ fn row(view: &View<'_>, group: &Group, timing: &Timing) -> ListRow {
         Group::Level(level) => words.with("comfort-level", &[("level", level.get().into())]),
         Group::Speed(speed) => words.with_unit(speed.to_string(), SpeedUnit::PerMinute),
         Group::Vacuum(vacuum) => words.vacuum(Vacuum::from_canonical(f64::from(*vacuum))),
-        Group::Place(place) => words.say(&format!("choice-place-{place}")),
+        Group::Place(place) => words.say(&format!("choice-where-{place}")),
         Group::FromHour(hour) => {
             let (from, until) = (words.full_hour(*hour), words.full_hour(hour + 6));
             words.with("letdown-hours", &[("from", from.into()), ("until", until.into())])

@@ -4,11 +4,12 @@
 //! What sessions say is gathered in [`crate::gather::comfort`]. [`ceilings`] says what is
 //! comfortable and [`picture`] draws it, in mmHg or in levels ([`setting`]); [`milk`],
 //! [`changed`] and [`letdowns`] say the rest of it; [`trial`] shows a comparison with [`trial_text`], [`now`] what
-//! is asked while a session runs, [`flange`] the flange as first suspect. Nobody is led upward: nothing here proposes a setting.
+//! is asked while a session runs, [`flange`] the flange as first suspect, [`in_short`] all of it for the sheet. Nobody is led upward: nothing here proposes a setting.
 
 mod ceilings;
 mod changed;
 mod flange;
+mod in_short;
 mod letdowns;
 mod list;
 mod milk;
@@ -19,6 +20,7 @@ mod trial;
 mod trial_text;
 
 pub(super) use flange::notice as flange_notice;
+pub(in crate::screen) use in_short::in_short;
 pub(in crate::screen) use letdowns::show as show_letdown;
 pub(super) use list::group;
 pub(in crate::screen) use now::{notice as trial_notice, offer as search_offer, rows as rows_while_running};
