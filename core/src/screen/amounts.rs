@@ -52,7 +52,7 @@ pub(super) fn show(view: &View<'_>, session: &Session, place: &Place) -> Result<
                 || words.say("amounts-caption-unknown"),
                 |span| words.with("amounts-caption", &[("span", words.span(span).into())]),
             ),
-            lead: super::lead(view, "lead-amounts")?,
+            lead: super::lead::lead(view, "lead-amounts")?,
             columns,
             scale: scale::ticks(view, &scale),
             together: ChoiceRow {

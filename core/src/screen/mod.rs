@@ -20,6 +20,7 @@ mod frame;
 mod just_pumped;
 mod kit;
 mod labels;
+mod lead;
 mod message;
 mod plan;
 mod readings;
@@ -110,14 +111,6 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Family => family::show(view),
         Place::Report => report::show(view),
     }
-}
-
-/// What leads through the first session; nothing once there was one.
-fn lead(view: &View<'_>, key: &str) -> Result<String, Trouble> {
-    Ok(match view.journal.latest_sessions(view.now, 2)?.len() {
-        0 | 1 => view.words().say(key),
-        _ => String::new(),
-    })
 }
 
 fn now(view: &View<'_>) -> Result<Screen, Trouble> {

@@ -67,7 +67,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
                 .with("running-spoken", &[("span", words.span(elapsed).into()), ("phase", caption.clone().into())]),
             figure,
             caption,
-            lead: super::lead(view, "lead-running")?,
+            lead: super::lead::lead(view, "lead-running")?,
             strip: strip::draw(view, &session, view.now),
             dials: dials(view, &session, levels, started.instant())?,
             marks: marks(view, &session, phase.map(|(p, _)| p)),
