@@ -146,6 +146,18 @@ fn all_planned_sessions_done_is_an_end_and_a_new_one_ends_the_old() {
 }
 
 #[test]
+fn one_that_is_removed_closes_with_its_pages() {
+    let (mut person, id) = begun("sessions", "pain", 0);
+    person.press("place-kit").unwrap();
+    person.press(&format!("open-{id}")).unwrap();
+    person.press("details").unwrap();
+    person.press("take-out").unwrap();
+    assert!(matches!(person.screen().unwrap(), Screen::List { .. }), "back in Kit");
+    person.press("place-now").unwrap();
+    assert!(!person.reads().unwrap().contains("Next:"));
+}
+
+#[test]
 fn it_can_be_stopped_by_hand() {
     let (mut person, id) = begun("sessions", "pain", 0);
     person.send(Event::Go { place: Place::Trial { id } }).unwrap();

@@ -110,7 +110,8 @@ impl App {
             Place::Entry { id: own }
             | Place::Pump { id: own }
             | Place::Check { id: own }
-            | Place::Trace { id: own } => own == id,
+            | Place::Trace { id: own }
+            | Place::Trial { id: own } => own == id,
             _ => false,
         };
         while out && self.places.len() > 1 && self.places.last().is_some_and(of_it) {
