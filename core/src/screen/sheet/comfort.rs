@@ -14,6 +14,11 @@ pub(super) fn render(view: &View<'_>, span: Stretch, amounts: bool) -> Result<Op
     if found.is_empty() && flange.is_none() {
         return Ok(None);
     }
-    let rows = found.into_iter().map(|line| row(line.about, line.said, line.rests_on)).collect();
+    // One run of words a line: beside a long figure a label would stand in a column of its own.
+    let rows = found.into_iter().map(|line| {
+        let said = [line.said, line.rests_on].into_iter().filter(|text| !text.is_empty());
+        row(line.about, String::new(), said.collect::<Vec<_>>().join(". "))
+    });
+    let rows = rows.collect();
     Ok(Some(SheetSection { rows, lines: flange.into_iter().collect(), ..section(view, "comfort") }))
 }
