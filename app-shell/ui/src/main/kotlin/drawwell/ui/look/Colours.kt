@@ -37,7 +37,7 @@ data class Colours(
 
     /** A code to be scanned: dark on light also by night, where the light is an ember's. */
     val code: Tone
-        get() = if (night) Tone(page.ink, page.ground, page.ground, page.ground) else Tone(sheet.ground, page.ink, page.ink, page.ink)
+        get() = if (night) Tone(page.soft, page.ground, page.ground, page.ground) else Tone(sheet.ground, page.ink, page.ink, page.ink)
 
     /** Every tone with its name, for the tests. */
     val tones: Map<String, Tone>
