@@ -190,12 +190,8 @@ fn undo_shows_where_the_act_happened() {
 /// The arc on the face of a clock ends at the hour it is, and is as long as the rest was.
 #[test]
 fn a_rest_is_an_arc_that_ends_now() {
-    let mut person = person();
-    person.press("start").unwrap();
-    person.press("finish").unwrap();
-    person.press("amounts-later").unwrap();
     for (hours, turns) in [(3, 0.25), (8, 2.0 / 3.0), (30, 1.0)] {
-        let mut person = Person::welcomed("2026-03-01T13:00:00+01:00", "Europe/Berlin").unwrap();
+        let mut person = person();
         person.press("start").unwrap();
         person.press("finish").unwrap();
         person.press("amounts-later").unwrap();
@@ -251,4 +247,28 @@ fn an_untouched_record_is_read_as_is_usual_where_the_host_is() {
     let chosen = Event::Enter { id: "settings".to_owned(), field: "volume_unit".to_owned(), typed: "mL".to_owned() };
     open("de-DE").update(chosen, &clock(1_770_000_600_000)).unwrap();
     assert_eq!(started(&mut open("en-US")).1, "89 mL", "what was chosen goes before the region");
+}
+
+/// What the form shows as chosen where nobody chose is what things are read in.
+#[test]
+fn an_untouched_settings_form_shows_what_holds() {
+    use drawwell_core::app::App;
+    use drawwell_core::screen::shapes::{Clock, Opening};
+    let clock = Clock { unix_milliseconds: 1_770_000_000_000, zone: "UTC".to_owned(), offset_seconds: None };
+    let chosen = |language: &str| {
+        let folder = tempfile::tempdir().unwrap();
+        let opening = Opening { device: "thumb".to_owned(), language: language.to_owned(), look_around: false };
+        let mut app = App::open(folder.path().join("record.drawwell"), opening, &clock).unwrap();
+        let Screen::Form { form, .. } = app.show(&Place::Entry { id: "settings".to_owned() }, &clock).unwrap() else {
+            panic!("a form")
+        };
+        let rows = form.groups.into_iter().flat_map(|group| group.rows);
+        let options = rows.flat_map(|row| row.options).filter(|option| option.chosen).map(|option| option.key);
+        options.filter(|key| key.contains("_unit-") || key.starts_with("hour_clock")).collect::<Vec<_>>()
+    };
+    let metric = ["hour_clock-24", "volume_unit-mL", "vacuum_unit-mm[Hg]", "temperature_unit-Cel", "mass_unit-g"];
+    assert_eq!(chosen("de-DE"), metric);
+    let customary =
+        ["hour_clock-12", "volume_unit-[foz_us]", "vacuum_unit-mm[Hg]", "temperature_unit-[degF]", "mass_unit-[lb_av]"];
+    assert_eq!(chosen("en-US"), customary);
 }

@@ -151,6 +151,29 @@ fn turned_down_for_discomfort_says_where_it_hurt_and_where_it_did_not() {
     assert_eq!(felt(fields), [(6, true), (8, false)]);
 }
 
+/// One side, then the other: what hurt on the left says nothing of the right, which begins at what
+/// was set then.
+#[test]
+fn where_a_session_changes_its_side_each_side_feels_its_own() {
+    let fields = json!({
+        "sides": "both",
+        "marks/0": mark(0, json!({"does": "phase", "phase": "expression"})),
+        "marks/1": mark(1, json!({"does": "setting", "level": 8, "carried": false})),
+        "marks/2": mark(2, json!({"does": "pain", "score": 4})),
+        "marks/3": mark(3, json!({"does": "setting", "level": 5, "carried": false})),
+        "marks/4": mark(8, json!({"does": "other_side", "side": "right"})),
+        "marks/5": mark(9, json!({"does": "comfortable"})),
+    });
+    let (session, fields) = session(fields);
+    let felt = felt_in(&session, &fields, &|_| None, &rules());
+    let of = |side: Side| {
+        let own = felt.iter().filter(|f| f.side == side);
+        own.map(|f| (f.strength.level.unwrap().get(), f.comfortable)).collect::<Vec<_>>()
+    };
+    assert_eq!(of(Side::Left), [(8, false)]);
+    assert_eq!(of(Side::Right), [(5, true)]);
+}
+
 #[test]
 fn a_side_that_took_no_part_says_nothing() {
     let fields =

@@ -8,7 +8,7 @@ use super::state::{buzz, App, Present};
 use crate::answer::search::Next;
 use crate::answer::trial::{closes, order, stops, write_order, Stop};
 use crate::gather::search::{search_of, Proposed};
-use crate::gather::trial::running;
+use crate::gather::trial::{running, sessions_of};
 use crate::gather::Record;
 use crate::guidance::ComfortRules;
 use crate::journal::Writing;
@@ -199,11 +199,8 @@ fn why_it_stops(
     let rules = ComfortRules::read(record.rules()?);
     let mut since = Vec::new();
     let mut last_place = None;
-    for row in record.journal.of_kind_since(Kind::Session, began)? {
+    for row in sessions_of(record, id, fields)? {
         let (_, fields) = record.record(&row.subject)?;
-        if text(&fields, "trial") != Some(id) {
-            continue;
-        }
         since.extend(pains(&Session::read(&row.subject, &fields), &fields));
         last_place = last_place.max(whole_number(&fields, "trial_place").filter(|_| !row.running));
     }

@@ -39,7 +39,7 @@ impl TrialInputs {
         let rules = ComfortRules::read(record.rules()?);
         let order = text(&fields, "drawn").and_then(read_order);
         let (Some(set_up), Some(order)) = (set_up(&fields, &rules), order) else { return Ok(None) };
-        let mut rows = sessions_of(record, id, &fields, MOST)?;
+        let mut rows = sessions_of(record, id, &fields)?;
         rows.reverse();
         let calendar = Calendar { start: record.settings.day_start, zone: record.zone };
         let refill = match set_up.outcome {
@@ -85,8 +85,16 @@ impl TrialInputs {
     }
 }
 
-/// The sessions of a trial, the latest first: nothing before it began is looked through.
-fn sessions_of(record: &Record<'_>, id: &str, fields: &Fields, most: u32) -> Result<Vec<Row>, Trouble> {
+/// The sessions of a trial, the latest first, and no more than one may have: nothing before it
+/// began is looked through.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn sessions_of(record: &Record<'_>, id: &str, fields: &Fields) -> Result<Vec<Row>, Trouble> {
+    latest_of(record, id, fields, MOST)
+}
+
+fn latest_of(record: &Record<'_>, id: &str, fields: &Fields, most: u32) -> Result<Vec<Row>, Trouble> {
     let Some(began) = moment(fields, "at") else { return Ok(Vec::new()) };
     // A session that was written down afterwards may lie before the moment at which it began.
     let from = began.instant().minus(Span::hours(24));
@@ -118,7 +126,7 @@ pub fn next_in(record: &Record<'_>, id: &str, fields: &Fields) -> Result<Option<
     let (Some(set_up), Some(order), None) = (set_up(fields, &rules), order, text(fields, "trial_ended")) else {
         return Ok(None);
     };
-    let place = match sessions_of(record, id, fields, 1)?.first() {
+    let place = match latest_of(record, id, fields, 1)?.first() {
         Some(row) => whole_number(&record.record(&row.subject)?.1, "trial_place").map_or(0, |place| place as usize + 1),
         None => 0,
     };

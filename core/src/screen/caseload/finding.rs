@@ -61,19 +61,10 @@ fn by_name(view: &View<'_>, sought: &Sought) -> FieldRow {
         .spoken(words.with("clear-spoken", &[("field", label.clone().into())]))
         .weight(Weight::Quiet);
     FieldRow {
-        id: FIND.to_owned(),
-        field: NAME.to_owned(),
-        spoken: label.clone(),
-        label,
-        kind: FieldKind::Text,
         value: sought.name.clone(),
-        unit: String::new(),
         hint: words.say("caseload-find-name-hint"),
-        options: Vec::new(),
-        less: None,
-        more: None,
         clear: (!sought.name.is_empty()).then_some(clear),
-        done: None,
+        ..FieldRow::bare(FIND, NAME, label, FieldKind::Text)
     }
 }
 
@@ -90,19 +81,5 @@ fn by_reason(view: &View<'_>, rows: &[Row], sought: &Sought) -> FieldRow {
     let there = |about: &About| sought.about == Some(*about) || rows.iter().any(|row| is_about(row, *about));
     let options = std::iter::once(None).chain(About::ALL.into_iter().filter(there).map(Some)).map(option).collect();
     let label = words.say("caseload-find-reason");
-    FieldRow {
-        id: FIND.to_owned(),
-        field: REASON.to_owned(),
-        spoken: label.clone(),
-        label,
-        kind: FieldKind::Choice,
-        value: String::new(),
-        unit: String::new(),
-        hint: String::new(),
-        options,
-        less: None,
-        more: None,
-        clear: None,
-        done: None,
-    }
+    FieldRow { options, ..FieldRow::bare(FIND, REASON, label, FieldKind::Choice) }
 }

@@ -48,6 +48,28 @@ pub struct FieldRow {
     pub spoken: String,
 }
 
+impl FieldRow {
+    /// A field with nothing in it: no choices, steps or hint.
+    pub fn bare(id: impl Into<String>, field: impl Into<String>, label: impl Into<String>, kind: FieldKind) -> Self {
+        let label = label.into();
+        Self {
+            id: id.into(),
+            field: field.into(),
+            spoken: label.clone(),
+            label,
+            kind,
+            value: String::new(),
+            unit: String::new(),
+            hint: String::new(),
+            options: Vec::new(),
+            less: None,
+            more: None,
+            clear: None,
+            done: None,
+        }
+    }
+}
+
 /// How a field is filled.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum FieldKind {

@@ -63,14 +63,16 @@ fn minutes(view: &View<'_>, look: &SupplyInputs, told: &[SessionFields]) -> Opti
     Some(row(words.say("sheet-minutes-a-day"), words.span(middle), if least == most { String::new() } else { note }))
 }
 
-/// Letdowns in the sessions of which any were noted: of the others nobody said.
+/// Letdowns of expressing sessions of which any were noted: of the others nobody said. Feeds at
+/// the breast are none of them.
 fn letdowns(view: &View<'_>, told: &[SessionFields]) -> Option<SheetRow> {
     let words = view.words();
     let noted = |one: &SessionFields| match one.session.letdowns_marked().get() {
         0 => whole_number(&one.fields, "letdowns"),
         marked => Some(marked),
     };
-    let counts: Vec<u32> = told.iter().filter_map(noted).collect();
+    let told: Vec<&SessionFields> = told.iter().filter(|one| one.session.collects()).collect();
+    let counts: Vec<u32> = told.iter().copied().filter_map(noted).collect();
     let of = counts.len() as i64;
     let (least, middle, most) = spread(counts)?;
     let range = words.with("sheet-from-to", &[("low", least.into()), ("high", most.into())]);

@@ -6,7 +6,7 @@ use crate::guidance::ComfortRules;
 use crate::quantity::{Entered, Level, Quantity, Score, Vacuum};
 use crate::record::mark::Phase;
 use crate::record::session::PAINS;
-use crate::record::{whole_number, Fields, MarkKind, Session, Sides};
+use crate::record::{whole_number, Fields, Mark, MarkKind, Session, Sides};
 use crate::time::Instant;
 
 /// How strong it was set: as the dial shows it, and in mmHg where that is known.
@@ -106,6 +106,12 @@ pub(in crate::answer) const fn takes_part(sides: Sides, side: Side) -> bool {
     }
 }
 
+/// Whether a mark is about a side: the one it names, else the one it was on where a session went
+/// from one to the other, else both.
+fn felt_by(session: &Session, mark: &Mark, side: Side) -> bool {
+    is_about(mark.side.as_deref().or_else(|| session.side_at(mark.at.instant())), side)
+}
+
 /// Whether what was said of a side is about this one; said of none it is about both.
 fn is_about(said: Option<&str>, side: Side) -> bool {
     takes_part(Sides::named(said), side)
@@ -126,12 +132,13 @@ fn said(
     let mut strongest: Option<Strength> = None;
     let mut last: Option<Strength> = None;
     for (_, mark) in &session.marks {
+        let here = felt_by(session, mark, side);
         match &mark.kind {
             MarkKind::Phase(began) => now = *began,
             MarkKind::Setting { level, vacuum, for_discomfort, carried, .. }
                 if is_about(mark.side.as_deref(), side) =>
             {
-                if *for_discomfort && now == phase {
+                if *for_discomfort && now == phase && here {
                     found.extend(dial.strength(pull).map(|strength| (strength, false)));
                 }
                 if level.is_some() || vacuum.is_some() {
@@ -139,16 +146,18 @@ fn said(
                     dial = Dial { level: *level, vacuum, by_hand: !carried };
                 }
             }
-            MarkKind::Pain { score } if now == phase && is_about(mark.side.as_deref(), side) => {
+            MarkKind::Pain { score } if now == phase && here => {
                 let comfortable = score.is_some_and(|score| score < rules.discomfort_from);
                 found.extend(dial.strength(pull).map(|strength| (strength, comfortable)));
             }
-            MarkKind::Comfortable if now == phase && is_about(mark.side.as_deref(), side) => {
+            MarkKind::Comfortable if now == phase && here => {
                 found.extend(dial.strength(pull).map(|strength| (strength, true)));
             }
             _ => {}
         }
-        if now == phase {
+        // What was set before the side was changed is what the other one gets from then on.
+        let on = session.side_at(mark.at.instant()).is_none_or(|on| is_about(Some(on), side));
+        if now == phase && on {
             if let Some(strength) = dial.strength(pull) {
                 strongest = Some(strongest.filter(|s| s.order() >= strength.order()).unwrap_or(strength));
                 last = Some(strength);
