@@ -108,7 +108,7 @@ comfort-not-rare-from = It often hurt at { $setting }, the lowest in use.
 comfort-change-today = Pain is a reason to change something today. Your consultant can help.
 comfort-never-varied = The pump was always set about the same. So we can’t tell where it gets too much.
 comfort-offer-search = A search can show it. While you pump, open this page and start one. You can stop at any time.
-comfort-needs = Can’t tell yet: { $more ->
+comfort-needs = It takes { $more ->
     [one] one more session
    *[other] { $more } more sessions
 } in which you set the pump by hand and say how it feels.
@@ -256,7 +256,7 @@ trial-choose-first = First choose both ways, how they are compared and what deci
 trial-stop = Stop comparing
 trial-better = { $way } comes out better
 trial-no-difference = No difference that matters
-trial-cannot-tell = Can’t tell: all planned sessions are done
+trial-cannot-tell = Can’t tell which is better
 trial-caption-milk = A less B: likely { $low } to { $high } (about { $share }), from { $pairs ->
     [one] one pair
    *[other] { $pairs } pairs

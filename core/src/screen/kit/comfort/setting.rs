@@ -56,12 +56,17 @@ impl Setting for Level {
         view.words().with("comfort-levels", &[("low", low.get().into()), ("high", high.get().into())])
     }
 
-    fn ladder(_: &View<'_>, shown: &[Self]) -> Ladder<Self> {
+    fn ladder(view: &View<'_>, shown: &[Self]) -> Ladder<Self> {
         let top = shown.iter().max().map_or(1, |level| level.get()).saturating_add(1);
         let at = move |level: Self| (level.get() as f32 / top as f32).clamp(0.0, 1.0);
         let step = top.div_ceil(MOST_LABELS).max(1);
         let labels = (0..=top).step_by(step as usize);
-        let labels = labels.map(|level| Tick { at: at(Self::new(level)), label: level.to_string() }).collect();
+        let mut labels: Vec<Tick> =
+            labels.map(|level| Tick { at: at(Self::new(level)), label: level.to_string() }).collect();
+        // What they are once, at the top.
+        if let Some(top) = labels.last_mut() {
+            top.label = view.words().with("comfort-level", &[("level", top.label.as_str().into())]);
+        }
         Ladder { at: Box::new(at), labels }
     }
 }

@@ -118,7 +118,9 @@ pub(super) fn lines(view: &View<'_>, fields: &Fields, inputs: &TrialInputs, said
     if said.adjusted {
         lines.push(words.say("trial-adjusted"));
     }
-    lines.push(words.say("trial-early"));
-    lines.push(words.say("trial-stops"));
+    if text(fields, "trial_ended").is_none() {
+        lines.push(words.say("trial-early"));
+        lines.push(words.say("trial-stops"));
+    }
     lines
 }
