@@ -119,7 +119,7 @@ fn many_families_are_found_by_a_part_of_their_name_and_by_why_they_need_a_look()
     for name in ["Marigold Wren", "Noor", "Pell", "Ida", "Wim"] {
         let mut person = family(name);
         if name == "Pell" || name == "Wim" {
-            sign(&mut person, "shivering-yes");
+            sign(&mut person, "nipple_damage-left");
         }
         let file = shares(&mut person, &card).unwrap();
         brings(&mut desk, &person, &file);
@@ -155,6 +155,29 @@ fn many_families_are_found_by_a_part_of_their_name_and_by_why_they_need_a_look()
     let clock = desk.clock.clone();
     let screen = desk.caseload.here(&clock).unwrap();
     assert_eq!(seen(&screen).2.len(), 5, "nobody is hidden when the program opens");
+}
+
+/// Whatever the list is narrowed to: what can't wait is seen, also where it comes in meanwhile.
+#[test]
+fn a_family_that_cannot_wait_is_never_hidden() {
+    let mut desk = desk();
+    let card = desk.caseload.own_card().unwrap();
+    for name in ["Marigold Wren", "Noor", "Pell", "Ida"] {
+        let mut person = family(name);
+        let file = shares(&mut person, &card).unwrap();
+        brings(&mut desk, &person, &file);
+    }
+    let mut faint = family("Faint");
+    let file = shares(&mut faint, &card).unwrap();
+    brings(&mut desk, &faint, &file);
+    let name = Event::Enter { id: "find-family".to_owned(), field: "find_name".to_owned(), typed: "noor".to_owned() };
+    assert_eq!(seen(&desk.send(name).unwrap()).2, ["Noor"]);
+    sign(&mut faint, "fainting-yes");
+    let file = shares(&mut faint, &card).unwrap();
+    let screen = brings(&mut desk, &faint, &file);
+    assert_eq!(seen(&screen).2, ["Faint", "Noor"]);
+    let only = Event::OnDesk { event: DeskEvent::OnlyReason { reason: "visit".to_owned() } };
+    assert_eq!(seen(&desk.send(only).unwrap()).2, ["Faint"]);
 }
 
 #[test]

@@ -30,8 +30,12 @@ impl Sought {
         self.name = typed.trim().chars().take(LONGEST_NAME).collect();
     }
 
-    /// Whether this family is among those that are looked for.
+    /// Whether this family is among those that are looked for. One that can't wait is never hidden:
+    /// what came in while the list was narrowed has to be seen.
     pub(super) fn finds(&self, row: &Row) -> bool {
+        if row.is_urgent() {
+            return true;
+        }
         let name = row.name.as_deref().unwrap_or_default().to_lowercase();
         name.contains(&self.name.to_lowercase()) && self.about.is_none_or(|about| is_about(row, about))
     }

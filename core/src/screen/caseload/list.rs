@@ -108,7 +108,7 @@ fn drawn(view: &View<'_>, row: &Row, chosen: bool) -> ListRow {
     let open = Event::OnDesk { event: DeskEvent::OpenFamily { family: row.id.clone() } };
     let sign = row.reasons.first().map_or(Sign::None, sign_of);
     // What can't wait is the strongest thing on the page.
-    let weight = if row.reasons.iter().any(Reason::is_urgent) { Weight::Main } else { Weight::Quiet };
+    let weight = if row.is_urgent() { Weight::Main } else { Weight::Quiet };
     list_row.opens(format!("open-{}", row.id), open).sign(sign).weight(weight).chosen(chosen)
 }
 

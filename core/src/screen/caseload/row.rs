@@ -15,3 +15,10 @@ pub(crate) struct Row {
     /// Why it needs a look, the first reason first.
     pub(crate) reasons: Vec<Reason>,
 }
+
+impl Row {
+    /// Whether a reason of it can't wait until tomorrow.
+    pub(crate) fn is_urgent(&self) -> bool {
+        self.reasons.iter().any(Reason::is_urgent)
+    }
+}
