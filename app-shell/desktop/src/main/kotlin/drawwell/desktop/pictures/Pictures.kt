@@ -17,22 +17,22 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         if (wanted.isEmpty() || wanted.any { it.startsWith(CASELOAD) }) desks()
         if (wanted.any { it.startsWith(CASELOAD) } && wanted.all { it.startsWith(CASELOAD) }) return
         Walk.screens().forEach { (name, shown) ->
-            take(name, "light", shown, Appearance(Hand.RIGHT, Palette.LIGHT))
-            take(name, "night", shown, Appearance(Hand.RIGHT, Palette.NIGHT))
-            take(name, "contrast", shown, Appearance(Hand.RIGHT, Palette.LIGHT), higherContrast = true)
-            take(name, "contrast-night", shown, Appearance(Hand.RIGHT, Palette.NIGHT), higherContrast = true)
-            take(name, "left-hand", shown, Appearance(Hand.LEFT, Palette.LIGHT))
-            take(name, "large", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE)
-            take(name, "large-end", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true)
-            take(name, "small", shown, Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.SmallPhone)
-            take(name, "tablet", shown, Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.Tablet)
+            take(name, "light", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT)))
+            take(name, "night", shown, Way(Appearance(Hand.RIGHT, Palette.NIGHT)))
+            take(name, "contrast", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), higherContrast = true))
+            take(name, "contrast-night", shown, Way(Appearance(Hand.RIGHT, Palette.NIGHT), higherContrast = true))
+            take(name, "left-hand", shown, Way(Appearance(Hand.LEFT, Palette.LIGHT)))
+            take(name, "large", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), LARGE))
+            take(name, "large-end", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, scrolled = true))
+            take(name, "small", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.SmallPhone))
+            take(name, "tablet", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), window = Window.Tablet))
             looks(name, shown)
             if (shown.screen is Screen.Supply || shown.screen is Screen.Findings || shown.screen is Screen.Tonight || shown.screen is Screen.Sheet) {
-                take(name, "whole", shown, Appearance(Hand.RIGHT, Palette.LIGHT), whole = true)
-                take(name, "whole-night", shown, Appearance(Hand.RIGHT, Palette.NIGHT), whole = true)
-                take(name, "whole-large", shown, Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true)
+                take(name, "whole", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), whole = true))
+                take(name, "whole-night", shown, Way(Appearance(Hand.RIGHT, Palette.NIGHT), whole = true))
+                take(name, "whole-large", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), LARGE, whole = true))
             }
-            if (shown.screen.scrolls()) take(name, "light-end", shown, Appearance(Hand.RIGHT, Palette.LIGHT), scrolled = true)
+            if (shown.screen.scrolls()) take(name, "light-end", shown, Way(Appearance(Hand.RIGHT, Palette.LIGHT), scrolled = true))
         }
     }
 
@@ -54,19 +54,9 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         drawn("$name.$look", image)
     }
 
-    private fun take(
-        name: String,
-        called: String,
-        shown: Shown,
-        look: Appearance,
-        fontScale: Float = 1f,
-        scrolled: Boolean = false,
-        whole: Boolean = false,
-        higherContrast: Boolean = false,
-        window: Window = Window.Phone,
-    ) {
+    private fun take(name: String, called: String, shown: Shown, way: Way) {
         if (!isWanted(name, called)) return
-        drawn("$name.$called", image(shown, look, fontScale, scrolled, whole, higherContrast, window))
+        drawn("$name.$called", image(shown, way))
     }
 
     /** One place in every look, side by side: what a page shows of it. */
@@ -74,28 +64,30 @@ class Pictures(private val wanted: List<String> = emptyList(), private val drawn
         if (!isWanted(name, "looks")) return
         val light = Appearance(Hand.RIGHT, Palette.LIGHT)
         val looks = listOf(
-            image(shown, light),
-            image(shown, Appearance(Hand.RIGHT, Palette.NIGHT)),
-            image(shown, light, higherContrast = true),
-            image(shown, light, LARGE),
-            image(shown, Appearance(Hand.LEFT, Palette.LIGHT)),
-            image(shown, light, window = Window.SmallPhone),
-            image(shown, light, window = Window.Tablet),
+            image(shown, Way(light)),
+            image(shown, Way(Appearance(Hand.RIGHT, Palette.NIGHT))),
+            image(shown, Way(light, higherContrast = true)),
+            image(shown, Way(light, LARGE)),
+            image(shown, Way(Appearance(Hand.LEFT, Palette.LIGHT))),
+            image(shown, Way(light, window = Window.SmallPhone)),
+            image(shown, Way(light, window = Window.Tablet)),
         )
         drawn("$name.looks", ContactSheet.of(looks))
     }
 
-    private fun image(
-        shown: Shown,
-        look: Appearance,
-        fontScale: Float = 1f,
-        scrolled: Boolean = false,
-        whole: Boolean = false,
-        higherContrast: Boolean = false,
-        window: Window = Window.Phone,
-    ) = Rendering.image(fontScale, scrolled, whole, window) {
-        ScreenView(shown.screen.dressed(look), typefaces, reducedMotion = true, higherContrast, shown.trouble) {}
+    private fun image(shown: Shown, way: Way) = Rendering.image(way.fontScale, way.scrolled, way.whole, way.window) {
+        ScreenView(shown.screen.dressed(way.look), typefaces, reducedMotion = true, way.higherContrast, shown.trouble) {}
     }
+
+    /** How a screen is drawn. */
+    private class Way(
+        val look: Appearance,
+        val fontScale: Float = 1f,
+        val scrolled: Boolean = false,
+        val whole: Boolean = false,
+        val higherContrast: Boolean = false,
+        val window: Window = Window.Phone,
+    )
 
     private fun Screen.scrolls() = when (this) {
         is Screen.Day, is Screen.Tonight, is Screen.Supply, is Screen.Findings, is Screen.Check, is Screen.Form, is Screen.List, is Screen.Sheet -> true
