@@ -37,6 +37,16 @@ proptest! {
         prop_assert_eq!(found.assignments, Assignments::All);
     }
 
+    /// Where nothing differed, every draw is as far out as the one that was done: also at zero.
+    #[test]
+    fn what_never_differs_is_no_difference(value in -8_i32..8, pairs in 1_usize..60) {
+        let value = f64::from(value);
+        let blocks = vec![RandomBlock { first: vec![value], second: vec![value] }; pairs];
+        prop_assert_eq!(randomisation(&blocks, 3).unwrap().p, 1.0);
+        let zeros = vec![RandomBlock { first: vec![0.0], second: vec![0.0] }; pairs];
+        prop_assert_eq!(randomisation(&zeros, 3).unwrap().p, 1.0);
+    }
+
     /// A shift of all values moves the range by as much; turned round it is turned round.
     #[test]
     fn the_range_moves_with_the_values(of in values(16), by in -8_i32..8) {

@@ -55,7 +55,8 @@ pub fn randomisation(blocks: &[RandomBlock], seed: u64) -> Option<Randomised> {
         return None;
     }
     let done: f64 = telling.iter().flat_map(|block| &block.first).sum();
-    let same = SAME * values().map(|value| value.abs()).sum::<f64>();
+    // Never nothing at all: where every value is zero, every sum is the one that was done.
+    let same = (SAME * values().map(|value| value.abs()).sum::<f64>()).max(f64::MIN_POSITIVE);
     let Some((left, right)) = halves(&telling) else { return Some(drawn(&telling, done, same, seed)) };
     let sums =
         |half: &[&RandomBlock]| half.iter().fold(vec![(0.0, 1.0)], |sums, block| widened(&sums, &choices(block)));
