@@ -61,6 +61,7 @@ impl Changes {
             | Event::SetUp { .. }
             | Event::Mark { .. }
             | Event::Pain { .. }
+            | Event::SoFar { .. }
             | Event::StillRunning { .. }
             | Event::DrawAmount { .. }
             | Event::StepAmount { .. }

@@ -34,6 +34,7 @@ mod session;
 mod sharing;
 pub mod sheet_renderer;
 mod showing;
+mod so_far;
 mod starting;
 mod state;
 mod step;

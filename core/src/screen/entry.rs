@@ -256,6 +256,9 @@ fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
                     words.with("mark-pain-score", &[("score", score.get().into())])
                 }
                 MarkKind::Pain { score: None } => words.say("mark-pain"),
+                MarkKind::SoFar { amount } => {
+                    words.with("mark-so-far", &[("amount", words.entered(amount, amount.unit()).into())])
+                }
                 MarkKind::Setting { .. } => setting(view, &mark.kind, &pulls),
             };
             let what = match &mark.side {

@@ -10,6 +10,7 @@ mod amounts;
 mod asked;
 pub(crate) mod caseload;
 mod caution;
+mod concurrent_text;
 mod day;
 mod entry;
 mod erasing;

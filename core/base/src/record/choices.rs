@@ -92,7 +92,8 @@ pub const PLAN_ANSWERS: &[&str] = &["accepted", "left"];
 /// What a guided search looks for.
 pub const SEARCHED: &[&str] = &["vacuum", "speed"];
 /// How a search ended.
-pub const SEARCH_ENDED: &[&str] = &["found", "nothing_hurt", "all_hurt", "pain_rose", "stopped"];
+pub const SEARCH_ENDED: &[&str] =
+    &["found", "as_planned", "nothing_hurt", "all_hurt", "pain_rose", "letdown_came", "no_letdown", "stopped"];
 
 /// What two ways differ in.
 pub const TRIAL_DIFFERS: &[&str] = &["vacuum", "speed", "flange", "pump", "hands_on", "other"];

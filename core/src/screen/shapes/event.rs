@@ -27,6 +27,8 @@ pub enum Event {
     SetUp { field: String, value: String },
     /// Mark something in the running session.
     Mark { deed: Deed },
+    /// So much has come by now, in the unit of this UCUM code.
+    SoFar { typed: String, unit: String },
     /// Say how much it hurt: 0 to 10, for the pain mark named.
     Pain { mark: String, score: u32 },
     /// End the running session.
@@ -115,7 +117,7 @@ pub enum Event {
     PickTrace { trace: String },
     /// Begin a guided search in the running session; `beyond` to go above what was comfortable
     /// before.
-    StartSearch { beyond: bool },
+    StartSearch { searched: Searched, beyond: bool },
     /// The pump is set to what the search proposes.
     SearchAt,
     /// Stop the search.
@@ -174,6 +176,15 @@ pub enum DeskEvent {
     LeaveFolder,
     /// The host says which folder it watches, by its name; empty where it watches none.
     FolderIs { name: String },
+}
+
+/// What a guided search looks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Searched {
+    /// A comfortable vacuum.
+    Vacuum,
+    /// The speed that brings the letdown.
+    Speed,
 }
 
 /// What a thumb can mark while a session runs.

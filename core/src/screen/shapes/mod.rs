@@ -36,7 +36,7 @@ pub use card::{CardScreen, Matrix};
 pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
 pub use check::CheckScreen;
 pub use day::{DayBar, DayChoice, DayPicture, DayScreen, EntryRow, SideTotal};
-pub use event::{Deed, DeskEvent, Event, Part};
+pub use event::{Deed, DeskEvent, Event, Part, Searched};
 pub use export::{Export, Paper};
 pub use findings::{FindingsScreen, Section};
 pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};

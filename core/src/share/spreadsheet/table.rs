@@ -2,7 +2,8 @@
 
 use super::column::{Column, From};
 use crate::record::choices::SIDES;
-use crate::record::{FieldSpec, FieldType, Kind};
+use crate::record::field_type::MOST_AMOUNT_MILLILITERS;
+use crate::record::{FieldSpec, FieldType, Kind, MarkKind};
 use crate::share::parts::LeftOut;
 
 /// A table.
@@ -58,14 +59,16 @@ const VACUUM: FieldType = FieldType::Vacuum { least: 0.0, most: crate::record::r
 /// What a mark says; see [`crate::record::Mark`].
 const MARK: &[FieldSpec] = &[
     WHEN,
-    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "comfortable", "pain"])),
+    spec("does", FieldType::Choice(MarkKind::NAMES)),
     SIDE,
     spec("phase", FieldType::Choice(&["letdown", "expression", "rest"])),
     LEVEL,
     spec("vacuum", VACUUM),
     spec("cycles", FieldType::Speed { least: 1.0, most: 240.0 }),
     spec("for_discomfort", FieldType::Flag),
+    spec("carried", FieldType::Flag),
     spec("score", FieldType::Whole { least: 0, most: 10 }),
+    spec("amount", FieldType::Volume { least: 0.0, most: MOST_AMOUNT_MILLILITERS }),
 ];
 
 /// What a gauge showed; see [`crate::record::Reading`].
