@@ -21,6 +21,7 @@ mod every_sign;
 mod first_screen;
 mod handed_over;
 mod just_pumped;
+mod kept_milk;
 mod kit_and_family;
 mod kit_check;
 mod kit_fit;

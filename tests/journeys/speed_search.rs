@@ -34,19 +34,15 @@ fn step(person: &mut Person, felt: &str) {
 fn it_is_over_when_the_letdown_comes_and_says_at_which_speed() {
     let mut person = with_pump(SPEEDS);
     person.press("start-search-speed").unwrap();
-    assert_eq!(asks(&person), "Try 40 cycles per minute, with a vacuum that is comfortable");
+    assert_eq!(asks(&person), "Try 40 a minute, at a comfortable vacuum");
     step(&mut person, "search-comfortable");
-    assert_eq!(asks(&person), "Try 50 cycles per minute, with a vacuum that is comfortable");
+    assert_eq!(asks(&person), "Try 50 a minute, at a comfortable vacuum");
     step(&mut person, "search-letdown");
-    assert_eq!(asks(&person), "At 50 cycles per minute the letdown came. The search is over.");
+    assert_eq!(asks(&person), "At 50 a minute the letdown came. The search is over.");
     let search = person.only("search").unwrap();
     assert_eq!((search["searched"].as_str(), search["search_ended"].as_str()), (Some("speed"), Some("letdown_came")));
     person.press("undo").unwrap();
-    assert_eq!(
-        asks(&person),
-        "At 50 cycles per minute: is there a letdown?",
-        "a tap that was taken back leaves it going on"
-    );
+    assert_eq!(asks(&person), "At 50 a minute: letdown?", "a tap that was taken back leaves it going on");
 }
 
 #[test]
@@ -54,10 +50,10 @@ fn the_fastest_is_never_proposed_and_no_letdown_is_no_fault() {
     let mut person = with_pump(SPEEDS);
     person.press("start-search-speed").unwrap();
     for speed in [40, 50, 60, 70] {
-        assert!(asks(&person).starts_with(&format!("Try {speed} cycles per minute")), "{}", asks(&person));
+        assert!(asks(&person).starts_with(&format!("Try {speed} a minute")), "{}", asks(&person));
         step(&mut person, "search-comfortable");
     }
-    assert!(asks(&person).starts_with("No letdown up to 70 cycles per minute."), "{}", asks(&person));
+    assert!(asks(&person).starts_with("No letdown up to 70 a minute."), "{}", asks(&person));
     assert_eq!(person.only("search").unwrap()["search_ended"], "no_letdown");
 }
 
@@ -67,7 +63,7 @@ fn a_speed_that_hurts_is_one_step_too_far() {
     person.press("start-search-speed").unwrap();
     step(&mut person, "search-comfortable");
     step(&mut person, "search-hurts");
-    assert_eq!(asks(&person), "Back to 40 cycles per minute");
+    assert_eq!(asks(&person), "Back to 40 a minute");
 }
 
 /// A letdown before any speed was set says nothing of a speed.
@@ -76,7 +72,7 @@ fn a_letdown_at_a_speed_that_nobody_set_does_not_end_it() {
     let mut person = with_pump(SPEEDS);
     person.press("start-search-speed").unwrap();
     person.press("mark-letdown").unwrap();
-    assert!(asks(&person).starts_with("Try 40 cycles per minute"), "{}", asks(&person));
+    assert!(asks(&person).starts_with("Try 40 a minute"), "{}", asks(&person));
 }
 
 #[test]

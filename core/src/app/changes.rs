@@ -83,6 +83,10 @@ impl Changes {
             | Event::ReadAt { .. }
             | Event::ReadingsAreRight { .. }
             | Event::MeantIn { .. }
+            | Event::KeepMilk { .. }
+            | Event::PourInto { .. }
+            | Event::Milk { .. }
+            | Event::Cleaned { .. }
             | Event::StartSearch { .. }
             | Event::SearchAt
             | Event::StopSearch

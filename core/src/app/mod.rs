@@ -21,6 +21,7 @@ mod fields;
 mod files;
 mod import;
 mod just_pumped;
+mod keeping;
 mod keys;
 mod kit;
 mod locked;

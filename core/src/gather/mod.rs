@@ -16,6 +16,7 @@ pub mod days;
 mod expected;
 pub mod flange_first;
 pub(crate) mod flange_fit;
+pub(crate) mod keeping;
 pub(crate) mod kit;
 pub(crate) mod levels;
 pub(crate) mod next_session;

@@ -39,6 +39,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         | Kind::Trial => "kit",
         Kind::Child | Kind::Settings | Kind::Rules | Kind::Visit | Kind::Question | Kind::Consultant => "visit",
         Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
+        Kind::Container | Kind::MilkEvent | Kind::Keeping | Kind::Cleaning => "supply",
         _ => "now",
     };
     for place in &mut frame.places {
@@ -72,7 +73,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
 fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
     let words = view.words();
     match (kind, taken_out) {
-        (Kind::Settings | Kind::Rules | Kind::Rhythm, _) => Vec::new(),
+        (kind, _) if kind.only().is_some() => Vec::new(),
         (_, true) => {
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]

@@ -45,6 +45,12 @@ pub enum Table {
     Flanges,
     /// A row a gauge.
     Gauges,
+    /// A row a container of milk.
+    Containers,
+    /// A row for each thing that happened to one.
+    MilkEvents,
+    /// A row for each time parts were cleaned.
+    Cleanings,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -95,6 +101,9 @@ impl Table {
         Self::Parts,
         Self::Flanges,
         Self::Gauges,
+        Self::Containers,
+        Self::MilkEvents,
+        Self::Cleanings,
     ];
 
     /// Stable name.
@@ -118,6 +127,9 @@ impl Table {
             Self::Parts => "parts",
             Self::Flanges => "flanges",
             Self::Gauges => "gauges",
+            Self::Containers => "containers",
+            Self::MilkEvents => "milk-events",
+            Self::Cleanings => "cleanings",
         }
     }
 
@@ -145,6 +157,9 @@ impl Table {
             Self::Parts => Kind::Part,
             Self::Flanges => Kind::Flange,
             Self::Gauges => Kind::Gauge,
+            Self::Containers => Kind::Container,
+            Self::MilkEvents => Kind::MilkEvent,
+            Self::Cleanings => Kind::Cleaning,
         }
     }
 

@@ -61,7 +61,8 @@ fn search(view: &View<'_>, session: &Session) -> Result<Option<ChoiceRow>, Troub
         Proposed::Level(next) => step(next, |level: &Level| level.say(view)),
         Proposed::Vacuum(next) => step(next, |vacuum: &Vacuum| vacuum.say(view)),
         Proposed::Speed(next) => step_of_speed(next, |speed: &Speed| {
-            words.entered(&Entered::<Speed>::of(speed.canonical(), SpeedUnit::PerMinute), SpeedUnit::PerMinute)
+            let figure = Entered::<Speed>::of(speed.canonical(), SpeedUnit::PerMinute).say_in(SpeedUnit::PerMinute);
+            words.with("search-speed", &[("speed", figure.into())])
         }),
     };
     let for_speed = matches!(search.proposed, Proposed::Speed(_));
