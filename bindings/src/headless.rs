@@ -97,6 +97,8 @@ fn place(text: &str) -> Option<Place> {
         None if text == "sheet" => Place::Sheet,
         Some(("trial", id)) => Place::Trial { id: id.to_owned() },
         None if text == "fit" => Place::Fit,
+        None if text == "choice" => Place::Choice,
+        Some(("count", id)) => Place::SpeedCount { id: id.to_owned() },
         None if text == "comfort" => Place::Comfort,
         None if text == "letdown" => Place::Letdown,
         None if text == "tonight" => Place::Tonight,

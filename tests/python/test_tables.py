@@ -15,6 +15,7 @@ from frictionless import Package, Resource, Schema, system
 TABLES = [
     "sessions", "marks", "feeds", "signs", "weights", "checks", "readings", "fits", "life-events", "notes",
     "questions", "children", "pumps", "parts", "flanges", "gauges", "searches", "trials",
+    "offered-pumps", "wanted", "speed-counts",
 ]
 
 

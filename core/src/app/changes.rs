@@ -88,6 +88,9 @@ impl Changes {
             | Event::BeginTrial { .. }
             | Event::TrialDone { .. }
             | Event::StopTrial { .. }
+            | Event::BeginCount { .. }
+            | Event::TapAlong { .. }
+            | Event::CountAgain { .. }
             | Event::BeginTrace { .. } => Self::Record,
         }
     }
@@ -108,6 +111,7 @@ impl Changes {
         match what {
             Export::Record
             | Export::Sheet { .. }
+            | Export::Choice { .. }
             | Export::Table { .. }
             | Export::TableSchema { .. }
             | Export::Tables

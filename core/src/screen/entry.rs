@@ -34,6 +34,9 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         | Kind::Gauge
         | Kind::Check
         | Kind::Trace
+        | Kind::SpeedCount
+        | Kind::Wanted
+        | Kind::OfferedPump
         | Kind::Fit
         | Kind::Search
         | Kind::Trial => "kit",
@@ -72,7 +75,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
 fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
     let words = view.words();
     match (kind, taken_out) {
-        (Kind::Settings | Kind::Rules | Kind::Rhythm, _) => Vec::new(),
+        (Kind::Settings | Kind::Rules | Kind::Rhythm | Kind::Wanted, _) => Vec::new(),
         (_, true) => {
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]

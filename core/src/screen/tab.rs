@@ -35,6 +35,8 @@ impl Tab {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
+            | Place::SpeedCount { .. }
+            | Place::Choice
             | Place::Fit
             | Place::Comfort
             | Place::Letdown
@@ -139,6 +141,8 @@ impl Opens {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
+            | Place::SpeedCount { .. }
+            | Place::Choice
             | Place::Fit
             | Place::Term { .. }
             | Place::Comfort

@@ -44,6 +44,12 @@ pub enum Table {
     Flanges,
     /// A row a gauge.
     Gauges,
+    /// A row a pump that is offered.
+    OfferedPumps,
+    /// A row of what is wanted of one.
+    Wanted,
+    /// A row for each time a pump's cycles were counted.
+    SpeedCounts,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -92,6 +98,9 @@ impl Table {
         Self::Parts,
         Self::Flanges,
         Self::Gauges,
+        Self::OfferedPumps,
+        Self::Wanted,
+        Self::SpeedCounts,
     ];
 
     /// Stable name.
@@ -115,6 +124,9 @@ impl Table {
             Self::Parts => "parts",
             Self::Flanges => "flanges",
             Self::Gauges => "gauges",
+            Self::OfferedPumps => "offered-pumps",
+            Self::Wanted => "wanted",
+            Self::SpeedCounts => "speed-counts",
         }
     }
 
@@ -142,6 +154,9 @@ impl Table {
             Self::Parts => Kind::Part,
             Self::Flanges => Kind::Flange,
             Self::Gauges => Kind::Gauge,
+            Self::OfferedPumps => Kind::OfferedPump,
+            Self::Wanted => Kind::Wanted,
+            Self::SpeedCounts => Kind::SpeedCount,
         }
     }
 
