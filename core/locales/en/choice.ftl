@@ -108,9 +108,9 @@ offer-page = Share this as a page
 offer-page-detail = A PDF, one side of A4
 choice-handed-over = The page was saved.
 offer-wants-nothing = You have not said what you want yet. That is fine.
-offer-wants-both = both sides at once
-offer-wants-sensitive = sensitive nipples
-offer-wants-letdown = letdown takes long
+offer-wants-both = Both sides at once
+offer-wants-sensitive = Sensitive nipples
+offer-wants-letdown = Letdown takes long
 offer-weeks = { $count ->
     [one] one week
    *[other] { $count } weeks
@@ -155,8 +155,8 @@ offer-found-not-stated = Not stated
 ## Rules
 
 offer-rule-grade = Multi-user pumps reach { $hospital } or more, mostly { $usual }. Personal-use pumps reach { $personal }.
-offer-stated-rule = { $good } is good for any pump. Below { $weak } the motor is weaker (common practice).
-offer-stated-grade-rule = Pumps of that type reach { $range } (common practice).
+offer-stated-rule = { $good } is good for any pump. Below { $weak } the motor is weaker.
+offer-stated-grade-rule = Pumps of that type reach { $range }.
 offer-rule-most-milk = For nearly all of the milk, or a long stay on a unit: above { $above }.
 offer-rule-cycles = Most pumps run at { $range }.
 offer-rule-set-apart = It is best to set vacuum and speed separately. Each person needs a different pair.
@@ -206,7 +206,6 @@ offer-motor-used = Ask how many hours it has run.
 offer-warranty = Its warranty: { $months } months.
 offer-warranty-covers = Its warranty of { $months } months covers that.
 offer-warranty-does-not = Its warranty of { $months } months ends before.
-offer-not-shared = New, or not stated.
 offer-shared-for-one = Made for one person. Milk of others may be inside, and nobody knows how long it ran.
 offer-shared-open = Milk can get to its motor. It can’t be cleaned for you.
 offer-shared-for-several = Made to share. Use your own new parts.
@@ -264,11 +263,18 @@ offer-wanted-title = What you want, and what each states
 offer-page-rules = About this page
 offer-page-source = All rules here are common practice, without a source. All figures are the makers’ own. No gauge has checked them.
 offer-page-footer = Drawwell: which pump. Not a diagnosis, and no advice on a maker.
-sheet-section-choice = Choosing a pump
+offer-on-sheet = { $name } { $figures }
+offer-not-as-called = { $figures }, called { $grade }
+offer-unstated = nothing stated
+offer-more-on-sheet = { $count ->
+    [one] one more
+   *[other] { $count } more
+}
+offer-choosing = Choosing a pump
 pump-not-checked-stated = { $said } · { $stated }
-offer-check-agrees = { $side }: the check agrees. It reaches { $low }, as { $grade } pumps do.
-offer-check-says-no = { $side }: the check says no. It does not reach { $low }, as { $grade } pumps do.
-offer-check-cannot-tell = { $side }: the check can’t tell if it reaches { $low }, as { $grade } pumps do.
+offer-check-agrees = { $side }: the check agrees. It reaches { $low }.
+offer-check-says-no = { $side }: the check says no. It does not reach { $low }.
+offer-check-cannot-tell = { $side }: the check can’t tell if it reaches { $low }.
 
 ## Gauges
 

@@ -3,7 +3,7 @@
 //! [`Sheet::gather`] reads the record once and lets each part say itself, with the same
 //! functions as the screens, so that a figure is one figure everywhere. One file a
 //! section: [`cautions`], [`child`], [`observed`], [`supply`], [`rhythm`], [`nights`], [`pain`],
-//! [`settings`], [`comfort`], [`pump`], [`kit`], [`choice`], [`body`], [`changes`], [`questions`], [`notes`],
+//! [`settings`], [`comfort`], [`pump`], [`kit`], [`body`], [`changes`], [`questions`], [`notes`],
 //! [`sources`]. What the program has no answer to is absent. [`preview`] is the screen;
 //! [`page`] writes what is not left out for the page.
 
@@ -12,7 +12,6 @@ mod body;
 mod cautions;
 mod changes;
 mod child;
-mod choice;
 mod comfort;
 mod kit;
 mod nights;
@@ -217,9 +216,7 @@ impl Source {
                 settings::render(view, &self.sessions)?,
                 comfort::render(view, self.span, goes(SharePart::Supply))?,
             ],
-            SharePart::Kit => {
-                vec![pump::render(view, &self.sessions)?, kit::render(view, &self.sessions)?, choice::render(view)?]
-            }
+            SharePart::Kit => vec![pump::render(view, &self.sessions)?, kit::render(view, &self.sessions)?],
             SharePart::Changes => {
                 let (supply, notes) = (goes(SharePart::Supply), goes(SharePart::Notes));
                 vec![changes::render(view, self.span, &self.look, supply, notes)?]

@@ -48,7 +48,7 @@ pub(crate) fn choice_to_json(view: &View<'_>, paper: &str) -> Result<String, Tro
         "made": words.with("sheet-made", &[("date", day.into()), ("time", words.clock(&view.present()).into())]),
         "sections": choice_page(view)?,
         "foot": words.say("pump-defers"),
-        "seen": [words.say("sheet-seen-by"), words.say("sheet-seen-on")],
+        "seen": Vec::<String>::new(),
         "footer": words.say("offer-page-footer"),
         "page": words.say("sheet-page"),
         "undrawn_words": words.with("sheet-undrawn", &[("sign", SIGN.into())]),

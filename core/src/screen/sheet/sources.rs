@@ -12,7 +12,6 @@ const RESTS_ON: &[(&str, &[&str])] = &[
     ("supply", &["complete_day", "bears_doubt", "least_complete", "band_a_week"]),
     ("child", &["preterm_below"]),
     ("pump", &["verdict_chance"]),
-    ("choice", &["good_low", "good_high", "personal_low", "hospital_low"]),
     ("comfort", &["discomfort_rare"]),
 ];
 

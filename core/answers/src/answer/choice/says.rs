@@ -170,6 +170,8 @@ pub enum Says {
     },
     /// It is new.
     NotShared,
+    /// It is not stated how it is offered.
+    HowNotStated,
     /// Others had it, and it is made for one.
     SharedForOne,
     /// Others had it, and milk may reach its motor.

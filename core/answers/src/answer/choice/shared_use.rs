@@ -8,7 +8,7 @@ use crate::record::Offered;
 /// no source).
 pub(super) fn shared_use(offered: &Offered) -> (Found, Says) {
     if !offered.is_shared() {
-        return (Found::NothingWanted, Says::NotShared);
+        return (Found::NothingWanted, if offered.how.is_some() { Says::NotShared } else { Says::HowNotStated });
     }
     match (for_one(offered), offered.closed) {
         (Some(true), _) => (Found::DoesNot, Says::SharedForOne),

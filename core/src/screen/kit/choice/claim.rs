@@ -11,9 +11,9 @@ use crate::screen::View;
 pub(in crate::screen::kit) fn section_of(view: &View<'_>, look: &PumpInputs) -> Option<Section> {
     let words = view.words();
     let latest = look.latest().filter(|latest| look.doubts(latest).is_empty())?;
-    let (grade, low) = match look.grade? {
-        Grade::Hospital => ("choice-grade-hospital", look.rules.hospital.0),
-        Grade::Personal => ("choice-grade-personal", look.rules.personal.0),
+    let low = match look.grade? {
+        Grade::Hospital => look.rules.hospital.0,
+        Grade::Personal => look.rules.personal.0,
         Grade::Hand => return None,
     };
     if look.limits.whose != Whose::Maker {
@@ -21,7 +21,7 @@ pub(in crate::screen::kit) fn section_of(view: &View<'_>, look: &PumpInputs) -> 
     }
     let limits = Limits { low: Some(low), high: None, usually_to: None, whose: Whose::Grade(look.grade?) };
     let span = latest.gauge.and_then(|gauge| gauge.span);
-    let lines: Vec<String> = latest
+    let said: Vec<(String, &str)> = latest
         .pulls
         .iter()
         .filter_map(|(side, pull)| {
@@ -31,13 +31,15 @@ pub(in crate::screen::kit) fn section_of(view: &View<'_>, look: &PumpInputs) -> 
                 Verdict::Below => "offer-check-says-no",
                 Verdict::Above | Verdict::CannotTell => "offer-check-cannot-tell",
             };
-            let need = [
-                ("side", side_text(view, *side).into()),
-                ("low", words.vacuum(low).into()),
-                ("grade", words.say(grade).into()),
-            ];
-            Some(words.with(key, &need))
+            Some((side_text(view, *side), key))
         })
         .collect();
-    (!lines.is_empty()).then(|| Section { lines, ..section(view, "offer-claim") })
+    let line = |side: String, key: &str| words.with(key, &[("side", side.into()), ("low", words.vacuum(low).into())]);
+    let mut lines = match said.as_slice() {
+        [] => return None,
+        [(_, key), (_, other)] if key == other => vec![line(words.say("side-each"), key)],
+        _ => said.into_iter().map(|(side, key)| line(side, key)).collect(),
+    };
+    lines.push(words.say("term-common-practice"));
+    Some(Section { lines, ..section(view, "offer-claim") })
 }

@@ -134,7 +134,8 @@ fn says(view: &View<'_>, inputs: &ChoiceInputs, offer: &Offer, says: Says) -> St
             }
             parts.join(" ")
         }
-        Says::NotShared => words.say("offer-not-shared"),
+        Says::NotShared => words.say("choice-offered-how-new"),
+        Says::HowNotStated => words.say("offer-not-stated"),
         Says::SharedForOne => words.say("offer-shared-for-one"),
         Says::SharedOpen => words.say("offer-shared-open"),
         Says::SharedForSeveral => words.say("offer-shared-for-several"),

@@ -2,7 +2,7 @@
 
 use super::super::pump_words::opens;
 use super::stated;
-use super::words::{name, wanted};
+use super::words::name;
 use crate::gather::choice::{ChoiceInputs, Offer};
 use crate::record::Kind;
 use crate::screen::shapes::{Action, Event, ListGroup, ListRow, Place, Sign};
@@ -48,8 +48,8 @@ pub(in crate::screen) fn in_visit(view: &View<'_>) -> Result<Option<ListGroup>, 
     }))
 }
 
-/// What a visit sheet says while a choice is open: what is wanted, and a line a pump.
-pub(in crate::screen) fn on_sheet(view: &View<'_>) -> Result<Option<(String, Vec<(String, String)>)>, Trouble> {
+/// What a visit sheet says while a choice is open, in the fewest words: what each pump states.
+pub(in crate::screen) fn on_sheet(view: &View<'_>) -> Result<Option<String>, Trouble> {
     let inputs = ChoiceInputs::over(view)?;
     if !inputs.is_open() {
         return Ok(None);
@@ -57,12 +57,12 @@ pub(in crate::screen) fn on_sheet(view: &View<'_>) -> Result<Option<(String, Vec
     let words = view.words();
     let open: Vec<&Offer> = inputs.open().collect();
     let said = |offer: &&Offer| {
-        let said = stated::in_short(view, &offer.fields, &inputs.rules);
-        (name(view, offer), said.unwrap_or_else(|| words.say("offer-no-vacuum")))
+        let figures = stated::on_sheet(view, &offer.fields, &inputs.rules);
+        words.with("offer-on-sheet", &[("name", name(view, offer).into()), ("figures", figures.into())])
     };
-    let mut rows: Vec<(String, String)> = open.iter().take(MOST_ON_THE_SHEET).map(said).collect();
+    let mut pumps: Vec<String> = open.iter().take(MOST_ON_THE_SHEET).map(said).collect();
     if let Some(more) = open.len().checked_sub(MOST_ON_THE_SHEET).filter(|more| *more > 0) {
-        rows.push((words.with("offer-more-pumps", &[("count", more.into())]), String::new()));
+        pumps.push(words.with("offer-more-on-sheet", &[("count", more.into())]));
     }
-    Ok(Some((wanted(view, &inputs.wanted), rows)))
+    Ok(Some(pumps.join(" \u{b7} ")))
 }

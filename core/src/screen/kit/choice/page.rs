@@ -22,7 +22,7 @@ pub(in crate::screen) fn page_sections(view: &View<'_>) -> Result<Vec<SheetSecti
         caption: wanted(view, &inputs.wanted),
         plot: picture::of(view, &inputs),
         lines: more_pumps(view, all),
-        ..empty("choice", words.say("offer-wanted-title"))
+        ..empty("choice-picture", words.say("offer-wanted-title"))
     }];
     for aspect in Aspect::ALL {
         let told = lines::rows(view, &inputs, aspect);

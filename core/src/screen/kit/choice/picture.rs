@@ -13,6 +13,9 @@ const MOST_NAMED: usize = 8;
 /// Of more pumps than this only every fifth has its number under it.
 const MOST_NUMBERED: usize = 12;
 
+/// So much of the width is left for the words of the bands.
+const FOR_WORDS: f32 = 0.2;
+
 /// None where no pump is offered.
 pub(super) fn of(view: &View<'_>, inputs: &ChoiceInputs) -> Option<PlotPicture> {
     if inputs.offers.is_empty() {
@@ -24,7 +27,7 @@ pub(super) fn of(view: &View<'_>, inputs: &ChoiceInputs) -> Option<PlotPicture> 
     let shown = stated.iter().flat_map(|(_, low, high)| [*low, *high]).flatten().chain([rules.good.0, rules.good.1]);
     let height = Height::over(view, shown, false);
     let count = inputs.offers.len();
-    let place = |at: usize| (at as f32 + 0.5) / count as f32;
+    let place = |at: usize| FOR_WORDS + (1.0 - FOR_WORDS) * (at as f32 + 0.5) / count as f32;
     let band = |low: Vacuum, high: Vacuum, key: &str| PlotBand {
         low: height.at(low),
         high: height.at(high),

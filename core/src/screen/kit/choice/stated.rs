@@ -25,6 +25,19 @@ pub(in crate::screen::kit) fn in_short(view: &View<'_>, pump: &Fields, rules: &K
     Some(view.words().with(key, &[("figures", figures.into()), ("grade", grade.into())]))
 }
 
+/// What is stated, and what it is called where its own figures do not bear that out.
+pub(super) fn on_sheet(view: &View<'_>, pump: &Fields, rules: &KitRules) -> String {
+    let words = view.words();
+    let stated = stated_vacuum(pump);
+    let figures = vacuum_figures(view, &stated).unwrap_or_else(|| words.say("offer-unstated"));
+    match not_as_called(pump, &stated, rules) {
+        Some(_) => {
+            words.with("offer-not-as-called", &[("figures", figures.into()), ("grade", grade_text(view, pump).into())])
+        }
+        None => figures,
+    }
+}
+
 /// The same with the rule it goes by, for the page of the pump.
 pub(in crate::screen::kit) fn lines(view: &View<'_>, pump: &Fields, rules: &KitRules) -> Vec<String> {
     let words = view.words();
@@ -43,6 +56,7 @@ pub(in crate::screen::kit) fn lines(view: &View<'_>, pump: &Fields, rules: &KitR
         "offer-stated-rule",
         &[("good", words.vacuums_between(low, high).into()), ("weak", words.vacuum(rules.personal.0).into())],
     ));
+    lines.push(words.say("term-common-practice"));
     lines
 }
 
