@@ -254,7 +254,7 @@ offer-band-weak = { $range }: weaker motor
 offer-band-personal = { $range }: personal-use
 offer-band-hospital = { $range }: multi-user
 offer-legend = Line: from the lowest to the highest stated, its middle marked. Open: no upper end stated. With a ?: nothing stated.
-offer-spoken = { $name }: { $figures }
+offer-spoken = { $name }: { $figures }.
 offer-more-pumps = { $count ->
     [one] One more pump is in the record.
    *[other] { $count } more pumps are in the record.
@@ -265,6 +265,7 @@ offer-page-source = All rules here are common practice, without a source. All fi
 offer-page-footer = Drawwell: which pump. Not a diagnosis, and no advice on a maker.
 offer-on-sheet = { $name } { $figures }
 offer-not-as-called = { $figures }, called { $grade }
+offer-as-typed = { $typed } ({ $read })
 offer-unstated = nothing stated
 offer-more-on-sheet = { $count ->
     [one] one more

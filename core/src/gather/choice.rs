@@ -28,7 +28,10 @@ impl ChoiceInputs {
         let rules = KitRules::read(record.rules()?);
         let mut offers = Vec::new();
         for row in record.journal.of_kind(Kind::OfferedPump)? {
-            let (_, fields) = record.record(&row.subject)?;
+            let (_, mut fields) = record.record(&row.subject)?;
+            if let Some(shared) = record.shared {
+                shared.complete(Kind::OfferedPump, &mut fields);
+            }
             offers.push(Offer { pump: Offered::read(&fields), id: row.subject, fields });
         }
         let mut births = Vec::new();

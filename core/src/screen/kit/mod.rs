@@ -113,6 +113,10 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
             }
             parts.extend(choice::stated_range(view, fields));
         }
+        Kind::OfferedPump => {
+            choice("grade");
+            parts.extend(choice::stated_range(view, fields));
+        }
         Kind::Part => {
             if let Some(pump) = text(fields, "pump") {
                 parts.extend(view.name_of_id(pump)?);

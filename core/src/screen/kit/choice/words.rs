@@ -2,7 +2,7 @@
 
 use crate::answer::choice::Found;
 use crate::gather::choice::Offer;
-use crate::quantity::{Entered, Quantity, Speed, SpeedUnit, Vacuum};
+use crate::quantity::{say_decimal, Entered, Quantity, Speed, SpeedUnit, Unit, Vacuum};
 use crate::record::wanted::{HowOften, MustRun};
 use crate::record::{Kind, Stated, Wanted};
 use crate::screen::View;
@@ -59,19 +59,33 @@ pub(super) fn weeks(view: &View<'_>, wanted: &Wanted) -> String {
     view.words().with("offer-weeks", &[("count", weeks.into())])
 }
 
-/// What a sheet states: as typed where it was typed in the unit that is read. Nothing where it states nothing.
+/// What a sheet states, as typed; where it was typed in another unit than is read, in that one too, to one place
+/// more: what is judged has to be seen. Nothing where it states nothing.
 fn figures<Q: Quantity>(view: &View<'_>, stated: &Stated<Q>, unit: Q::Unit) -> Option<String> {
+    let typed_in = stated.high.as_ref().or(stated.low.as_ref())?.unit();
+    let typed = ends(view, stated, typed_in, |entered| entered.say_in(typed_in));
+    if typed_in == unit {
+        return Some(typed);
+    }
+    let places = unit.places() + 1;
+    let read = ends(view, stated, unit, |entered| say_decimal(entered.quantity().in_unit(unit), places));
+    Some(view.words().with("offer-as-typed", &[("typed", typed.into()), ("read", read.into())]))
+}
+
+fn ends<Q: Quantity>(
+    view: &View<'_>,
+    stated: &Stated<Q>,
+    unit: Q::Unit,
+    say: impl Fn(&Entered<Q>) -> String,
+) -> String {
     let words = view.words();
-    let say = |entered: &Entered<Q>| words.entered(entered, unit);
-    Some(match (&stated.low, &stated.high) {
-        (None, None) => return None,
-        (Some(low), Some(high)) if low.quantity() != high.quantity() => words.with(
-            "range",
-            &[("low", low.say_in(unit).into()), ("high", high.say_in(unit).into()), ("unit", words.unit(unit).into())],
-        ),
-        (_, Some(high)) => say(high),
-        (Some(low), None) => words.with("limit-from", &[("low", say(low).into())]),
-    })
+    match (&stated.low, &stated.high) {
+        (Some(low), Some(high)) if low.quantity() != high.quantity() => words
+            .with("range", &[("low", say(low).into()), ("high", say(high).into()), ("unit", words.unit(unit).into())]),
+        (_, Some(one)) => words.with_unit(say(one), unit),
+        (Some(low), None) => words.with("limit-from", &[("low", words.with_unit(say(low), unit).into())]),
+        (None, None) => String::new(),
+    }
 }
 
 /// The highest vacuum that is stated.
