@@ -1,7 +1,7 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D] [--key-file K]
-//!  (import F | export F | calendar F | sheet F | sheet-letter F | csv TABLE F |
+//!  (import F | export F | calendar F | sheet F | sheet-letter F | choice-page F | csv TABLE F |
 //!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
 //!
@@ -14,7 +14,7 @@
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
 //! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`, `pump:ID`,
-//! `check:ID`, `trace:ID`, `fit`, `comfort`, `letdown`, `trial:ID`, `family`, `report` or `entry:ID`; an
+//! `check:ID`, `trace:ID`, `count:ID`, `fit`, `choice`, `comfort`, `letdown`, `trial:ID`, `family`, `report` or `entry:ID`; an
 //! event is written as serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
@@ -29,7 +29,7 @@ use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Paper, Place}
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] [--key-file FILE] \
-                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | \
+                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | choice-page FILE | \
                      csv TABLE FILE | csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
@@ -97,6 +97,8 @@ fn place(text: &str) -> Option<Place> {
         None if text == "sheet" => Place::Sheet,
         Some(("trial", id)) => Place::Trial { id: id.to_owned() },
         None if text == "fit" => Place::Fit,
+        None if text == "choice" => Place::Choice,
+        Some(("count", id)) => Place::SpeedCount { id: id.to_owned() },
         None if text == "comfort" => Place::Comfort,
         None if text == "letdown" => Place::Letdown,
         None if text == "tonight" => Place::Tonight,
@@ -151,6 +153,7 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
         "fhir" => export(Export::HealthRecord)?,
         "sheet" => export(Export::Sheet { paper: Paper::A4 })?,
         "sheet-letter" => export(Export::Sheet { paper: Paper::Letter })?,
+        "choice-page" => export(Export::Choice { paper: Paper::A4 })?,
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {
             let event: Event = serde_json::from_str(&asked.with).map_err(|_| Failed::Usage)?;

@@ -11,6 +11,7 @@
 mod carried_over;
 mod caseload;
 mod cautions;
+mod choice;
 mod clocks_that_disagree;
 mod comfort;
 mod comfort_screens;
@@ -19,6 +20,7 @@ mod day_and_entry;
 mod erasing;
 mod every_sign;
 mod first_screen;
+mod gauges;
 mod handed_over;
 mod just_pumped;
 mod kept_milk;

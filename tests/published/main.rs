@@ -23,6 +23,7 @@ mod regions_cldr;
 mod rfc5545_local_time;
 mod rules_at_their_bounds;
 mod rules_of_cautions;
+mod rules_of_choice;
 mod rules_of_comfort;
 mod rules_of_keeping;
 mod rules_of_kit;

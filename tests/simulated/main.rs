@@ -11,6 +11,7 @@
 mod comfort;
 mod comfort_laws;
 mod comfort_record;
+mod counting;
 mod fold_laws;
 mod kept_days;
 mod kept_milk;

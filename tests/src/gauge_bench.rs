@@ -18,6 +18,7 @@ pub fn gauge(span: f64, class: f64, resolution: f64) -> Gauge {
         class: Some(class),
         error: None,
         resolution: (resolution > 0.0).then(|| mercury(resolution)),
+        calibration_due: None,
     }
 }
 

@@ -93,6 +93,9 @@ impl Changes {
             | Event::BeginTrial { .. }
             | Event::TrialDone { .. }
             | Event::StopTrial { .. }
+            | Event::BeginCount { .. }
+            | Event::TapAlong { .. }
+            | Event::CountAgain { .. }
             | Event::BeginTrace { .. } => Self::Record,
         }
     }
@@ -113,6 +116,7 @@ impl Changes {
         match what {
             Export::Record
             | Export::Sheet { .. }
+            | Export::Choice { .. }
             | Export::Table { .. }
             | Export::TableSchema { .. }
             | Export::Tables

@@ -57,6 +57,14 @@ impl App {
         for row in self.journal()?.of_kind(Kind::Gauge)? {
             shared.gauges.extend(self.journal()?.record(&row.subject)?.map(|(_, fields)| fields));
         }
+        for row in self.journal()?.of_kind(Kind::OfferedPump)? {
+            let offered = self.journal()?.record(&row.subject)?.map(|(_, fields)| fields);
+            // What a family decides is its own.
+            shared.offered.extend(offered.map(|mut fields| {
+                fields.remove("decided");
+                fields
+            }));
+        }
         let settings = self.journal()?.record(SETTINGS)?.map(|(_, fields)| fields).unwrap_or_default();
         shared.flange_sizes = settings.get("flange_sizes").cloned();
         let rules = self.journal()?.record(RULES)?.map(|(_, fields)| fields).unwrap_or_default();

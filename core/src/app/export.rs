@@ -24,6 +24,7 @@ impl App {
             Export::Record => (format!("drawwell-{day}.jsonl"), exchange::CONTENT_TYPE),
             Export::Calendar => (format!("drawwell-plan-{day}.ics"), calendar::CONTENT_TYPE),
             Export::Sheet { .. } => (format!("drawwell-visit-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
+            Export::Choice { .. } => (format!("drawwell-which-pump-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
             Export::Table { table } => {
                 (format!("drawwell-{}-{day}.csv", table_named(table)?.name()), spreadsheet::CONTENT_TYPE)
             }
@@ -77,6 +78,7 @@ impl App {
                 Export::Record => "record-handed-over",
                 Export::Calendar => "calendar-handed-over",
                 Export::Sheet { .. } => "sheet-handed-over",
+                Export::Choice { .. } => "choice-handed-over",
                 Export::Table { .. } | Export::TableSchema { .. } | Export::Tables => "table-handed-over",
                 Export::HealthRecord => "health-record-handed-over",
                 Export::SealedFor { .. } | Export::SealedByPassphrase => "family-handed-over",
@@ -93,6 +95,10 @@ impl App {
             Export::Calendar => self.write_calendar(file, present),
             Export::Sheet { paper } => {
                 let page = sheet_renderer::set(&self.view(present)?, *paper, self.renderer)?;
+                all(&page, file)
+            }
+            Export::Choice { paper } => {
+                let page = sheet_renderer::set_choice(&self.view(present)?, *paper, self.renderer)?;
                 all(&page, file)
             }
             Export::Table { table } => {

@@ -103,11 +103,24 @@ impl App {
                     .collect::<Result<_, Trouble>>()?
             }
             Kind::Trace => vec![("unit".to_owned(), json!(unit)), ("unit_is_right".to_owned(), json!(true))],
+            Kind::OfferedPump => stated_in(&fields, unit)?,
             _ => return Err(Trouble::bad("id", "bad-field")),
         };
         self.set_fields(id, kind, fields, values, "meant-in", present)?;
         Ok(vec![buzz("meant-in")])
     }
+}
+
+/// What a technical sheet states of vacuum, the same figures in another unit.
+fn stated_in(fields: &Fields, unit: &str) -> Result<NewValues, Trouble> {
+    let unit = VacuumUnit::from_ucum(unit).ok_or_else(|| Trouble::bad("unit", "bad-unit"))?;
+    let ends = ["maximum_vacuum_low", "maximum_vacuum_high"];
+    let stated = ends.into_iter().filter_map(|key| Some((key, Entered::<Vacuum>::from_json(fields.get(key)?)?)));
+    let meant = |(key, entered): (&str, Entered<Vacuum>)| {
+        let meant = Entered::<Vacuum>::parse(entered.typed(), unit).map_err(|_| Trouble::bad(key, "bad-quantity"))?;
+        Ok((key.to_owned(), meant.to_json()))
+    };
+    stated.map(meant).collect()
 }
 
 /// The fields of a record that has to be of a kind.

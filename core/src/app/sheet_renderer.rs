@@ -27,7 +27,19 @@ fn named(paper: Paper) -> &'static str {
 
 /// Sets a sheet with a renderer.
 pub(super) fn set(view: &View<'_>, paper: Paper, renderer: Option<SheetRenderer>) -> Result<Vec<u8>, Trouble> {
+    typeset(view, renderer, || Ok(page::to_json(view, &Sheet::gather(view)?, named(paper))))
+}
+
+/// Sets the page of a choice.
+pub(super) fn set_choice(view: &View<'_>, paper: Paper, renderer: Option<SheetRenderer>) -> Result<Vec<u8>, Trouble> {
+    typeset(view, renderer, || page::choice_to_json(view, named(paper)))
+}
+
+fn typeset(
+    view: &View<'_>,
+    renderer: Option<SheetRenderer>,
+    data: impl FnOnce() -> Result<String, Trouble>,
+) -> Result<Vec<u8>, Trouble> {
     let renderer = renderer.ok_or_else(|| Trouble::new(Kind::Fault, "trouble-no-press"))?;
-    let data = page::to_json(view, &Sheet::gather(view)?, named(paper));
-    renderer(&data, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
+    renderer(&data()?, &view.present()).map_err(|_| Trouble::new(Kind::Fault, "trouble-not-set"))
 }

@@ -10,6 +10,8 @@ pub struct Shared {
     pub pumps: Vec<Fields>,
     /// Gauges, by their name.
     pub gauges: Vec<Fields>,
+    /// Pumps that are on offer, with the figures of their technical sheets, by their name.
+    pub offered: Vec<Fields>,
     /// Flange sizes in stock.
     pub flange_sizes: Option<serde_json::Value>,
     /// When a family needs a look.
@@ -17,12 +19,13 @@ pub struct Shared {
 }
 
 impl Shared {
-    /// Adds to a family's pump or gauge what the desk knows of one of the same name. What
+    /// Adds to a family's pump, gauge or pump on offer what the desk knows of one of the same name. What
     /// the family's own record says goes before.
     pub fn complete(&self, kind: Kind, fields: &mut Fields) {
         let known = match kind {
             Kind::Pump => &self.pumps,
             Kind::Gauge => &self.gauges,
+            Kind::OfferedPump => &self.offered,
             _ => return,
         };
         let name = |fields: &Fields| text(fields, "name").map(|name| name.trim().to_lowercase());

@@ -241,7 +241,7 @@ fn entry_row(view: &View<'_>, row: &Row, kind: Kind, fields: &Fields) -> Result<
             let note = text(fields, "note").unwrap_or_default().to_owned();
             (what.unwrap_or_else(|| words.say("kind-life_event")), note, String::new(), None)
         }
-        Kind::Check | Kind::Trace => {
+        Kind::Check | Kind::Trace | Kind::SpeedCount => {
             let pump = text(fields, "pump").map(|id| view.name_of_id(id)).transpose()?.flatten().unwrap_or_default();
             (words.say(&format!("kind-{}", kind.name())), pump, String::new(), None)
         }

@@ -34,6 +34,9 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         | Kind::Gauge
         | Kind::Check
         | Kind::Trace
+        | Kind::SpeedCount
+        | Kind::Wanted
+        | Kind::OfferedPump
         | Kind::Fit
         | Kind::Search
         | Kind::Trial => "kit",

@@ -90,6 +90,8 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Trace { id } => kit::show_trace(view, id),
         Place::Pump { id } => kit::show_pump(view, id),
         Place::Check { id } => kit::show_check(view, id),
+        Place::SpeedCount { id } => kit::show_count(view, id),
+        Place::Choice => kit::show_choice(view),
         Place::Fit => kit::show_fit(view),
         Place::Term { word } => term::show(view, word),
         Place::Comfort => kit::show_comfort(view),

@@ -39,6 +39,8 @@ impl Tab {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
+            | Place::SpeedCount { .. }
+            | Place::Choice
             | Place::Fit
             | Place::Comfort
             | Place::Letdown
@@ -146,6 +148,8 @@ impl Opens {
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }
+            | Place::SpeedCount { .. }
+            | Place::Choice
             | Place::Fit
             | Place::Term { .. }
             | Place::Comfort

@@ -93,9 +93,16 @@ impl SharePart {
             Kind::Container | Kind::MilkEvent => Some(Self::Supply),
             Kind::Cleaning => Some(Self::Sessions),
             Kind::Feed | Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => Some(Self::Sessions),
-            Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => {
-                Some(Self::Kit)
-            }
+            Kind::Pump
+            | Kind::Part
+            | Kind::Flange
+            | Kind::Gauge
+            | Kind::Check
+            | Kind::Trace
+            | Kind::SpeedCount
+            | Kind::Wanted
+            | Kind::OfferedPump
+            | Kind::Fit => Some(Self::Kit),
             Kind::Search | Kind::Trial => Some(Self::Comfort),
             Kind::Sign | Kind::CautionDealt => Some(Self::Body),
             Kind::LifeEvent => Some(Self::Changes),

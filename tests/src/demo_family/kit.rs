@@ -1,6 +1,6 @@
 //! The people and things of the story. Every name is made up.
 
-use drawwell_core::record::{Kind, SETTINGS};
+use drawwell_core::record::{Kind, SETTINGS, WANTED};
 
 use super::{
     fact::Fact,
@@ -18,7 +18,7 @@ pub(super) const NARROW_RIGHT: &str = "flange-21-right";
 
 /// How they want things, who they are, and what they have.
 pub(super) fn facts() -> Vec<Fact> {
-    [vec![settings()], children(), pumps(), parts(), flanges()].concat()
+    [vec![settings()], children(), pumps(), parts(), flanges(), choosing()].concat()
 }
 
 fn settings() -> Fact {
@@ -87,6 +87,60 @@ fn pumps() -> Vec<Fact> {
             .says("grade", "hand")
             .says("in_use_since", date(97))
             .says("note", "For trains."),
+    ]
+}
+
+/// A second pump is looked for, to express at work. The makers' figures are made up.
+fn choosing() -> Vec<Fact> {
+    vec![
+        Fact::new(Kind::Wanted, WANTED)
+            .says("how_often", "daily_at_work")
+            .says("weeks_wanted", 30)
+            .yes("both_at_once")
+            .says("must_run", "battery"),
+        Fact::new(Kind::OfferedPump, "offered-1-thicket")
+            .says("name", "Thicket")
+            .says("grade", "hospital")
+            .says("offered_how", "rented")
+            .vacuum("maximum_vacuum_low", 240.0)
+            .vacuum("maximum_vacuum_high", 270.0)
+            .cycles("cycles_low", 40.0)
+            .cycles("cycles_high", 80.0)
+            .says("settings_apart", "apart")
+            .yes("stimulation_phase")
+            .says("sides_at_once", "both")
+            .says("power", "mains")
+            .says("made_for", "several")
+            .says("milk_path", "closed")
+            .mass("pump_weight", 2300.0)
+            .says("price", 45.0)
+            .says("currency", "EUR")
+            .says("price_for", "month"),
+        Fact::new(Kind::OfferedPump, "offered-2-larder")
+            .says("name", "Larder")
+            .says("grade", "personal")
+            .says("offered_how", "new")
+            .vacuum("maximum_vacuum_high", 290.0)
+            .cycles("cycles_low", 45.0)
+            .cycles("cycles_high", 70.0)
+            .says("settings_apart", "together")
+            .says("levels", 9)
+            .says("sides_at_once", "both")
+            .says("power", "battery")
+            .yes("in_clothes")
+            .says("made_for", "one")
+            .says("motor_warranty", 24)
+            .mass("pump_weight", 240.0)
+            .says("price", 199.0)
+            .says("currency", "EUR"),
+        Fact::new(Kind::OfferedPump, "offered-3-tumbler")
+            .says("name", "Tumbler")
+            .says("grade", "personal")
+            .says("offered_how", "second_hand")
+            .vacuum("maximum_vacuum_low", 200.0)
+            .says("power", "both")
+            .says("price", 40.0)
+            .says("currency", "EUR"),
     ]
 }
 

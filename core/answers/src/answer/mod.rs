@@ -6,6 +6,7 @@
 
 pub mod age;
 pub mod caution;
+pub mod choice;
 pub mod comfort;
 mod estimate;
 pub mod flange_fit;

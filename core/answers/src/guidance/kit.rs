@@ -36,6 +36,16 @@ pub struct KitRules {
     pub motor_life: (Span, Span),
     /// The cycles of usual pumps.
     pub usual_cycles: CycleRange,
+    /// A stated highest vacuum above this is asked about: it may be in mbar.
+    pub likely_millibar: Vacuum,
+    /// A hospital grade pump's top is mostly from here on.
+    pub hospital_usual: Vacuum,
+    /// Above this for nearly all of a child's milk, or a long stay on a neonatal unit.
+    pub most_above: Vacuum,
+    /// So long after birth letdown comes easiest.
+    pub early_weeks: Span,
+    /// The cycles of a stimulation phase.
+    pub stimulation_cycles: CycleRange,
 }
 
 /// A month of UCUM: 30.4375 days.
@@ -58,6 +68,14 @@ impl KitRules {
             likely_kilopascal: vacuum("likely_kilopascal"),
             motor_life: (months("life_from"), months("life_to")),
             usual_cycles: CycleRange { low: speed("usual_cycles_low"), high: speed("usual_cycles_high") },
+            likely_millibar: vacuum("likely_millibar"),
+            hospital_usual: vacuum("hospital_usual"),
+            most_above: vacuum("most_above"),
+            early_weeks: Span::hours((rules.value("early_weeks") * 7.0 * 24.0).round() as i64),
+            stimulation_cycles: CycleRange {
+                low: speed("stimulation_cycles_low"),
+                high: speed("stimulation_cycles_high"),
+            },
         }
     }
 }

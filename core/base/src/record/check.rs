@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use super::rhythm::{lasts_by_the_clock, LONGEST_SLEEP_WINDOW};
 use super::{
-    ambient, kinds, moment, text, whole_number, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS,
+    ambient, date, kinds, moment, text, whole_number, Fields, GaugeCheck, Kind, Mark, Reading, Rhythm, MARKS, READINGS,
 };
 use crate::quantity::{Entered, Quantity, Rounding, Speed, Vacuum};
 use crate::time::{Instant, Span};
@@ -48,10 +48,9 @@ pub fn whole_record(kind: Kind, fields: &Fields, now: Option<Instant>, levels: O
     }
     match kind {
         Kind::Session => session(fields, now, levels),
-        Kind::Pump => {
-            rising::<Vacuum>(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
-            rising::<Speed>(fields, "cycles_low", "cycles_high")
-        }
+        Kind::Pump => of_its_maker(fields),
+        Kind::OfferedPump => of_its_maker(fields).and_then(|()| currency(fields)),
+        Kind::Gauge => calibration(fields),
         Kind::Check => gauge_check(fields, levels),
         Kind::Rhythm => rhythm(fields),
         Kind::PlanPart => rule_set_anew(fields),
@@ -126,6 +125,30 @@ fn rhythm(fields: &Fields) -> Result<(), Trouble> {
     }
     match (rhythm.shortest, rhythm.longest) {
         (Some(shortest), Some(longest)) if shortest > longest => Err(Trouble::bad("longest_interval", "bad-order")),
+        _ => Ok(()),
+    }
+}
+
+/// What a maker states of a pump has ends that rise.
+fn of_its_maker(fields: &Fields) -> Result<(), Trouble> {
+    rising::<Vacuum>(fields, "maximum_vacuum_low", "maximum_vacuum_high")?;
+    rising::<Speed>(fields, "cycles_low", "cycles_high")
+}
+
+/// A currency is three letters (ISO 4217).
+fn currency(fields: &Fields) -> Result<(), Trouble> {
+    match text(fields, "currency") {
+        Some(code) if code.len() != 3 || !code.bytes().all(|b| b.is_ascii_alphabetic()) => {
+            Err(Trouble::bad("currency", "bad-currency"))
+        }
+        _ => Ok(()),
+    }
+}
+
+/// No gauge is due before it was calibrated.
+fn calibration(fields: &Fields) -> Result<(), Trouble> {
+    match (date(fields, "calibrated_on"), date(fields, "calibration_due")) {
+        (Some(on), Some(due)) if due < on => Err(Trouble::bad("calibration_due", "bad-due-before")),
         _ => Ok(()),
     }
 }

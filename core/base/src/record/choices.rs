@@ -129,3 +129,20 @@ pub const TRIAL_ENDED: &[&str] = &["finished", "settled", "pain_rose", "caution"
 pub const TRIAL_WAYS: &[&str] = &["a", "b"];
 /// The way that was done.
 pub const TRIAL_DONE: &[&str] = &["a", "b", "neither"];
+
+/// How often a pump that is looked for will run.
+pub const HOW_OFTEN: &[&str] = &["now_and_then", "daily_at_work", "nearly_all_milk", "neonatal_unit"];
+/// Where it has to run.
+pub const MUST_RUN: &[&str] = &["mains", "battery", "in_clothes"];
+/// How a pump is offered.
+pub const OFFERED_HOW: &[&str] = &["new", "second_hand", "borrowed", "rented"];
+/// Whether vacuum and cycles are set apart from each other.
+pub const SETTINGS_APART: &[&str] = &["apart", "together", "vacuum_only", "neither"];
+/// For how many people a pump is made.
+pub const MADE_FOR: &[&str] = &["one", "several"];
+/// Whether milk can reach the motor.
+pub const MILK_PATHS: &[&str] = &["open", "closed"];
+/// What a price is for.
+pub const PRICE_FOR: &[&str] = &["all", "week", "month"];
+/// What was decided of a pump that was offered.
+pub const DECIDED: &[&str] = &["chosen", "set_aside"];

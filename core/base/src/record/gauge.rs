@@ -2,9 +2,10 @@
 
 use super::reading::Reading;
 use super::READINGS;
-use super::{flag, moment, text, Fields};
+use super::{date, flag, moment, text, Fields};
 use crate::quantity::{AirPressure, Altitude, Entered, Unit, Vacuum, VacuumUnit};
 use crate::time::Moment;
+use chrono::NaiveDate;
 
 /// A gauge as it is described.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -19,6 +20,8 @@ pub struct Gauge {
     pub error: Option<Vacuum>,
     /// The smallest step that can be told apart.
     pub resolution: Option<Vacuum>,
+    /// The last day on which its calibration is good.
+    pub calibration_due: Option<NaiveDate>,
 }
 
 impl Gauge {
@@ -31,6 +34,7 @@ impl Gauge {
             class: text(fields, "accuracy_class").and_then(|class| class.parse().ok()),
             error: vacuum("greatest_error"),
             resolution: vacuum("resolution"),
+            calibration_due: date(fields, "calibration_due"),
         }
     }
 }

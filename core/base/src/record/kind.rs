@@ -21,6 +21,12 @@ pub enum Kind {
     Check,
     /// A trace of pressure over time.
     Trace,
+    /// A pump's cycles, counted by tapping along with it.
+    SpeedCount,
+    /// What is wanted of a pump that is to be bought, borrowed or rented: one record.
+    Wanted,
+    /// A pump that is offered, with the figures of its technical sheet.
+    OfferedPump,
     /// Nipples measured, and signs of how a flange fits.
     Fit,
     /// A session: expressing, or a feed at the breast.
@@ -81,6 +87,9 @@ impl Kind {
         Self::Gauge,
         Self::Check,
         Self::Trace,
+        Self::SpeedCount,
+        Self::Wanted,
+        Self::OfferedPump,
         Self::Fit,
         Self::Rhythm,
         Self::FixedPoint,
@@ -118,6 +127,9 @@ impl Kind {
             Self::Gauge => "gauge",
             Self::Check => "check",
             Self::Trace => "trace",
+            Self::SpeedCount => "speed_count",
+            Self::Wanted => "wanted",
+            Self::OfferedPump => "offered_pump",
             Self::Fit => "fit",
             Self::Session => "session",
             Self::Rhythm => "rhythm",
@@ -156,6 +168,7 @@ impl Kind {
             Self::Rules => Some(super::RULES),
             Self::Rhythm => Some(super::RHYTHM),
             Self::Keeping => Some(super::KEEPING),
+            Self::Wanted => Some(super::WANTED),
             _ => None,
         }
     }
@@ -181,6 +194,7 @@ impl Kind {
             Self::Session => Some("started"),
             Self::Check
             | Self::Trace
+            | Self::SpeedCount
             | Self::Fit
             | Self::Feed
             | Self::Container
@@ -207,6 +221,8 @@ impl Kind {
             | Self::Part
             | Self::Flange
             | Self::Gauge
+            | Self::Wanted
+            | Self::OfferedPump
             | Self::Consultant
             | Self::PlanPart
             | Self::CaseFamily => None,

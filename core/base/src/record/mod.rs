@@ -18,6 +18,7 @@ pub mod host_defaults;
 mod kind;
 pub mod kinds;
 pub mod mark;
+pub mod offered;
 pub mod plan_change;
 pub mod plan_part;
 pub mod reading;
@@ -28,8 +29,10 @@ pub mod run;
 pub mod session;
 pub mod settings;
 pub mod sizes;
+pub mod taps;
 pub mod typed;
 mod typed_unit;
+pub mod wanted;
 
 pub use amount::Amount;
 pub use container::{Container, Happened, KeptIn, MilkEvent, Taken};
@@ -40,6 +43,7 @@ pub use host_defaults::HostDefaults;
 pub use kind::Kind;
 pub use kinds::FieldSpec;
 pub use mark::{Mark, MarkKind};
+pub use offered::{Offered, Stated};
 pub use plan_change::{Done as PlanDone, PlanChange};
 pub use reading::{Place as ReadingPlace, Reading};
 pub use removal::{Answered, Milk, Removal};
@@ -49,7 +53,9 @@ pub use run::Run;
 pub use session::{opposite, Dials, Session, Setting, Sides};
 pub use settings::Settings;
 pub use sizes::Sizes;
+pub use taps::Taps;
 pub use typed_unit::{typed_unit, vacuum_unit, DATE_OF};
+pub use wanted::Wanted;
 
 use serde_json::Value;
 use std::collections::BTreeMap;
@@ -72,6 +78,9 @@ pub const SETTINGS: &str = "settings";
 
 /// The subject that holds rules that were set to another value.
 pub const RULES: &str = "rules";
+
+/// The subject that holds what is wanted of a pump.
+pub const WANTED: &str = "wanted";
 
 /// The subject that holds how sessions are to fall over a day.
 pub const RHYTHM: &str = "rhythm";

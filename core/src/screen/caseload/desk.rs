@@ -1,5 +1,5 @@
 //! What the consultant keeps once for all families: gauges, pumps with their makers'
-//! ranges, flanges in stock, her own card.
+//! ranges, pumps on offer with the figures of their sheets, flanges in stock, her own card.
 
 use super::super::shapes::{Event, ListGroup, ListRow, ListScreen, Place, Screen};
 use super::super::{kit, View};
@@ -10,7 +10,10 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let words = view.words();
     let mut frame = view.frame(&Place::Desk, words.say("desk-title"), words.say("desk-subtitle"))?;
     frame.places = Vec::new();
-    let mut groups = vec![own(view), kit::group(view, Kind::Gauge)?, kit::group(view, Kind::Pump)?];
+    let mut groups = vec![own(view)];
+    for kind in [Kind::Gauge, Kind::Pump, Kind::OfferedPump] {
+        groups.push(kit::group(view, kind)?);
+    }
     let mut stock = opens(view, "desk-stock", "desk-settings", Place::Entry { id: SETTINGS.to_owned() });
     stock.rows.push(row(view, "desk-rules", Place::Entry { id: RULES.to_owned() }));
     stock.rows.push(crate::screen::recovery::row(view));

@@ -3,10 +3,13 @@
 //! This file lists what there is. What a pump's checks say is gathered in [`crate::gather::kit`];
 //! [`pump`] shows it with [`pump_text`], [`pump_parts`], [`wear`] and [`levels`], in [`pump_words`]; [`check`]
 //! leads through a check with a gauge, [`flange_fit`] through flanges; [`trace`] shows what a trace says
-//! ([`trace_text`]) and how it looks ([`trace_pictures`]); [`comfort`] what is comfortable; [`dial`] and [`plot`] draw.
+//! ([`trace_text`]) and how it looks ([`trace_pictures`]); [`comfort`] what is comfortable; [`choice`] compares pumps before any of them is there;
+//! [`count`] counts a pump's cycles; [`dial`] and [`plot`] draw.
 
 mod check;
+mod choice;
 mod comfort;
+mod count;
 mod dial;
 mod flange_fit;
 mod level_words;
@@ -16,17 +19,23 @@ mod pump;
 mod pump_parts;
 mod pump_text;
 mod pump_words;
+mod speed;
 mod trace;
 mod trace_inputs;
 mod trace_pictures;
 mod trace_text;
+mod two_gauges;
 mod wear;
 
 pub(super) use check::show as show_check;
+pub(super) use choice::{
+    in_visit as choice_in_visit, on_sheet as choice_on_sheet, page_sections as choice_page, show as show_choice,
+};
 pub(super) use comfort::{
     above_plan_notice, begin_trial, ceiling_kept, in_short, rows_while_running, search_offer, searched,
     show as show_comfort, show_letdown, show_trial, trial_notice,
 };
+pub(super) use count::show as show_count;
 pub(super) use flange_fit::{show as show_fit, sign_name};
 pub(super) use level_words::level_text;
 pub(super) use pump::{checked, limits_rules, show as show_pump};
@@ -34,7 +43,7 @@ pub(super) use trace::show as show_trace;
 
 use super::shapes::{Action, Event, ListGroup, ListScreen, Place, Screen, Sign};
 use super::View;
-use crate::quantity::{Entered, Length, LengthUnit, Quantity, Vacuum, VacuumUnit};
+use crate::quantity::{Entered, Length, LengthUnit, Vacuum};
 use crate::record::{text, whole_number, Fields, Gauge, Kind};
 use crate::trouble::Trouble;
 
@@ -50,6 +59,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         flanges,
         group(view, Kind::Part)?,
         group(view, Kind::Gauge)?,
+        choice::group(view)?,
         comfort::group(view)?,
     ];
     Ok(Screen::List { frame, list: ListScreen { intro: words.say("kit-intro"), groups } })
@@ -101,10 +111,11 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
             if let Some(levels) = whole_number(fields, "levels") {
                 parts.push(words.with("levels", &[("count", levels.into())]));
             }
-            let vacuum = |key: &str| fields.get(key).and_then(Entered::<Vacuum>::from_json);
-            if let (Some(low), Some(high)) = (vacuum("maximum_vacuum_low"), vacuum("maximum_vacuum_high")) {
-                parts.push(range(view, &low, &high));
-            }
+            parts.extend(choice::stated_range(view, fields));
+        }
+        Kind::OfferedPump => {
+            choice("grade");
+            parts.extend(choice::stated_range(view, fields));
         }
         Kind::Part => {
             if let Some(pump) = text(fields, "pump") {
@@ -128,6 +139,10 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
             if let Some(class) = text(fields, "accuracy_class") {
                 parts.push(words.with("gauge-class", &[("class", class.into())]));
             }
+            if let Some(due) = Gauge::read(fields).calibration_due {
+                let key = if due < view.today().date() { "gauge-was-due" } else { "gauge-due" };
+                parts.push(words.with(key, &[("date", words.plain_date(due).into())]));
+            }
         }
         Kind::Child => {
             if let Some(weeks) = whole_number(fields, "gestation_weeks") {
@@ -143,13 +158,4 @@ pub(super) fn detail(view: &View<'_>, kind: Kind, fields: &Fields) -> Result<Str
         parts.push(words.with(key, &[("date", words.plain_date(date).into())]));
     }
     Ok(parts.join(" \u{b7} "))
-}
-
-fn range(view: &View<'_>, low: &Entered<Vacuum>, high: &Entered<Vacuum>) -> String {
-    let words = view.words();
-    let unit: VacuumUnit = view.settings.vacuum;
-    let say = |e: &Entered<Vacuum>| {
-        crate::quantity::say_decimal(e.quantity().in_unit(unit), crate::quantity::Unit::places(unit))
-    };
-    words.with("range", &[("low", say(low).into()), ("high", say(high).into()), ("unit", words.unit(unit).into())])
 }

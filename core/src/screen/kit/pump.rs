@@ -3,7 +3,7 @@
 use super::pump_parts::{parts, years};
 use super::pump_text::{headline, render};
 use super::pump_words::{bare, day_of, notice, opens, section, side_text};
-use super::{levels, wear};
+use super::{choice, levels, speed, two_gauges, wear};
 use crate::answer::pump::{doubts, Grade, Whose};
 use crate::gather::kit::{CheckInputs, PumpInputs};
 use crate::record::check::LEEWAY;
@@ -22,7 +22,7 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     frame.back = Some(view.back());
     let said = match look.latest() {
         Some(latest) => render(view, &look, latest)?,
-        None => not_checked(view),
+        None => not_checked(view, &look),
     };
     // The verdict, the dial, what to do; what they rest on comes under that.
     let says = Section { lines: said.lines.clone(), ..bare("says") };
@@ -52,7 +52,7 @@ pub(in crate::screen) fn limits_rules(view: &View<'_>, id: &str) -> Result<&'sta
     })
 }
 
-fn not_checked(view: &View<'_>) -> FindingsScreen {
+fn not_checked(view: &View<'_>, look: &PumpInputs) -> FindingsScreen {
     let words = view.words();
     let (headline, caption) = (words.say("pump-not-checked"), words.say("pump-not-checked-caption"));
     FindingsScreen {
@@ -61,7 +61,10 @@ fn not_checked(view: &View<'_>) -> FindingsScreen {
         figure: String::new(),
         caption,
         dial: None,
-        lines: vec![words.say("pump-defers")],
+        lines: choice::stated_lines(view, &look.fields, &look.rules)
+            .into_iter()
+            .chain([words.say("pump-defers")])
+            .collect(),
         asks: Vec::new(),
         actions: Vec::new(),
         sections: Vec::new(),
@@ -87,9 +90,17 @@ const IN_SHORT: u32 = 4;
 pub(super) fn in_short(view: &View<'_>, id: &str) -> Result<String, Trouble> {
     let words = view.words();
     let look = PumpInputs::over_latest(view, id, IN_SHORT)?;
-    let Some(latest) = look.latest() else { return Ok(words.say("pump-not-checked")) };
+    let Some(latest) = look.latest() else {
+        let not_checked = words.say("pump-not-checked");
+        return Ok(match choice::stated_in_short(view, &look.fields, &look.rules) {
+            Some(stated) => {
+                words.with("pump-not-checked-stated", &[("said", not_checked.into()), ("stated", stated.into())])
+            }
+            None => not_checked,
+        });
+    };
     let sides = look.sides(latest);
-    let headline = headline(view, &look, &sides, &look.doubts(latest));
+    let headline = headline(view, &look, latest, &sides, &look.doubts(latest));
     Ok(match day_of(view, latest) {
         Some(day) => words.with("pump-in-short", &[("date", words.short_date(day).into()), ("said", headline.into())]),
         None => headline,
@@ -132,7 +143,10 @@ pub(super) fn asks(view: &View<'_>, look: &PumpInputs, latest: &CheckInputs) -> 
 fn sections(view: &View<'_>, look: &PumpInputs) -> Result<Vec<Section>, Trouble> {
     let mut found = Vec::new();
     found.extend(levels::section(view, look)?);
+    found.extend(speed::section_of(view, look)?);
     found.extend(wear::section(view, look)?);
+    found.extend(two_gauges::section_of(view, look)?);
+    found.extend(choice::claim_checked(view, look));
     found.push(checks(view, look));
     found.extend(traces(view, look)?);
     found.push(parts(view, look)?);

@@ -3,6 +3,7 @@
 use super::dial;
 use super::pump_parts::{parts_of, PartInUse};
 use super::pump_words::{chance_lines, day_of, settles_line, side_text};
+use crate::answer::pump::calibration::past_due;
 use crate::answer::pump::{applied, doubts, sides, NoPull, Verdict, Whose};
 use crate::gather::kit::{together, CheckInputs, PumpInputs, SideInputs};
 use crate::quantity::{say_decimal, AirPressureUnit, Quantity, Vacuum};
@@ -12,7 +13,28 @@ use crate::screen::shapes::FindingsScreen;
 use crate::screen::View;
 use crate::trouble::Trouble;
 
-pub(super) fn headline(view: &View<'_>, look: &PumpInputs, sides: &[SideInputs], doubts: &[doubts::Doubt]) -> String {
+/// The verdict; on a gauge that was past its date, only as far as the gauge still reads right.
+pub(super) fn headline(
+    view: &View<'_>,
+    look: &PumpInputs,
+    looked: &CheckInputs,
+    sides: &[SideInputs],
+    doubts: &[doubts::Doubt],
+) -> String {
+    let said = verdict(view, look, sides, doubts);
+    let given = doubts.is_empty() && together(sides) != Verdict::CannotTell;
+    match gauge_was_due(view, looked) {
+        Some(_) if given => view.words().with("verdict-past-due", &[("said", said.into())]),
+        _ => said,
+    }
+}
+
+/// The day on which the gauge of a check was due, where it had passed by then.
+fn gauge_was_due(view: &View<'_>, looked: &CheckInputs) -> Option<chrono::NaiveDate> {
+    past_due(looked.gauge.as_ref()?, day_of(view, looked)?.date())
+}
+
+fn verdict(view: &View<'_>, look: &PumpInputs, sides: &[SideInputs], doubts: &[doubts::Doubt]) -> String {
     let words = view.words();
     if !doubts.is_empty() {
         return words.say("verdict-asks");
@@ -39,7 +61,7 @@ pub(super) fn render(view: &View<'_>, look: &PumpInputs, latest: &CheckInputs) -
     let words = view.words();
     let sides = look.sides(latest);
     let doubts = look.doubts(latest);
-    let headline = headline(view, look, &sides, &doubts);
+    let headline = headline(view, look, latest, &sides, &doubts);
     let figures: Vec<String> = sides
         .iter()
         .filter_map(|side| side.pull.as_ref().ok().map(|pull| words.vacuum_figure(pull.estimate.value)))
@@ -176,6 +198,9 @@ pub(super) fn set_up_lines(
         )),
         None if latest.gauge.is_none() => lines.push(words.say("gauge-not-named")),
         None => {}
+    }
+    if let Some(due) = gauge_was_due(view, latest) {
+        lines.push(words.with("gauge-past-due", &[("date", words.plain_date(due).into())]));
     }
     lines.push(words.say(match latest.check.set_up.connected {
         Some(Connected::DeadHeaded) => "connected-dead-headed",

@@ -11,7 +11,7 @@ use crate::time::LocalDay;
 use crate::trouble::Trouble;
 
 /// Fields of the set-up, as they stand under what was found.
-const SET_UP: [&str; 6] = ["pump", "side", "level", "connected", "ran_on", "unit"];
+const SET_UP: [&str; 8] = ["pump", "side", "level", "speed_step", "trace_phase", "connected", "ran_on", "unit"];
 
 pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     let words = view.words();

@@ -1,10 +1,9 @@
 //! A trace with its unit and what it is held against, and how its figures are written.
 
-use crate::answer::trace::{AsRead, Collapse, Cycles, Findings, Seconds, Segment, Spread};
+use crate::answer::trace::{AsRead, Collapse, Cycles, Findings, Pattern, Seconds, Segment, Spread};
 use crate::answer::Estimate;
 use crate::guidance::{CycleRange, KitRules};
 use crate::quantity::{say_decimal, Entered, Quantity, Speed, SpeedUnit, Unit, Vacuum, VacuumUnit};
-use crate::record::mark::Phase;
 use crate::record::{flag, text, Fields};
 use crate::screen::View;
 use crate::time::Span;
@@ -14,6 +13,8 @@ use crate::trouble::Trouble;
 pub(super) enum Against {
     Maker(CycleRange),
     Usual(CycleRange),
+    /// The trace shows a stimulation phase alone, which is faster.
+    Stimulation(CycleRange),
 }
 
 /// A trace with its unit and what it is held against.
@@ -24,12 +25,10 @@ pub(super) struct TraceLook<'t, 'v> {
     /// None until somebody says in which unit it is.
     pub(super) unit: Option<VacuumUnit>,
     pub(super) unit_is_right: bool,
+    /// Somebody said which phase it shows.
+    pub(super) phase_is_said: bool,
     pub(super) rules: KitRules,
     pub(super) against: Against,
-}
-
-pub(super) fn length(segment: &Segment) -> f64 {
-    segment.to.get() - segment.from.get()
 }
 
 impl<'t, 'v> TraceLook<'t, 'v> {
@@ -40,7 +39,9 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             None => Fields::new(),
         };
         let stated = |key: &str| pump.get(key).and_then(Entered::<Speed>::from_json).map(|e| e.quantity());
+        let phase = text(fields, "trace_phase");
         let against = match (stated("cycles_low"), stated("cycles_high")) {
+            _ if phase == Some("letdown") => Against::Stimulation(rules.stimulation_cycles),
             (Some(low), Some(high)) => Against::Maker(CycleRange { low, high }),
             _ => Against::Usual(rules.usual_cycles),
         };
@@ -50,6 +51,7 @@ impl<'t, 'v> TraceLook<'t, 'v> {
             found,
             unit: text(fields, "unit").and_then(VacuumUnit::from_ucum),
             unit_is_right: flag(fields, "unit_is_right"),
+            phase_is_said: phase.is_some(),
             rules,
             against,
         })
@@ -83,16 +85,9 @@ impl<'t, 'v> TraceLook<'t, 'v> {
         self.view.words().with_unit(figure, SpeedUnit::PerMinute)
     }
 
-    /// The cycles that are held against a range: those of expression where there is one, else of the longest
-    /// segment; all of them where none has a rate of its own.
+    /// The cycles that are held against a range.
     pub(super) fn main(&self) -> &Cycles {
-        let longest = |phase: Option<Phase>| {
-            let of = self.found.segments.iter().filter(move |s| s.phase == phase);
-            of.max_by(|a, b| length(a).total_cmp(&length(b)))
-        };
-        let one_rate = self.found.overall.rate.is_some();
-        let main = longest(Some(Phase::Expression)).or_else(|| longest(None).filter(|_| one_rate));
-        main.map_or(&self.found.overall, |segment| &segment.cycles)
+        self.found.main()
     }
 
     /// Where the pull was lost, in order.
@@ -102,6 +97,18 @@ impl<'t, 'v> TraceLook<'t, 'v> {
 
     pub(super) fn at(&self, seconds: Seconds) -> String {
         self.view.words().running(Span::milliseconds((seconds.get() * 1000.0) as i64))
+    }
+
+    /// Whether it may show a stimulation phase alone: one pattern, faster than it is held against, and as fast as that
+    /// phase is.
+    pub(super) fn perhaps_stimulation(&self) -> bool {
+        let range = match &self.against {
+            Against::Maker(range) | Against::Usual(range) => range,
+            Against::Stimulation(_) => return false,
+        };
+        let band = self.rules.stimulation_cycles;
+        let fast = |rate: &Estimate<Speed>| rate.low > range.high && rate.value >= band.low && rate.value <= band.high;
+        !self.phase_is_said && self.found.pattern == Pattern::One && self.main().rate.as_ref().is_some_and(fast)
     }
 
     pub(super) fn phase_text(&self, segment: &Segment) -> String {

@@ -87,7 +87,14 @@ impl TraceLook<'_, '_> {
         let (range, whose) = match &self.against {
             Against::Maker(range) => (range, "maker"),
             Against::Usual(range) => (range, "usual"),
+            Against::Stimulation(range) => (range, "stimulation"),
         };
+        if self.perhaps_stimulation() {
+            let band = self.rules.stimulation_cycles;
+            let ends = [band.low, band.high].map(|end| say_decimal(end.canonical(), 0));
+            let [low, high] = ends;
+            return words.with("trace-perhaps-stimulation", &[("low", low.into()), ("high", high.into())]);
+        }
         // Its whole range lies beyond before it is called so.
         let place = if rate.high < range.low {
             "slower"
@@ -331,6 +338,15 @@ impl TraceLook<'_, '_> {
                 meant("mm[Hg]", "meant-mmHg".to_owned(), words.say("readings-are-right")),
             ];
             return vec![notice("kilopascal", text, actions)];
+        }
+        if self.perhaps_stimulation() {
+            let phase = |typed: &str, label: &str| {
+                let field = "trace_phase".to_owned();
+                let event = Event::Enter { id: self.id.to_owned(), field, typed: typed.to_owned() };
+                Action::new(format!("trace-phase-{typed}"), words.say(label), event)
+            };
+            let actions = vec![phase("letdown", "phase-letdown"), phase("expression", "phase-expression")];
+            return vec![notice("stimulation", words.say("asks-trace-phase"), actions)];
         }
         Vec::new()
     }

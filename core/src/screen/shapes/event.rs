@@ -111,6 +111,12 @@ pub enum Event {
     ReadingsAreRight { check: String },
     /// The figures of a check or a trace were meant in another unit.
     MeantIn { id: String, unit: String },
+    /// Begin to count a pump's cycles.
+    BeginCount { pump: String },
+    /// A tap along with the pump: one a cycle.
+    TapAlong { count: String },
+    /// Count once more from the beginning.
+    CountAgain { count: String },
     /// Write down a trace of a pump.
     BeginTrace { pump: String },
     /// Ask for the file of a trace.

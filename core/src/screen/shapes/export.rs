@@ -11,6 +11,8 @@ pub enum Export {
     Calendar,
     /// The visit sheet as PDF.
     Sheet { paper: Paper },
+    /// The page of a choice of pumps as PDF.
+    Choice { paper: Paper },
     /// A table as CSV, by its name.
     Table { table: String },
     /// What the columns of a table hold, as a Table Schema.

@@ -41,6 +41,10 @@ pub enum Place {
     Check { id: String },
     /// A trace of pressure over time.
     Trace { id: String },
+    /// A pump's cycles, counted by tapping along with it.
+    SpeedCount { id: String },
+    /// Which pump to buy, borrow or rent.
+    Choice,
     /// Which flange to try.
     Fit,
     /// Which vacuum is comfortable, and whether more brings more.

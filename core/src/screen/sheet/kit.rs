@@ -1,11 +1,11 @@
-//! Pumps, flanges and parts in use, as Kit lists them.
+//! Pumps, flanges and parts in use, as Kit lists them, and a choice of pumps that is open.
 
 use super::section::{of_rows, row};
 use super::sessions::{used, SessionFields};
 use crate::gather::flange_fit::FitLook;
 use crate::quantity::{say_decimal, LengthUnit, Quantity};
 use crate::record::{date, text, Kind};
-use crate::screen::kit::{detail, sign_name};
+use crate::screen::kit::{choice_on_sheet, detail, sign_name};
 use crate::screen::shapes::{SheetRow, SheetSection};
 use crate::screen::View;
 use crate::time::{LocalDay, Moment};
@@ -32,6 +32,8 @@ pub(super) fn render(view: &View<'_>, sessions: &[SessionFields]) -> Result<Opti
         }
     }
     rows.extend(nipples(view)?);
+    // A choice that is open, in one run of words: what else is on the page leaves no more room.
+    rows.extend(choice_on_sheet(view)?.map(|pumps| row(view.words().say("offer-choosing"), "", pumps)));
     Ok(of_rows(view, "kit", rows))
 }
 

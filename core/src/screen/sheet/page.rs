@@ -3,8 +3,10 @@
 use serde_json::json;
 
 use super::Sheet;
+use crate::screen::kit::choice_page;
 use crate::screen::shapes::SheetSection;
 use crate::screen::View;
+use crate::trouble::Trouble;
 
 /// What goes on the page, as JSON: every word in the person's language.
 pub(crate) fn to_json(view: &View<'_>, sheet: &Sheet, paper: &str) -> String {
@@ -29,6 +31,29 @@ pub(crate) fn to_json(view: &View<'_>, sheet: &Sheet, paper: &str) -> String {
         "undrawn_words": words.with("sheet-undrawn", &[("sign", SIGN.into())]),
     })
     .to_string()
+}
+
+/// The family's own page of a choice of pumps, as JSON for the same typesetter.
+pub(crate) fn choice_to_json(view: &View<'_>, paper: &str) -> Result<String, Trouble> {
+    let words = view.words();
+    let day = words.plain_date(view.today().date());
+    let heading = words.say("offer-title");
+    let page = json!({
+        "title": heading,
+        "language": view.texts.language(),
+        "paper": paper,
+        "heading": heading,
+        "who": "",
+        "span": day,
+        "made": words.with("sheet-made", &[("date", day.into()), ("time", words.clock(&view.present()).into())]),
+        "sections": choice_page(view)?,
+        "foot": words.say("pump-defers"),
+        "seen": Vec::<String>::new(),
+        "footer": words.say("offer-page-footer"),
+        "page": words.say("sheet-page"),
+        "undrawn_words": words.with("sheet-undrawn", &[("sign", SIGN.into())]),
+    });
+    Ok(page.to_string())
 }
 
 /// Stands in the data for whatever sign the press uses in place of letters it has not.

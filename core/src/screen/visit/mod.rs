@@ -32,6 +32,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         files(view),
         family(view),
     ];
+    groups.extend(super::kit::choice_in_visit(view)?);
     if let Some(plans) = plan::group(view)? {
         groups.insert(1, plans);
     }

@@ -93,6 +93,8 @@ fn resources(makes: &Makes<'_>, kind: Kind, record: &str, fields: &Fields) -> Ve
         Kind::LifeEvent => life::event(makes, record, fields).into_iter().collect(),
         Kind::Note => life::note(makes, record, fields).into_iter().collect(),
         Kind::Question => life::question(makes, record, fields).into_iter().collect(),
+        // A pump that is only offered, and what is wanted of one, are no part of a person's health record; how
+        // fast a pump was counted to run is a figure of its dial, not of a session.
         _ => Vec::new(),
     }
 }

@@ -18,6 +18,9 @@ pub(super) fn device(makes: &Makes<'_>, kind: Kind, record: &str, fields: &Field
     if let Some(name) = value::text_of(fields, "name").filter(|_| makes.keeps(kind, "name")) {
         put("deviceName", json!([{ "name": name, "type": "user-friendly-name" }]));
     }
+    if let Some(serial) = value::text_of(fields, "serial").filter(|_| makes.keeps(kind, "serial")) {
+        put("serialNumber", json!(serial));
+    }
     if let Some(note) = value::text_of(fields, "note").filter(|_| makes.keeps(kind, "note")) {
         put("note", json!([{ "text": note }]));
     }

@@ -51,6 +51,12 @@ pub enum Table {
     MilkEvents,
     /// A row for each time parts were cleaned.
     Cleanings,
+    /// A row a pump that is offered.
+    OfferedPumps,
+    /// A row of what is wanted of one.
+    Wanted,
+    /// A row for each time a pump's cycles were counted.
+    SpeedCounts,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -104,6 +110,9 @@ impl Table {
         Self::Containers,
         Self::MilkEvents,
         Self::Cleanings,
+        Self::OfferedPumps,
+        Self::Wanted,
+        Self::SpeedCounts,
     ];
 
     /// Stable name.
@@ -130,6 +139,9 @@ impl Table {
             Self::Containers => "containers",
             Self::MilkEvents => "milk-events",
             Self::Cleanings => "cleanings",
+            Self::OfferedPumps => "offered-pumps",
+            Self::Wanted => "wanted",
+            Self::SpeedCounts => "speed-counts",
         }
     }
 
@@ -160,6 +172,9 @@ impl Table {
             Self::Containers => Kind::Container,
             Self::MilkEvents => Kind::MilkEvent,
             Self::Cleanings => Kind::Cleaning,
+            Self::OfferedPumps => Kind::OfferedPump,
+            Self::Wanted => Kind::Wanted,
+            Self::SpeedCounts => Kind::SpeedCount,
         }
     }
 

@@ -15,6 +15,18 @@ pub enum Grade {
     Hand,
 }
 
+impl Grade {
+    /// The grade of this name.
+    pub fn named(name: &str) -> Option<Self> {
+        match name {
+            "personal" => Some(Self::Personal),
+            "hospital" => Some(Self::Hospital),
+            "hand" => Some(Self::Hand),
+            _ => None,
+        }
+    }
+}
+
 /// Whose range it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Whose {
@@ -41,12 +53,7 @@ pub struct Limits {
 
 /// What a pump's record says its grade is.
 pub fn grade(pump: &Fields) -> Option<Grade> {
-    match text(pump, "grade")? {
-        "personal" => Some(Grade::Personal),
-        "hospital" => Some(Grade::Hospital),
-        "hand" => Some(Grade::Hand),
-        _ => None,
-    }
+    Grade::named(text(pump, "grade")?)
 }
 
 impl Limits {

@@ -6,11 +6,13 @@
 //! of one place say, [`verdict`] whether that meets a [`limits`] range and what
 //! would settle it. [`sides`], [`applied`] and [`doubts`] look beside it; [`wear`]
 //! holds checks against each other over time, [`age`] the pump against its years,
-//! [`levels`] makes the curve by which a level on the dial is so many mmHg, and
-//! [`next_place`] says where the gauge is read next.
+//! [`levels`] makes the curve by which a level on the dial is so many mmHg,
+//! [`speed_steps`] what a step of its speed is, and [`next_place`] says where the gauge is read next.
+//! [`calibration`] says whether a gauge was past its date, [`two_gauges`] whether two can both be right.
 
 pub mod age;
 pub mod applied;
+pub mod calibration;
 pub mod doubts;
 pub mod gauge_error;
 pub mod levels;
@@ -18,6 +20,8 @@ pub mod limits;
 pub mod next_place;
 pub mod pull;
 pub mod sides;
+pub mod speed_steps;
+pub mod two_gauges;
 pub mod verdict;
 pub mod wear;
 

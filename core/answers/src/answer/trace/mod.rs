@@ -119,6 +119,20 @@ pub struct Findings {
     pub close: CloseUp,
 }
 
+impl Findings {
+    /// The cycles that a trace is judged by: those of expression where there is one, else of the longest segment; all
+    /// of them where none has a rate of its own.
+    pub fn main(&self) -> &Cycles {
+        let longest = |phase: Option<Phase>| {
+            let of = self.segments.iter().filter(move |s| s.phase == phase);
+            of.max_by(|a, b| length(a).total_cmp(&length(b)))
+        };
+        let one_rate = self.overall.rate.is_some();
+        let main = longest(Some(Phase::Expression)).or_else(|| longest(None).filter(|_| one_rate));
+        main.map_or(&self.overall, |segment| &segment.cycles)
+    }
+}
+
 /// Reads a trace's cycles.
 ///
 /// # Errors

@@ -2,7 +2,8 @@
 
 use super::field_spec::{spec, FieldSpec, LEVEL, NAME, NOTE, SPEED, VACUUM};
 use crate::record::choices::{
-    AT_ONCE, CLASSES, CONNECTED, GRADES, PARTS, POWERS, RUNS_ON, SIDES, VACUUM_UNITS, WHERE_ON_BODY,
+    AT_ONCE, CLASSES, CONNECTED, GRADES, PARTS, PLAN_PHASES, POWERS, RUNS_ON, SETTINGS_APART, SIDES, VACUUM_UNITS,
+    WHERE_ON_BODY,
 };
 use crate::record::{FieldType, Kind};
 
@@ -15,6 +16,9 @@ pub(super) const NIPPLE: FieldType = FieldType::Length { least: 5.0, most: 35.0 
 
 pub(super) const FLANGE: FieldType = FieldType::Length { least: 8.0, most: 45.0 };
 
+/// Steps of a dial.
+pub(super) const STEPS: FieldType = FieldType::Whole { least: 1, most: 99 };
+
 pub(super) const GAUGE: &[FieldSpec] = &[
     spec("name", NAME, "what"),
     spec("span", SPAN, "gauge"),
@@ -22,6 +26,10 @@ pub(super) const GAUGE: &[FieldSpec] = &[
     spec("accuracy_class", FieldType::Choice(CLASSES), "gauge"),
     spec("greatest_error", RESOLUTION, "gauge"),
     spec("resolution", RESOLUTION, "gauge"),
+    spec("serial", NAME, "calibration"),
+    spec("calibrated_on", FieldType::Date, "calibration"),
+    spec("calibration_due", FieldType::Date, "calibration"),
+    spec("certificate", FieldType::Text { most: 200 }, "calibration"),
     spec("note", NOTE, "note"),
 ];
 
@@ -47,6 +55,8 @@ pub(super) const TRACE: &[FieldSpec] = &[
     spec("pump", FieldType::Refers(Kind::Pump), "how"),
     spec("side", FieldType::Choice(SIDES), "how"),
     spec("level", LEVEL, "how"),
+    spec("speed_step", LEVEL, "how"),
+    spec("trace_phase", FieldType::Choice(PLAN_PHASES), "how"),
     spec("connected", FieldType::Choice(CONNECTED), "how"),
     spec("ran_on", FieldType::Choice(RUNS_ON), "how"),
     spec("unit", FieldType::Choice(VACUUM_UNITS), "file"),
@@ -72,7 +82,9 @@ pub(super) const PUMP: &[FieldSpec] = &[
     spec("name", NAME, "what"),
     spec("grade", FieldType::Choice(GRADES), "what"),
     spec("power", FieldType::Choice(POWERS), "what"),
-    spec("levels", FieldType::Whole { least: 1, most: 99 }, "what"),
+    spec("levels", STEPS, "what"),
+    spec("speed_steps", STEPS, "what"),
+    spec("settings_apart", FieldType::Choice(SETTINGS_APART), "what"),
     spec("in_use_since", FieldType::Date, "what"),
     spec("maximum_vacuum_low", VACUUM, "maker"),
     spec("maximum_vacuum_high", VACUUM, "maker"),
@@ -80,6 +92,16 @@ pub(super) const PUMP: &[FieldSpec] = &[
     spec("cycles_high", SPEED, "maker"),
     spec("warranty_until", FieldType::Date, "maker"),
     spec("note", NOTE, "note"),
+    spec("figures_are_right", FieldType::Flag, ""),
+];
+
+/// A pump's cycles counted by tapping along with it.
+pub(super) const SPEED_COUNT: &[FieldSpec] = &[
+    spec("at", FieldType::Moment, "when"),
+    spec("pump", FieldType::Refers(Kind::Pump), "how"),
+    spec("speed_step", LEVEL, "how"),
+    spec("note", NOTE, "note"),
+    spec("taps", FieldType::Findings, ""),
 ];
 
 pub(super) const PART: &[FieldSpec] = &[

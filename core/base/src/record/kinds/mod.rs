@@ -1,6 +1,7 @@
 //! The table of every kind of record and every field it may have: a file for each place.
 
 mod body;
+mod choice;
 mod comfort;
 mod day;
 mod field_spec;
@@ -26,6 +27,9 @@ impl Kind {
             Self::Rules => rules::RULES_FIELDS,
             Self::Child => people::CHILD,
             Self::Pump => kit::PUMP,
+            Self::SpeedCount => kit::SPEED_COUNT,
+            Self::Wanted => choice::WANTED,
+            Self::OfferedPump => choice::OFFERED_PUMP,
             Self::Part => kit::PART,
             Self::Flange => kit::FLANGES,
             Self::Gauge => kit::GAUGE,
