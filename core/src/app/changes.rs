@@ -75,6 +75,8 @@ impl Changes {
             | Event::AddPlanPart { .. }
             | Event::ChooseRule { .. }
             | Event::LeaveOut { .. }
+            | Event::GiveConsent { .. }
+            | Event::WithdrawConsent
             | Event::CautionDealt { .. }
             | Event::SignsAgain { .. }
             | Event::SinceBefore { .. }

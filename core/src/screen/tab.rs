@@ -46,6 +46,7 @@ impl Tab {
             | Place::Erasing
             | Place::Recovery
             | Place::Tables
+            | Place::Consent { .. }
             | Place::Consultant { .. }
             | Place::Sharing
             | Place::Sealed
@@ -124,6 +125,7 @@ impl Opens {
             | Place::Erasing
             | Place::Recovery
             | Place::Tables
+            | Place::Consent { .. }
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }

@@ -105,6 +105,7 @@ impl SharePart {
             | Kind::Rules
             | Kind::Visit
             | Kind::Consultant
+            | Kind::Consent
             | Kind::Plan
             | Kind::PlanPart
             | Kind::CaseFamily => None,

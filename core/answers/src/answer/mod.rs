@@ -7,6 +7,7 @@
 pub mod age;
 pub mod caution;
 pub mod comfort;
+pub mod consent;
 mod estimate;
 pub mod flange_fit;
 pub mod letdown;

@@ -106,3 +106,6 @@ pub const TRIAL_ENDED: &[&str] = &["finished", "settled", "pain_rose", "caution"
 pub const TRIAL_WAYS: &[&str] = &["a", "b"];
 /// The way that was done.
 pub const TRIAL_DONE: &[&str] = &["a", "b", "neither"];
+
+/// What a network of units may count a family for: its own care, or research as well.
+pub const CONSENT_SCOPES: &[&str] = &["network", "research"];

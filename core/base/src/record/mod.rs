@@ -10,6 +10,7 @@ pub mod ambient;
 pub mod amount;
 pub mod check;
 pub mod choices;
+pub mod consent;
 pub mod field_type;
 pub mod fixed_point;
 pub mod gauge;
@@ -31,6 +32,7 @@ pub mod typed;
 mod typed_unit;
 
 pub use amount::Amount;
+pub use consent::ConsentScope;
 pub use field_type::FieldType;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};
 pub use gauge::{Gauge, GaugeCheck};
