@@ -23,6 +23,9 @@ pub struct Checked {
     pub verdict: Option<Verdict>,
 }
 
+/// How one side wears, where enough checks say it.
+pub type WearOfSide = (Sides, Option<Estimate<Wear>>);
+
 /// A pump, its checks in order of time, and how each side wears.
 #[derive(Debug, Clone, PartialEq)]
 pub struct CheckedPump {
@@ -35,7 +38,7 @@ pub struct CheckedPump {
     /// Its checks, a side each.
     pub checks: Vec<Checked>,
     /// How it wears by the month, by the checks done as the latest was.
-    pub wear: Vec<(Sides, Option<Estimate<Wear>>)>,
+    pub wear: Vec<WearOfSide>,
 }
 
 /// Every pump with its checks.
@@ -73,7 +76,7 @@ fn checks_of(pump: &PumpInputs) -> Vec<Checked> {
     found
 }
 
-fn wear_of(record: &Record<'_>, pump: &PumpInputs) -> Result<Vec<(Sides, Option<Estimate<Wear>>)>, Trouble> {
+fn wear_of(record: &Record<'_>, pump: &PumpInputs) -> Result<Vec<WearOfSide>, Trouble> {
     let Some(latest) = pump.latest() else { return Ok(Vec::new()) };
     let parts: Vec<NewPart> = record
         .journal
