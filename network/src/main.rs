@@ -126,7 +126,7 @@ fn take(mut words: Words, now: Instant) -> Result<(), Stop> {
     let store = Store::create(objects, &key, scope.as_deref().unwrap_or("network"), buckets.unwrap_or(64))?;
     let named: Vec<PathBuf> = from.iter().map(PathBuf::from).collect();
     let progress = |done: usize, all: usize| {
-        if done % 100 == 0 || done == all {
+        if done.is_multiple_of(100) || done == all {
             eprint!("\r{done} of {all} files");
         }
     };

@@ -86,7 +86,7 @@ fn a_yes_taken_back_removes_every_row_and_no_older_copy_brings_them_back() {
     let file = desk.join(format!("{}.jsonl", truth.family));
     fs::write(&file, &record).unwrap();
     let store = store_in(&folder.path().join("store"), 4);
-    assert_eq!(take(&store, "one", &[file.clone()]).counted, 1);
+    assert_eq!(take(&store, "one", std::slice::from_ref(&file)).counted, 1);
     let name = pseudonym(&truth);
     assert!(store.prove_gone(&name).is_err(), "it is there, so that the proof can fail");
 
@@ -95,12 +95,12 @@ fn a_yes_taken_back_removes_every_row_and_no_older_copy_brings_them_back() {
         record.replace(r#""consent_scope":"network""#, &format!(r#""consent_scope":"network","withdrawn":{at}"#));
     assert_ne!(withdrawn, record);
     fs::write(&file, &withdrawn).unwrap();
-    let summary = take(&store, "one", &[file.clone()]);
+    let summary = take(&store, "one", std::slice::from_ref(&file));
     assert_eq!((summary.withdrawn, summary.counted), (1, 0));
     store.prove_gone(&name).unwrap();
 
     fs::write(&file, &record).unwrap();
-    let summary = take(&store, "another", &[file.clone()]);
+    let summary = take(&store, "another", std::slice::from_ref(&file));
     assert_eq!((summary.withdrawn, summary.counted), (1, 0), "an older copy from another desk");
     store.prove_gone(&name).unwrap();
 
@@ -135,7 +135,7 @@ fn a_yes_to_the_network_is_none_to_research() {
     let objects = drawwell_network::store::objects::Objects::in_folder(&folder.path().join("store")).unwrap();
     let store = drawwell_network::store::Store::create(objects, &key(), "research", 4).unwrap();
     let by = TakeIn { key: &key(), site: "one", now: invented::present() };
-    let taken = take_in::run(&store, by, &[file.clone()], &|_, _| ()).unwrap();
+    let taken = take_in::run(&store, by, std::slice::from_ref(&file), &|_, _| ()).unwrap();
     assert_eq!((taken.counted, taken.no_consent), (0, 1));
     fs::write(&file, record.replace(r#""consent_scope":"network""#, r#""consent_scope":"research""#)).unwrap();
     assert_eq!(take_in::run(&store, by, &[file], &|_, _| ()).unwrap().counted, 1);
@@ -152,7 +152,7 @@ fn a_file_that_can_not_be_read_is_a_row_in_refused() {
     fs::write(desk.join("damaged.jsonl"), b"%PDF-1.7 a page").unwrap();
     fs::write(desk.join("odd.drawwell"), [b"SQLite format 3\0".as_slice(), &[7; 5000]].concat()).unwrap();
     let store = store_in(&folder.path().join("store"), 1);
-    let summary = take(&store, "one", &[desk.clone()]);
+    let summary = take(&store, "one", std::slice::from_ref(&desk));
     assert_eq!((summary.counted, summary.refused), (1, 2));
     let refused = store.read(0).unwrap().rows.remove("refused").unwrap();
     assert_eq!(refused.len(), 2);
@@ -166,7 +166,7 @@ fn a_file_that_can_not_be_read_is_a_row_in_refused() {
 #[test]
 fn one_family_from_two_desks_is_one_family() {
     let (truth, record) = (0..).map(|number| invented::family(9, number)).find(|(t, _)| t.consent == "yes").unwrap();
-    let last = record.lines().filter(|line| line.contains(r#""fact":"session""#)).last().unwrap();
+    let last = record.lines().rfind(|line| line.contains(r#""fact":"session""#)).unwrap();
     let older = record.replace(&format!("{last}\n"), "");
     for order in [[&older, &record], [&record, &older]] {
         let folder = tempfile::tempdir().unwrap();
