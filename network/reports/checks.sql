@@ -6,7 +6,7 @@
 -- cells: grade, verdict
 -- stratum: grade
 -- wide: 
--- picture: bars grade verdict
+-- picture: bars grade
 WITH cells AS (
   SELECT family, grade,
     CASE WHEN sum(CASE WHEN verdict = 'below' THEN 1 ELSE 0 END) > 0 THEN 'below'

@@ -6,7 +6,7 @@
 -- cells: by_day_5, by_night
 -- stratum: by_night
 -- wide: p10, p90
--- picture: bars by_day_5 by_night
+-- picture: bars by_day_5
 WITH cells AS (
   SELECT w.family AS family,
     CASE WHEN w.sessions < 15 THEN 'under 15' WHEN w.sessions < 25 THEN '15 to 24' WHEN w.sessions < 35 THEN '25 to 34' ELSE '35 and more' END AS by_day_5,

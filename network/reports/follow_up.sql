@@ -6,7 +6,7 @@
 -- cells: site, followed, silent
 -- stratum: site
 -- wide: 
--- picture: bars followed silent
+-- picture: bars followed
 WITH cells AS (
   SELECT u.family AS family, f.site AS site,
     CASE WHEN u.last_day IS NULL THEN 'unknown' WHEN u.last_day < 14 THEN 'under 14 days' WHEN u.last_day < 28 THEN '14 to 27 days' WHEN u.last_day < 56 THEN '28 to 55 days' ELSE '56 days and more' END AS followed,

@@ -6,7 +6,7 @@
 -- cells: site, what
 -- stratum: what
 -- wide: p10, p90
--- picture: bars what site
+-- picture: bars what
 WITH cells AS (
   SELECT s.family AS family, f.site AS site, s.what AS what, s.value AS value
   FROM (

@@ -6,7 +6,7 @@
 -- cells: vacuum, fit
 -- stratum: vacuum
 -- wide: p10, p90
--- picture: bars vacuum fit
+-- picture: bars vacuum
 WITH cells AS (
   SELECT family, vacuum, fit,
     CAST(sum(CASE WHEN comfortable = 0 THEN 1 ELSE 0 END) * 100 / NULLIF(count(*), 0) AS BIGINT) AS value

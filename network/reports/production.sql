@@ -6,9 +6,12 @@
 -- cells: born, day
 -- stratum: day
 -- wide: p10, p90
--- picture: lines day born
+-- picture: lines day
 WITH cells AS (
-  SELECT d.family AS family, CASE WHEN f.gestation_days IS NULL THEN 'unknown' WHEN f.gestation_days < 196 THEN 'under 28' WHEN f.gestation_days < 224 THEN '28 to 31' WHEN f.gestation_days < 259 THEN '32 to 36' ELSE '37 and more' END AS born,
+  SELECT d.family AS family,
+    CASE WHEN f.gestation_days IS NULL THEN 'unknown' WHEN f.gestation_days < 196 THEN 'under 28'
+      WHEN f.gestation_days < 224 THEN '28 to 31' WHEN f.gestation_days < 259 THEN '32 to 36'
+      ELSE '37 and more' END AS born,
     d.day AS day, d.made_tenths AS value
   FROM days d JOIN families f ON d.family = f.family
   WHERE d.day >= 0 AND d.day <= 60 AND d.made_tenths IS NOT NULL

@@ -6,7 +6,7 @@
 -- cells: week
 -- stratum: 
 -- wide: p10, p90
--- picture: lines week week
+-- picture: lines week
 WITH cells AS (
   SELECT family, week, sum(rate_tenths) AS value FROM refills GROUP BY family, week
 ),

@@ -6,11 +6,13 @@
 -- cells: target, born, reached
 -- stratum: target, born
 -- wide: 
--- picture: bars born reached
+-- picture: bars born
 WITH cells AS (
   SELECT d.family AS family,
     CASE WHEN d.day = 14 THEN '500 mL on day 14' ELSE '650 g on day 21' END AS target,
-    CASE WHEN f.gestation_days IS NULL THEN 'unknown' WHEN f.gestation_days < 196 THEN 'under 28' WHEN f.gestation_days < 224 THEN '28 to 31' WHEN f.gestation_days < 259 THEN '32 to 36' ELSE '37 and more' END AS born,
+    CASE WHEN f.gestation_days IS NULL THEN 'unknown' WHEN f.gestation_days < 196 THEN 'under 28'
+      WHEN f.gestation_days < 224 THEN '28 to 31' WHEN f.gestation_days < 259 THEN '32 to 36'
+      ELSE '37 and more' END AS born,
     CASE WHEN d.made_tenths >= CASE WHEN d.day = 14 THEN 5000 ELSE 6311 END THEN 'yes' ELSE 'no' END AS reached
   FROM days d JOIN families f ON d.family = f.family
   WHERE (d.day = 14 OR d.day = 21) AND d.made_tenths IS NOT NULL

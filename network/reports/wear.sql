@@ -6,7 +6,7 @@
 -- cells: grade
 -- stratum: 
 -- wide: p10, p90
--- picture: bars grade grade
+-- picture: bars grade
 WITH cells AS (
   SELECT family, grade, min(wear_tenths) AS value
   FROM checks WHERE wear_tenths IS NOT NULL GROUP BY family, grade

@@ -1,9 +1,10 @@
 //! `cargo xtask network`: an invented network taken in, every report of it, and the same reports
-//! by pandas and NumPy from the Parquet files.
+//! from the Parquet files by pandas and NumPy, and by Apache Spark from the same SQL.
 
 use std::{fs, path::Path, process::Command, time::Instant};
 
 use crate::{
+    machine::{self, Tool},
     place::{Build, Places},
     process, python,
     stop::Stop,
@@ -14,9 +15,10 @@ const FAMILIES: &str = "20000";
 
 /// Makes them all; a number in `words` is how many families there are.
 pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
+    machine::need(places, &[Tool::Make, Tool::Python, Tool::Java])?;
     let families = words.first().map_or(FAMILIES, String::as_str);
     process::run(process::cargo(places).args(["build", "--release", "--package", "drawwell-network"]))?;
-    let home = places.network();
+    let home = places.network().join("invented");
     if home.exists() {
         fs::remove_dir_all(&home).map_err(|error| Stop::at(&home, &error))?;
     }
@@ -44,7 +46,16 @@ pub(crate) fn run(places: &Places, words: &[String]) -> Result<(), Stop> {
             timed(&report, &mut make)?;
         }
     }
-    by_pandas(places, &store, &reports)
+    again(places, "python", "by_pandas.py", &store, &reports)?;
+    again(places, "spark", "reports.py", &store, &reports)
+}
+
+/// The reports of a store by other means, in an environment of their own: what they are made with
+/// is asked for by nothing else.
+fn again(places: &Places, by: &str, script: &str, store: &Path, reports: &Path) -> Result<(), Stop> {
+    let scripts = places.root().join("network").join(by);
+    let program = python::environment(places, &places.network().join(by), &scripts.join("requirements.txt"))?;
+    timed(by, process::command(places, program).arg(scripts.join(script)).arg(store).arg(reports))
 }
 
 /// The reports, by their files.
@@ -60,11 +71,4 @@ fn timed(what: &str, command: &mut Command) -> Result<(), Stop> {
     process::run(command)?;
     println!("{what}: {:.2} s", start.elapsed().as_secs_f64());
     Ok(())
-}
-
-/// In an environment of its own: pyarrow is asked for by nothing else.
-fn by_pandas(places: &Places, store: &Path, reports: &Path) -> Result<(), Stop> {
-    let scripts = places.root().join("network").join("python");
-    let program = python::environment(places, &places.network().join("python"), &scripts.join("requirements.txt"))?;
-    process::run(process::command(places, program).arg(scripts.join("by_pandas.py")).arg(store).arg(reports))
 }

@@ -50,8 +50,8 @@ pub struct Report {
     pub stratum: Vec<&'static str>,
     /// Figures that need more families.
     pub wide: Vec<&'static str>,
-    /// How it is drawn, along which column, and a line or bar for each of which other.
-    pub picture: (Shape, &'static str, &'static str),
+    /// How it is drawn, and along which column; a line or bar for each other cell.
+    pub picture: (Shape, &'static str),
     text: &'static str,
 }
 
@@ -83,8 +83,8 @@ impl Report {
         let list = |key| Ok::<Vec<&str>, Stop>(says(key)?.split(", ").filter(|word| !word.is_empty()).collect());
         let picture: Vec<&str> = says("picture")?.split(' ').collect();
         let picture = match picture.as_slice() {
-            ["lines", along, each] => (Shape::Lines, *along, *each),
-            ["bars", along, each] => (Shape::Bars, *along, *each),
+            ["lines", along] => (Shape::Lines, *along),
+            ["bars", along] => (Shape::Bars, *along),
             _ => return Err(lacks("picture")),
         };
         if says("report")? != text.name || !text.sql.contains(THEN) {

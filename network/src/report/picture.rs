@@ -22,6 +22,9 @@ const COLOURS: [RGBColor; 7] = [
     RGBColor(0, 0, 0),
 ];
 
+/// Days and weeks that are told are no further apart: refills are told of every second week.
+const STEP: i64 = 2;
+
 /// Where a value stands, how high, and the ends of its spread.
 #[derive(Debug, Clone, Copy)]
 struct Mark {
@@ -44,8 +47,8 @@ pub fn draw(report: &Report, published: &Published) -> Result<String, Stop> {
 type Failed = Box<dyn std::error::Error>;
 
 fn drawn(report: &Report, published: &Published, svg: &mut String) -> Result<(), Failed> {
-    let (shape, along, each) = report.picture;
-    let figure = if published.at("p50").is_some() { "p50" } else { FAMILIES };
+    let (shape, along) = report.picture;
+    let shown = figure_of(published);
     let word = |cell: Option<&Cell>| match cell {
         Some(Cell::Whole(whole)) => whole.to_string(),
         Some(Cell::Text(text)) => text.clone(),
@@ -55,7 +58,7 @@ fn drawn(report: &Report, published: &Published, svg: &mut String) -> Result<(),
     let mut series: BTreeMap<String, Vec<Mark>> = BTreeMap::new();
     for row in &published.rows {
         let figure = |name: &str| published.cell(row, name).and_then(Cell::whole);
-        let Some(value) = figure(figure_of(published)) else { continue };
+        let Some(value) = figure(shown) else { continue };
         let at = match (shape, published.cell(row, along)) {
             (Shape::Lines, Some(Cell::Whole(at))) => *at,
             (_, cell) => {
@@ -68,7 +71,9 @@ fn drawn(report: &Report, published: &Published, svg: &mut String) -> Result<(),
             }
         };
         let spread = figure("p10").zip(figure("p90"));
-        series.entry(word(published.cell(row, each))).or_default().push(Mark { at, value, spread });
+        let others = report.cells.iter().filter(|column| **column != along);
+        let name = others.map(|column| word(published.cell(row, column))).collect::<Vec<_>>().join(", ");
+        series.entry(name).or_default().push(Mark { at, value, spread });
     }
     let marks = || series.values().flatten();
     let top = marks().map(|mark| mark.spread.map_or(mark.value, |(_, high)| high)).max().unwrap_or(1).max(1);
@@ -96,23 +101,26 @@ fn drawn(report: &Report, published: &Published, svg: &mut String) -> Result<(),
         .x_labels(if shape == Shape::Bars { 2 * places.len().max(1) + 1 } else { 12 })
         .x_label_formatter(&name_of)
         .x_desc(along)
-        .y_desc(format!("{figure}, {}", if figure == FAMILIES { "families" } else { report.unit }))
+        .y_label_formatter(&|value| format!("{value:.0}"))
+        .light_line_style(TRANSPARENT)
+        .y_desc(if shown == FAMILIES { shown.to_owned() } else { format!("{shown}, {}", report.unit) })
         .draw()?;
     let count = series.len().max(1) as f64;
     for (number, (name, marks)) in series.iter().enumerate() {
         let colour = COLOURS.get(number % COLOURS.len()).copied().unwrap_or(BLACK);
         match shape {
             Shape::Lines => {
-                let band = marks.iter().filter_map(|mark| mark.spread.map(|spread| (mark.at, spread)));
-                let band: Vec<(i64, (i64, i64))> = band.collect();
-                let high = band.iter().map(|(at, (_, high))| (*at as f64, *high as f64));
-                let low = band.iter().rev().map(|(at, (low, _))| (*at as f64, *low as f64));
-                chart.draw_series([Polygon::new(high.chain(low).collect::<Vec<_>>(), colour.mix(0.15).filled())])?;
-                let line = LineSeries::new(marks.iter().map(|m| (m.at as f64, m.value as f64)), colour.stroke_width(2));
-                chart
-                    .draw_series(line)?
-                    .label(name)
-                    .legend(move |(x, y)| PathElement::new(vec![(x, y), (x + 16, y)], colour.stroke_width(2)));
+                let stroke = colour.stroke_width(2);
+                let key = move |(x, y)| PathElement::new(vec![(x, y), (x + 16, y)], stroke);
+                // What is not told is a gap.
+                for (place, run) in marks.chunk_by(|one, next| next.at <= one.at + STEP).enumerate() {
+                    chart.draw_series(bands(run).map(|band| Polygon::new(band, colour.mix(0.15).filled())))?;
+                    let line = run.iter().map(|mark| (mark.at as f64, mark.value as f64));
+                    let drawn = chart.draw_series(LineSeries::new(line, stroke).point_size(2))?;
+                    if place == 0 {
+                        drawn.label(name).legend(key);
+                    }
+                }
             }
             Shape::Bars => {
                 let width = 0.8 / count;
@@ -133,6 +141,20 @@ fn drawn(report: &Report, published: &Published, svg: &mut String) -> Result<(),
     }
     root.present()?;
     Ok(())
+}
+
+/// The ends of a spread, around each stretch that has them.
+fn bands(run: &[Mark]) -> impl Iterator<Item = Vec<(f64, f64)>> + '_ {
+    run.chunk_by(|one, next| one.spread.is_some() == next.spread.is_some()).filter_map(|stretch| {
+        let end = |mark: &Mark, high: bool| {
+            let (at_least, at_most) = mark.spread?;
+            Some((mark.at as f64, if high { at_most } else { at_least } as f64))
+        };
+        let high = stretch.iter().filter_map(|mark| end(mark, true));
+        let low = stretch.iter().rev().filter_map(|mark| end(mark, false));
+        let around: Vec<(f64, f64)> = high.chain(low).collect();
+        (!around.is_empty()).then_some(around)
+    })
 }
 
 /// The middle where there is one, else how many families.

@@ -11,6 +11,7 @@
 mod consents;
 mod differencing;
 mod docs;
+mod killed;
 mod reports;
 mod shared;
 mod stores;
