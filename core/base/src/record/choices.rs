@@ -146,3 +146,5 @@ pub const MILK_PATHS: &[&str] = &["open", "closed"];
 pub const PRICE_FOR: &[&str] = &["all", "week", "month"];
 /// What was decided of a pump that was offered.
 pub const DECIDED: &[&str] = &["chosen", "set_aside"];
+/// What a network of units may count a family for: its own care, or research as well.
+pub const CONSENT_SCOPES: &[&str] = &["network", "research"];
