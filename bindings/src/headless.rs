@@ -1,7 +1,7 @@
 //! Every screen without a screen: the surface on the command line, JSON out.
 //!
 //! `drawwell-headless --journal F --at RFC3339 --zone IANA [--device D] [--key-file K]
-//!  (import F | export F | calendar F | sheet F | sheet-letter F | choice-page F | csv TABLE F |
+//!  (import F | export F | calendar F | sheet F | sheet-letter F | choice-page F | labels F | csv TABLE F |
 //!  csv-schema TABLE F | fhir F |
 //!  show PLACE | tap JSON)`
 //!
@@ -14,8 +14,9 @@
 //! `drawwell-headless statistics` needs no journal: see `statistics_lines`.
 //!
 //! PLACE is `now`, `day`, `day:3`, `supply:28`, `supply-figures:28`, `kit`, `pump:ID`,
-//! `check:ID`, `trace:ID`, `count:ID`, `fit`, `choice`, `comfort`, `letdown`, `trial:ID`, `family`, `report` or `entry:ID`; an
-//! event is written as serde writes it, such as `"Start"` or
+//! `check:ID`, `trace:ID`, `count:ID`, `fit`, `choice`, `kept`, `container:ID`, `use-first:60`,
+//! `comfort`, `letdown`, `trial:ID`, `family`, `report` or `entry:ID`; an event is written as
+//! serde writes it, such as `"Start"` or
 //! `{"Mark":{"deed":"Letdown"}}`. Trouble is JSON on standard error, and exit 1.
 
 mod statistics_lines;
@@ -25,11 +26,11 @@ use std::process::ExitCode;
 
 use drawwell::{Drawwell, Trouble};
 use drawwell_core::journal::Key;
-use drawwell_core::screen::shapes::{Clock, Event, Export, Opening, Paper, Place};
+use drawwell_core::screen::shapes::{Clock, Event, Export, LabelPaper, Opening, Paper, Place};
 use drawwell_core::time::Moment;
 
 const USAGE: &str = "drawwell-headless --journal FILE --at RFC3339 --zone IANA [--device NAME] [--key-file FILE] \
-                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | choice-page FILE | \
+                     (import FILE | export FILE | calendar FILE | sheet FILE | sheet-letter FILE | choice-page FILE | labels FILE | \
                      csv TABLE FILE | csv-schema TABLE FILE | fhir FILE | show PLACE | tap JSON)\n\
                      drawwell-headless statistics < REQUESTS";
 
@@ -99,6 +100,9 @@ fn place(text: &str) -> Option<Place> {
         None if text == "fit" => Place::Fit,
         None if text == "choice" => Place::Choice,
         Some(("count", id)) => Place::SpeedCount { id: id.to_owned() },
+        None if text == "kept" => Place::Kept,
+        Some(("container", id)) => Place::Container { id: id.to_owned() },
+        Some(("use-first", amount)) => Place::UseFirst { milliliters: amount.parse().ok()? },
         None if text == "comfort" => Place::Comfort,
         None if text == "letdown" => Place::Letdown,
         None if text == "tonight" => Place::Tonight,
@@ -153,6 +157,7 @@ fn run(asked: &Asked) -> Result<serde_json::Result<String>, Failed> {
         "fhir" => export(Export::HealthRecord)?,
         "sheet" => export(Export::Sheet { paper: Paper::A4 })?,
         "sheet-letter" => export(Export::Sheet { paper: Paper::Letter })?,
+        "labels" => export(Export::Labels { on: LabelPaper::A4Of24, container: String::new() })?,
         "choice-page" => export(Export::Choice { paper: Paper::A4 })?,
         "show" => serde_json::to_string_pretty(&drawwell.show(place(&asked.with).ok_or(Failed::Usage)?, now)?),
         "tap" => {

@@ -12,10 +12,12 @@ use typst::{Library, LibraryExt, World};
 use crate::letters;
 
 const MAIN: &str = "/sheet.typ";
+const LABELS: &str = "/labels.typ";
 const DATA: &str = "/sheet.json";
 /// The templates by name.
-const TEMPLATES: [(&str, &str); 4] = [
+const TEMPLATES: [(&str, &str); 5] = [
     (MAIN, include_str!("../typ/sheet.typ")),
+    (LABELS, include_str!("../typ/labels.typ")),
     ("/look.typ", include_str!("../typ/look.typ")),
     ("/parts.typ", include_str!("../typ/parts.typ")),
     ("/pictures.typ", include_str!("../typ/pictures.typ")),
@@ -25,6 +27,7 @@ pub(crate) struct SheetWorld {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     data: Bytes,
+    main: &'static str,
 }
 
 impl SheetWorld {
@@ -33,6 +36,7 @@ impl SheetWorld {
             library: LazyHash::new(Library::default()),
             book: LazyHash::new(FontBook::from_fonts(letters::fonts())),
             data: Bytes::new(data.to_string().into_bytes()),
+            main: if data.get("form").is_some_and(|form| form == "labels") { LABELS } else { MAIN },
         }
     }
 }
@@ -51,7 +55,7 @@ impl World for SheetWorld {
     }
 
     fn main(&self) -> FileId {
-        FileId::new(None, VirtualPath::new(MAIN))
+        FileId::new(None, VirtualPath::new(self.main))
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {

@@ -235,3 +235,40 @@ fn the_shelf_shows_each_place_with_the_soonest_to_lapse_in_front() {
     assert_eq!(bottles, [("1", Some(1.0)), ("2", Some(0.5))]);
     assert!(shelf.spoken.contains("Bottle 1 with 80 mL, Bottle 2 with 40 mL"), "{}", shelf.spoken);
 }
+
+/// A day before: for who wants it alone, and never for what is gone.
+#[test]
+fn a_reminder_comes_a_day_before_milk_lapses_where_it_is_wanted() {
+    use drawwell_core::screen::shapes::Effect;
+    let alarm = |person: &Person| {
+        let last = person.effects.iter().rev().find_map(|effect| match effect {
+            Effect::SetAlarm { key, unix_milliseconds, .. } if key == "kept-milk" => Some(Some(*unix_milliseconds)),
+            Effect::ClearAlarm { key } if key == "kept-milk" => Some(None),
+            _ => None,
+        });
+        last.expect("the alarm is set or cleared")
+    };
+    let mut person = one_in_the_fridge();
+    let began = person.only("container").unwrap()["at"]["at"].as_str().unwrap().to_owned();
+    assert_eq!(began, "2026-08-14T08:00:00.000+02:00");
+    assert_eq!(alarm(&person), None);
+    let wanted = Event::Enter { id: "keeping".into(), field: "remind_of_milk".into(), typed: "yes".into() };
+    person.send(wanted).unwrap();
+    let four_days = 1_786_687_200_000 + 96 * 3_600_000;
+    assert_eq!(alarm(&person), Some(four_days - 24 * 3_600_000));
+    let container = person.only("container").unwrap()["id"].as_str().unwrap().to_owned();
+    let all = MilkDeed::Given { typed: String::new(), unit: String::new() };
+    person.send(Event::Milk { container, deed: all }).unwrap();
+    assert_eq!(alarm(&person), None);
+}
+
+/// The phone's own camera reads the label's code.
+#[test]
+fn the_code_on_a_label_opens_its_bottle_and_another_says_that_it_is_not_here() {
+    let mut person = one_in_the_fridge();
+    let id = person.only("container").unwrap()["id"].as_str().unwrap().to_owned();
+    person.send(Event::TakeCardIn { card: drawwell_core::share::bottle_link::write(&id) }).unwrap();
+    assert_eq!(shown(&person).figure, "80 mL");
+    let other = Event::TakeCardIn { card: "drawwell:bottle?id=nobody".into() };
+    assert_eq!(person.send(other).unwrap_err().key, "bad-bottle");
+}

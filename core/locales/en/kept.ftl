@@ -8,6 +8,7 @@ none-container = No bottles noted.
 add-container = Note a bottle
 kind-milk_event = What happened to a bottle
 kind-keeping = Rules for kept milk
+keeping = Rules for kept milk
 kind-cleaning = Parts cleaned
 
 ## Forms
@@ -213,6 +214,23 @@ cleaning-daily = For your baby’s age or health: sanitise once a day.
 cleaning-defers = Your unit’s rules come first.
 cleaning-done = Today at { $time }
 cleaning-not-yet = Not yet today
+
+kept-reminder-title = Kept milk
+kept-reminder-text = A bottle runs out of time tomorrow.
+
+## Labels
+
+section-labels = Print labels
+labels-title = Labels for kept milk
+labels-how = Scan the code with your phone’s camera to open the bottle.
+labels-a4-24 = A4, 24 on a page
+labels-a4-65 = A4, 65 on a page
+labels-letter-30 = Letter, 30 on a page
+labels-strip = Single strips
+labels-code = Code that opens { $name }
+labels-handed-over = Labels saved.
+bad-bottle = No bottle with this code is noted here.
+bad-bottle-do = It may be in another family’s record, or on another phone.
 
 ## Acts
 

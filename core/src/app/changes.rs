@@ -13,6 +13,8 @@ pub(super) enum Changes {
     Record,
     /// The record, and with it when the person is to be called.
     Night,
+    /// Milk that is kept, and nothing else.
+    Milk,
 }
 
 impl Changes {
@@ -22,6 +24,7 @@ impl Changes {
             Event::Go { .. } | Event::Back | Event::Dismiss { .. } | Event::AlarmsAre { .. } | Event::Call { .. } => {
                 Self::Nothing
             }
+            Event::KeepMilk { .. } | Event::PourInto { .. } | Event::Milk { .. } => Self::Milk,
             Event::OnDesk { event } => Self::on_desk(event),
             Event::Export { what } => Self::by_export(what),
             Event::Wake => Self::Time,
@@ -85,9 +88,6 @@ impl Changes {
             | Event::ReadAt { .. }
             | Event::ReadingsAreRight { .. }
             | Event::MeantIn { .. }
-            | Event::KeepMilk { .. }
-            | Event::PourInto { .. }
-            | Event::Milk { .. }
             | Event::Cleaned { .. }
             | Event::StartSearch { .. }
             | Event::SearchAt
@@ -119,6 +119,7 @@ impl Changes {
             Export::Record
             | Export::Sheet { .. }
             | Export::Choice { .. }
+            | Export::Labels { .. }
             | Export::Table { .. }
             | Export::TableSchema { .. }
             | Export::Tables
@@ -134,7 +135,7 @@ impl Changes {
     pub(super) fn only_reads(self) -> bool {
         match self {
             Self::Nothing | Self::Time => true,
-            Self::Record | Self::Night => false,
+            Self::Record | Self::Night | Self::Milk => false,
         }
     }
 
@@ -142,6 +143,15 @@ impl Changes {
     pub(super) fn moves_the_plan(self) -> bool {
         match self {
             Self::Time | Self::Night => true,
+            Self::Nothing | Self::Record | Self::Milk => false,
+        }
+    }
+
+    /// Whether milk that is kept may lapse at another time, or the person is to be reminded of it
+    /// otherwise.
+    pub(super) fn moves_milk(self) -> bool {
+        match self {
+            Self::Time | Self::Night | Self::Milk => true,
             Self::Nothing | Self::Record => false,
         }
     }

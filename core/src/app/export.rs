@@ -25,6 +25,7 @@ impl App {
             Export::Calendar => (format!("drawwell-plan-{day}.ics"), calendar::CONTENT_TYPE),
             Export::Sheet { .. } => (format!("drawwell-visit-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
             Export::Choice { .. } => (format!("drawwell-which-pump-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
+            Export::Labels { .. } => (format!("drawwell-labels-{day}.pdf"), sheet_renderer::CONTENT_TYPE),
             Export::Table { table } => {
                 (format!("drawwell-{}-{day}.csv", table_named(table)?.name()), spreadsheet::CONTENT_TYPE)
             }
@@ -79,6 +80,7 @@ impl App {
                 Export::Calendar => "calendar-handed-over",
                 Export::Sheet { .. } => "sheet-handed-over",
                 Export::Choice { .. } => "choice-handed-over",
+                Export::Labels { .. } => "labels-handed-over",
                 Export::Table { .. } | Export::TableSchema { .. } | Export::Tables => "table-handed-over",
                 Export::HealthRecord => "health-record-handed-over",
                 Export::SealedFor { .. } | Export::SealedByPassphrase => "family-handed-over",
@@ -99,6 +101,10 @@ impl App {
             }
             Export::Choice { paper } => {
                 let page = sheet_renderer::set_choice(&self.view(present)?, *paper, self.renderer)?;
+                all(&page, file)
+            }
+            Export::Labels { on, container } => {
+                let page = sheet_renderer::set_labels(&self.view(present)?, *on, container, self.renderer)?;
                 all(&page, file)
             }
             Export::Table { table } => {

@@ -11,7 +11,8 @@ use crate::gather::Record;
 use crate::quantity::{Entered, Quantity, Unit, Volume, VolumeUnit};
 use crate::record::choices::CLEANED;
 use crate::record::{check, text, Amount, Happened, KeptIn, Kind, Session, Taken};
-use crate::screen::shapes::{Effect, MilkDeed};
+use crate::screen::shapes::{Effect, MilkDeed, Place};
+use crate::share::bottle_link;
 use crate::trouble::{Detail, Trouble};
 
 impl App {
@@ -126,6 +127,17 @@ impl App {
             values.iter().try_for_each(|(field, value)| w.set(&id, field, value))
         })?;
         Ok(vec![buzz("milk")])
+    }
+
+    /// The bottle whose label was read.
+    pub(super) fn open_bottle(&mut self, line: &str, present: Present) -> Result<Vec<Effect>, Trouble> {
+        let id = bottle_link::read(line).unwrap_or_default();
+        let found = self.read(present)?.journal.record(&id)?.filter(|(kind, _)| *kind == Kind::Container);
+        if found.is_none() {
+            return Err(Trouble::bad("label", "bad-bottle"));
+        }
+        self.go(Place::Container { id });
+        Ok(Vec::new())
     }
 
     pub(super) fn cleaned(&mut self, how: &str, present: Present) -> Result<Vec<Effect>, Trouble> {

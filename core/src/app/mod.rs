@@ -28,6 +28,7 @@ mod keys;
 mod kit;
 mod locked;
 mod maintenance;
+mod milk_reminder;
 mod open;
 mod plan;
 mod react;

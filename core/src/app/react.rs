@@ -4,6 +4,7 @@ use super::changes::Changes;
 use super::state::{App, Present, Purpose};
 use crate::screen::shapes::{Clock, Effect, Event, Place, Tone, Update};
 use crate::screen::AlarmsAre;
+use crate::share::bottle_link;
 use crate::share::sealed::passphrase;
 use crate::time::Instant;
 use crate::trouble::Trouble;
@@ -31,6 +32,7 @@ impl App {
         let is_new = !changes.only_reads() && !matches!(event, Event::Undo | Event::Redo);
         let may_end_something = !changes.only_reads() && !matches!(event, Event::Undo);
         let moves_the_plan = self.purpose == Purpose::Own && changes.moves_the_plan();
+        let moves_milk = self.purpose == Purpose::Own && changes.moves_milk();
         let effects = self.recovering(present, |app| {
             let mut effects = app.react(event, present)?;
             if may_end_something && app.purpose == Purpose::Own {
@@ -42,6 +44,9 @@ impl App {
             }
             if moves_the_plan {
                 effects.extend(app.reminder_effects(present)?);
+            }
+            if moves_milk {
+                effects.extend(app.milk_reminder(present)?);
             }
             Ok(effects)
         })?;
@@ -131,6 +136,8 @@ impl App {
             Event::SnoozePlanned { unix_milliseconds } => {
                 self.snooze_planned(Instant::from_unix_milliseconds(unix_milliseconds), present)
             }
+            // The phone's own camera read a code: of a card, or of a bottle's label.
+            Event::TakeCardIn { card } if bottle_link::read(&card).is_some() => self.open_bottle(&card, present),
             Event::TakeCardIn { card } => {
                 self.not_in_the_invented()?;
                 self.import_card(&card, present)

@@ -3,7 +3,8 @@
 //! It is no part of core (the typesetter takes minutes to build): whoever opens
 //! the record hands one in, as [`crate::app::App::with_sheet_renderer`].
 
-use crate::screen::shapes::Paper;
+use crate::screen::labels_to_json;
+use crate::screen::shapes::{LabelPaper, Paper};
 use crate::screen::sheet::{page, Sheet};
 use crate::screen::View;
 use crate::time::Moment;
@@ -33,6 +34,16 @@ pub(super) fn set(view: &View<'_>, paper: Paper, renderer: Option<SheetRenderer>
 /// Sets the page of a choice.
 pub(super) fn set_choice(view: &View<'_>, paper: Paper, renderer: Option<SheetRenderer>) -> Result<Vec<u8>, Trouble> {
     typeset(view, renderer, || page::choice_to_json(view, named(paper)))
+}
+
+/// Sets labels for kept milk.
+pub(super) fn set_labels(
+    view: &View<'_>,
+    on: LabelPaper,
+    container: &str,
+    renderer: Option<SheetRenderer>,
+) -> Result<Vec<u8>, Trouble> {
+    typeset(view, renderer, || labels_to_json(view, on, container))
 }
 
 fn typeset(

@@ -25,6 +25,7 @@ mod labels;
 mod lead;
 mod message;
 mod plan;
+mod qr_code;
 mod readings;
 mod ready;
 mod recovery;
@@ -52,6 +53,7 @@ mod words;
 
 pub(crate) use caution::{over_text as caution_became, title as caution_title};
 pub(crate) use every_action::HasActions;
+pub(crate) use kept::labels_to_json;
 pub use message::Message;
 pub(crate) use recovery::RECOVERY_CODE;
 pub(crate) use scale::{amount_of, field_of};

@@ -4,6 +4,7 @@
 //! In: a journal. Out: bytes another program or another phone can read. Nothing
 //! is worked out here.
 
+pub mod bottle_link;
 pub mod calendar;
 pub mod exchange;
 pub mod family_file;

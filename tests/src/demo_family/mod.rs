@@ -5,7 +5,8 @@
 //! looked at. Nobody in it lives or lived; no number in it was measured.
 //! Read [`story`] first: it says what happens on which day. [`milk`] is what
 //! really comes, [`routine`] is what a day looks like, [`expressing`],
-//! [`feeding`], [`growing`], [`upset`], [`visits`], [`checks`], [`traced`], [`tried`], [`rhythm`] and [`kit`] are what the parent writes down of it.
+//! [`feeding`], [`growing`], [`upset`], [`visits`], [`checks`], [`traced`], [`tried`], [`keeping`], [`rhythm`] and [`kit`] are what the parent writes down of
+//! it.
 //!
 //! Only sums, products and tables are used, for those come out alike
 //! everywhere; sines and exponentials do not.
@@ -17,6 +18,7 @@ mod fact;
 mod feeding;
 mod form;
 mod growing;
+mod keeping;
 mod kit;
 mod marks;
 mod milk;

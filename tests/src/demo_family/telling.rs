@@ -5,7 +5,7 @@ use drawwell_core::time::Moment;
 use super::{
     checks, expressing,
     fact::Fact,
-    feeding, growing, kit,
+    feeding, growing, keeping, kit,
     milk::Milk,
     rhythm,
     routine::{self, With},
@@ -39,6 +39,8 @@ pub fn facts() -> Vec<Fact> {
         }
     }
     facts.extend(tried.facts());
+    let kept = keeping::facts(&facts);
+    facts.extend(kept);
     facts
 }
 

@@ -1,12 +1,11 @@
 //! The consultant's own card, as a QR code and as a line of text.
 
-use qrcode::{Color, EcLevel, QrCode};
-
-use super::super::shapes::{Action, CardScreen, Event, Matrix, Place, Screen, Weight};
+use super::super::qr_code;
+use super::super::shapes::{Action, CardScreen, Event, Place, Screen, Weight};
 use super::super::View;
 use crate::record::SETTINGS;
 use crate::share::names;
-use crate::share::sealed::card::{Card, Whose};
+use crate::share::sealed::card::Whose;
 use crate::trouble::{Kind as TroubleKind, Trouble};
 
 pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
@@ -32,7 +31,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     Ok(Screen::Card {
         frame,
         card: CardScreen {
-            matrix: matrix(card)?,
+            matrix: qr_code::matrix(&line)?,
             words_label: words.say("own-words"),
             words: compared,
             line_label: words.say("own-line"),
@@ -42,25 +41,4 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             spoken: words.say("own-card-spoken"),
         },
     })
-}
-
-/// The QR code of a card (ISO/IEC 18004), with the quiet zone of four modules around it.
-fn matrix(card: &Card) -> Result<Matrix, Trouble> {
-    const QUIET: usize = 4;
-    let code = QrCode::with_error_correction_level(card.write().as_bytes(), EcLevel::M)
-        .map_err(|_| Trouble::bad("card", "bad-card"))?;
-    let width = code.width();
-    let size = width + 2 * QUIET;
-    let colors = code.to_colors();
-    let dark = (0..size * size)
-        .map(|place| {
-            let (row, column) = (place / size, place % size);
-            let inside = |at: usize| at.checked_sub(QUIET).filter(|at| *at < width);
-            match (inside(row), inside(column)) {
-                (Some(row), Some(column)) => colors.get(row * width + column) == Some(&Color::Dark),
-                _ => false,
-            }
-        })
-        .collect();
-    Ok(Matrix { size: size as u32, dark })
 }

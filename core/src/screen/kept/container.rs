@@ -1,5 +1,6 @@
 //! One container: until when it is good, what can be done with it, and what happened to it.
 
+use super::labels;
 use super::text::{clock, good_until, left, name, odd, place, when};
 use crate::answer::keeping::{refused, GoodUntil, Kept};
 use crate::gather::keeping::{events, one};
@@ -37,6 +38,9 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         }
     }
     let mut sections = deeds(view, &kept);
+    if !kept.is_gone {
+        sections.push(labels::section_of(view, id));
+    }
     let history = events(view, id)?;
     if !history.is_empty() {
         let rows = history.iter().rev().map(|(event, fields)| happened_row(view, event, fields)).collect();

@@ -1,7 +1,7 @@
 //! All milk that is kept.
 
 use super::text::{good_until, left, name, place, rules, source, when};
-use super::{cleaning, shelf};
+use super::{cleaning, labels, shelf};
 use crate::answer::keeping::{lasts, InForce, Kept, StepsBack};
 use crate::gather::keeping::{need, sum, KeptMilk};
 use crate::guidance::KeepingRules;
@@ -42,6 +42,9 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         sections.push(Section { shelf: Some(shelf), ..section("shelf", words.say("section-shelf")) });
     }
     sections.extend(places(view, &milk.kept));
+    if !milk.kept.is_empty() {
+        sections.push(labels::section_of(view, ""));
+    }
     sections.push(cleaning::of(view, &milk.in_force)?);
     sections.push(rules_section(view, &milk));
     Ok(Screen::Findings {

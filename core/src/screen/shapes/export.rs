@@ -13,6 +13,8 @@ pub enum Export {
     Sheet { paper: Paper },
     /// The page of a choice of pumps as PDF.
     Choice { paper: Paper },
+    /// Labels for kept milk as PDF: of one container, or of all there are where it is empty.
+    Labels { on: LabelPaper, container: String },
     /// A table as CSV, by its name.
     Table { table: String },
     /// What the columns of a table hold, as a Table Schema.
@@ -27,6 +29,19 @@ pub enum Export {
     SealedByPassphrase,
     /// A plan, for the family it was written for.
     Plan { plan: String },
+}
+
+/// Paper that labels are printed on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum LabelPaper {
+    /// A4 with 24 labels of 70 by 37 mm.
+    A4Of24,
+    /// A4 with 65 labels of 38.1 by 21.2 mm.
+    A4Of65,
+    /// US letter with 30 labels of 2 5/8 by 1 inch.
+    LetterOf30,
+    /// Strips of 62 by 29 mm, one after the other.
+    Strip,
 }
 
 /// A size of paper.

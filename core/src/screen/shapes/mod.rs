@@ -37,7 +37,7 @@ pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
 pub use check::CheckScreen;
 pub use day::{DayBar, DayChoice, DayPicture, DayScreen, EntryRow, SideTotal};
 pub use event::{Deed, DeskEvent, Event, MilkDeed, Part, Searched};
-pub use export::{Export, Paper};
+pub use export::{Export, LabelPaper, Paper};
 pub use findings::{FindingsScreen, Section};
 pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};
 pub use frame::{Appearance, Frame, Hand, Notice, Palette, Tone};
