@@ -170,6 +170,7 @@ offer-rule-shared-use = A pump for one person is for that person alone. In a pum
 ## What is said of each
 
 offer-ask-first = A question about its figures comes first.
+offer-by-hand = Your hand sets that.
 offer-no-claim = Its type is not stated.
 offer-hospital-for-one = Called multi-user, but made for one person.
 offer-claim-hand = A manual pump. Your hand sets the pull.

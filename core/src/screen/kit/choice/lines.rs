@@ -55,6 +55,7 @@ fn says(view: &View<'_>, inputs: &ChoiceInputs, offer: &Offer, says: Says) -> St
     };
     match says {
         Says::AskFirst => words.say("offer-ask-first"),
+        Says::ByHand => words.say("offer-by-hand"),
         Says::NoClaim => words.say("offer-no-claim"),
         Says::HospitalForOne => words.say("offer-hospital-for-one"),
         Says::Claim(claim) => {
