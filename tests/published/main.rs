@@ -25,6 +25,7 @@ mod rules_at_their_bounds;
 mod rules_of_cautions;
 mod rules_of_choice;
 mod rules_of_comfort;
+mod rules_of_keeping;
 mod rules_of_kit;
 mod rules_of_supply;
 mod rules_of_the_night;

@@ -14,6 +14,7 @@ mod comfort_record;
 mod counting;
 mod fold_laws;
 mod kept_days;
+mod kept_milk;
 mod local_days;
 mod model;
 mod night_search;

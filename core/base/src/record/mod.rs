@@ -10,6 +10,7 @@ pub mod ambient;
 pub mod amount;
 pub mod check;
 pub mod choices;
+pub mod container;
 pub mod field_type;
 pub mod fixed_point;
 pub mod gauge;
@@ -34,6 +35,7 @@ mod typed_unit;
 pub mod wanted;
 
 pub use amount::Amount;
+pub use container::{Container, Happened, KeptIn, MilkEvent, Taken};
 pub use field_type::FieldType;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};
 pub use gauge::{Gauge, GaugeCheck};
@@ -82,6 +84,9 @@ pub const WANTED: &str = "wanted";
 
 /// The subject that holds how sessions are to fall over a day.
 pub const RHYTHM: &str = "rhythm";
+
+/// The subject that holds the rules by which milk is kept.
+pub const KEEPING: &str = "keeping";
 
 /// The text in a field, if it is text.
 pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {

@@ -32,8 +32,8 @@ pub(super) use choice::{
     in_visit as choice_in_visit, on_sheet as choice_on_sheet, page_sections as choice_page, show as show_choice,
 };
 pub(super) use comfort::{
-    begin_trial, in_short, rows_while_running, search_offer, show as show_comfort, show_letdown, show_trial,
-    trial_notice,
+    above_plan_notice, begin_trial, ceiling_kept, in_short, rows_while_running, search_offer, searched,
+    show as show_comfort, show_letdown, show_trial, trial_notice,
 };
 pub(super) use count::show as show_count;
 pub(super) use flange_fit::{show as show_fit, sign_name};

@@ -2,7 +2,8 @@
 
 use super::column::{Column, From};
 use crate::record::choices::SIDES;
-use crate::record::{FieldSpec, FieldType, Kind};
+use crate::record::field_type::MOST_AMOUNT_MILLILITERS;
+use crate::record::{FieldSpec, FieldType, Kind, MarkKind};
 use crate::share::parts::LeftOut;
 
 /// A table.
@@ -50,6 +51,12 @@ pub enum Table {
     Wanted,
     /// A row for each time a pump's cycles were counted.
     SpeedCounts,
+    /// A row a container of milk.
+    Containers,
+    /// A row for each thing that happened to one.
+    MilkEvents,
+    /// A row for each time parts were cleaned.
+    Cleanings,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -64,14 +71,16 @@ const VACUUM: FieldType = FieldType::Vacuum { least: 0.0, most: crate::record::r
 /// What a mark says; see [`crate::record::Mark`].
 const MARK: &[FieldSpec] = &[
     WHEN,
-    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "comfortable", "pain"])),
+    spec("does", FieldType::Choice(MarkKind::NAMES)),
     SIDE,
     spec("phase", FieldType::Choice(&["letdown", "expression", "rest"])),
     LEVEL,
     spec("vacuum", VACUUM),
     spec("cycles", FieldType::Speed { least: 1.0, most: 240.0 }),
     spec("for_discomfort", FieldType::Flag),
+    spec("carried", FieldType::Flag),
     spec("score", FieldType::Whole { least: 0, most: 10 }),
+    spec("amount", FieldType::Volume { least: 0.0, most: MOST_AMOUNT_MILLILITERS }),
 ];
 
 /// What a gauge showed; see [`crate::record::Reading`].
@@ -101,6 +110,9 @@ impl Table {
         Self::OfferedPumps,
         Self::Wanted,
         Self::SpeedCounts,
+        Self::Containers,
+        Self::MilkEvents,
+        Self::Cleanings,
     ];
 
     /// Stable name.
@@ -127,6 +139,9 @@ impl Table {
             Self::OfferedPumps => "offered-pumps",
             Self::Wanted => "wanted",
             Self::SpeedCounts => "speed-counts",
+            Self::Containers => "containers",
+            Self::MilkEvents => "milk-events",
+            Self::Cleanings => "cleanings",
         }
     }
 
@@ -157,6 +172,9 @@ impl Table {
             Self::OfferedPumps => Kind::OfferedPump,
             Self::Wanted => Kind::Wanted,
             Self::SpeedCounts => Kind::SpeedCount,
+            Self::Containers => Kind::Container,
+            Self::MilkEvents => Kind::MilkEvent,
+            Self::Cleanings => Kind::Cleaning,
         }
     }
 
