@@ -7,7 +7,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::{CharacterDirection, LanguageIdentifier};
 
-const ENGLISH: [&str; 22] = [
+const ENGLISH: &[&str] = &[
     include_str!("../locales/en/caseload.ftl"),
     include_str!("../locales/en/cautions.ftl"),
     include_str!("../locales/en/choice.ftl"),
@@ -62,7 +62,7 @@ impl Texts {
         bundle.set_use_isolating(false);
         let mut counts = BTreeMap::new();
         for room in ENGLISH {
-            let resource = FluentResource::try_new(room.to_owned()).unwrap_or_else(|(partly, _)| partly);
+            let resource = FluentResource::try_new((*room).to_owned()).unwrap_or_else(|(partly, _)| partly);
             counts.extend(resource.entries().filter_map(counts_in));
             bundle.add_resource_overriding(resource);
         }

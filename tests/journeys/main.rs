@@ -16,6 +16,7 @@ mod clocks_that_disagree;
 mod comfort;
 mod comfort_screens;
 mod compare;
+mod consent;
 mod day_and_entry;
 mod erasing;
 mod every_sign;

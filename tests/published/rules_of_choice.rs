@@ -167,7 +167,7 @@ fn what_was_wanted_is_had_or_not_or_not_stated() {
     let apart =
         |how: &str| found(&sheet(None, None, &[("settings_apart", json!(how))]), &Wanted::default(), Aspect::SetApart);
     assert_eq!(apart("apart"), Found::Fits);
-    assert_eq!(["together", "vacuum_only", "neither"].map(apart), [Found::DoesNot; 3]);
+    assert_eq!(["together", "vacuum_only", "none"].map(apart), [Found::DoesNot; 3]);
 
     let of = |asks: (&str, Value), offers: (&str, Value), aspect| {
         let (asked, nothing) = (wanted(&[asks]), Wanted::default());

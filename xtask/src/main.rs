@@ -25,6 +25,7 @@ mod library;
 mod machine;
 mod maven;
 mod natives;
+mod network;
 mod package;
 mod page_part;
 mod pictures;
@@ -68,6 +69,7 @@ cargo xtask bench [ARGS]      the benchmarks; `statistics` beside SciPy
 cargo xtask demo              write the invented family anew
 cargo xtask supply            docs/supply.md: Supply on families with known truth
 cargo xtask traces            the tables of docs/kit.md: traces with known truth
+cargo xtask network [N]       an invented network of N families (20,000): taken in, reported, held to pandas
 cargo xtask comfort           the tables of docs/comfort.md: comfort and trials with known truth
 
 What is missing on the machine is named, with the command that brings it. At a terminal
@@ -98,6 +100,7 @@ fn run(words: &[String], consent: Consent) -> Result<(), Stop> {
         "bench" => bench::run(&places, rest),
         "comfort" => comfort::run(&places, rest),
         "demo" => demo::run(&places, rest),
+        "network" => network::run(&places, rest),
         "package" => package::run(&places, rest),
         "pictures" => pictures::run(&places, rest),
         "supply" => supply::run(&places, rest),

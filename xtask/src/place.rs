@@ -91,6 +91,11 @@ impl Places {
         self.target.join("python").join("venv")
     }
 
+    /// The invented network, and what is made of it.
+    pub(crate) fn network(&self) -> PathBuf {
+        self.target.join("network")
+    }
+
     /// What a tour draws.
     pub(crate) fn tour(&self) -> PathBuf {
         self.target.join("tour")

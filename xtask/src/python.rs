@@ -1,7 +1,10 @@
 //! The Python that the surface is tried in: one of the project's own, so that
 //! nothing depends on what else the machine has.
 
-use std::{path::PathBuf, process::Command};
+use std::{
+    path::{Path, PathBuf},
+    process::Command,
+};
 
 use crate::{
     keep,
@@ -18,17 +21,23 @@ const RUNNER: &str = "DRAWWELL_HEADLESS";
 
 /// Makes it where it is not, and installs what the tests ask for when that changed.
 pub(crate) fn prepare(places: &Places) -> Result<(), Stop> {
-    let (home, wanted) = (places.python_home(), places.python_tests().join("requirements.txt"));
-    let now = keep::fingerprint(std::slice::from_ref(&wanted))?;
+    environment(places, &places.python_home(), &places.python_tests().join("requirements.txt")).map(|_| ())
+}
+
+/// An environment that holds what a file asks for; its Python.
+pub(crate) fn environment(places: &Places, home: &Path, wanted: &Path) -> Result<PathBuf, Stop> {
+    let now = keep::fingerprint(&[wanted.to_path_buf()])?;
     let stamp = home.join("made-from.txt");
+    let program = program_in(home);
     if std::fs::read_to_string(&stamp).is_ok_and(|then| then == now) {
-        return Ok(());
+        return Ok(program);
     }
-    process::run(process::command(places, SYSTEM).args(["-m", "venv", "--clear"]).arg(&home))?;
-    let mut install = process::command(places, program(places));
+    process::run(process::command(places, SYSTEM).args(["-m", "venv", "--clear"]).arg(home))?;
+    let mut install = process::command(places, &program);
     install.args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--requirement"]);
-    process::run(install.arg(&wanted))?;
-    keep::write_if_changed(&stamp, now.as_bytes()).map(|_| ())
+    process::run(install.arg(wanted))?;
+    keep::write_if_changed(&stamp, now.as_bytes())?;
+    Ok(program)
 }
 
 /// pytest over the tests of the surface, which it finds on the module path.
@@ -51,6 +60,10 @@ pub(crate) fn time_statistics(places: &Places) -> Result<(), Stop> {
 }
 
 fn program(places: &Places) -> PathBuf {
+    program_in(&places.python_home())
+}
+
+fn program_in(home: &Path) -> PathBuf {
     let folder = if cfg!(windows) { "Scripts" } else { "bin" };
-    places.python_home().join(folder).join(format!("python{}", std::env::consts::EXE_SUFFIX))
+    home.join(folder).join(format!("python{}", std::env::consts::EXE_SUFFIX))
 }

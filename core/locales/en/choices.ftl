@@ -117,3 +117,5 @@ choice-temperature-unit-degF = °F
 choice-mass-unit-g = g
 choice-mass-unit-kg = kg
 choice-mass-unit-lb_av = lb
+choice-consent-scope-network = To see how its clinics do
+choice-consent-scope-research = For that, and for research

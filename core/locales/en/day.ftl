@@ -128,6 +128,7 @@ group-plan-part = What it is about
 group-plan-check = What to check
 group-plan-visit = When to meet next
 group-plan-rule = A rule to change
+group-consent = Counted with other families
 group-sharing = What you share
 group-calls = Numbers to call
 group-question = Question

@@ -288,3 +288,5 @@ hint-flange-sizes = such as 15 17 19 21
 hint-set-vacuum = only if the pump shows one
 hint-altitude = only shown, never used to correct
 hint-nipple-left-before = in mm
+field-consent-scope = What for
+field-consent-until = Until

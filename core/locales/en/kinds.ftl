@@ -11,6 +11,7 @@ kind-life_event = Life change
 kind-visit = Visit
 kind-question = Question
 kind-consultant = Consultant
+kind-consent = Yes to being counted
 kind-plan = Plan
 kind-plan_part = Part of a plan
 kind-case_family = Family

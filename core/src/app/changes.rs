@@ -76,6 +76,8 @@ impl Changes {
             | Event::AddPlanPart { .. }
             | Event::ChooseRule { .. }
             | Event::LeaveOut { .. }
+            | Event::GiveConsent { .. }
+            | Event::WithdrawConsent
             | Event::CautionDealt { .. }
             | Event::SignsAgain { .. }
             | Event::SinceBefore { .. }

@@ -13,6 +13,7 @@ mod caution;
 mod changes;
 mod closing;
 mod comfort;
+mod consent;
 mod count;
 mod desk;
 mod enter;

@@ -152,6 +152,8 @@ impl App {
             Event::MakeRecovery => self.make_recovery(),
             Event::SealWithCode => self.seal_with_code(present),
             Event::LeaveOut { part, out } => self.leave_out(&part, out, present),
+            Event::GiveConsent { scope, months } => self.give_consent(&scope, months, present),
+            Event::WithdrawConsent => self.withdraw_consent(present),
             Event::AlarmsAre { exact, shown } => {
                 self.alarms = AlarmsAre { exact, shown };
                 Ok(Vec::new())

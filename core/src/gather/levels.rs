@@ -42,7 +42,10 @@ pub(super) fn curve_of(record: &Record<'_>, session: &Session, at: Instant) -> R
 }
 
 /// What a session's level pulled, by the curve of its time.
-pub(crate) fn level_in_vacuum(
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn level_in_vacuum(
     record: &Record<'_>,
     session: &Session,
     at: Instant,

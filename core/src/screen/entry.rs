@@ -40,7 +40,13 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         | Kind::Fit
         | Kind::Search
         | Kind::Trial => "kit",
-        Kind::Child | Kind::Settings | Kind::Rules | Kind::Visit | Kind::Question | Kind::Consultant => "visit",
+        Kind::Child
+        | Kind::Settings
+        | Kind::Rules
+        | Kind::Visit
+        | Kind::Question
+        | Kind::Consultant
+        | Kind::Consent => "visit",
         Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
         Kind::Container | Kind::MilkEvent | Kind::Keeping | Kind::Cleaning => "supply",
         _ => "now",

@@ -108,6 +108,7 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Erasing => erasing::show(view),
         Place::Recovery => recovery::show(view),
         Place::Compare { days } => supply::show_compared(view, *days),
+        Place::Consent { scope } => visit::show_consent(view, scope.as_deref()),
         Place::Tables => visit::show_tables(view),
         Place::Desk => caseload::show_desk(view),
         Place::OwnCard => caseload::show_card(view),

@@ -52,6 +52,7 @@ impl Tab {
             | Place::Erasing
             | Place::Recovery
             | Place::Tables
+            | Place::Consent { .. }
             | Place::Consultant { .. }
             | Place::Sharing
             | Place::Sealed
@@ -130,6 +131,7 @@ impl Opens {
             | Place::Erasing
             | Place::Recovery
             | Place::Tables
+            | Place::Consent { .. }
             | Place::Sharing
             | Place::OwnCard
             | Place::CaseFamily { .. }

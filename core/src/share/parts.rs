@@ -115,6 +115,7 @@ impl SharePart {
             | Kind::Keeping
             | Kind::Visit
             | Kind::Consultant
+            | Kind::Consent
             | Kind::Plan
             | Kind::PlanPart
             | Kind::CaseFamily => None,

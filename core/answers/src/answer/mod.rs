@@ -8,6 +8,7 @@ pub mod age;
 pub mod caution;
 pub mod choice;
 pub mod comfort;
+pub mod consent;
 mod estimate;
 pub mod flange_fit;
 pub mod keeping;

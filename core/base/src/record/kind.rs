@@ -65,6 +65,8 @@ pub enum Kind {
     Question,
     /// The consultant whose keys were taken in.
     Consultant,
+    /// That a network of units may count this family, for what and until when.
+    Consent,
     /// A caution that was dealt with.
     CautionDealt,
     /// A plan from the consultant: what belongs to all of it.
@@ -109,6 +111,7 @@ impl Kind {
         Self::Visit,
         Self::Question,
         Self::Consultant,
+        Self::Consent,
         Self::CautionDealt,
         Self::Plan,
         Self::PlanPart,
@@ -149,6 +152,7 @@ impl Kind {
             Self::Visit => "visit",
             Self::Question => "question",
             Self::Consultant => "consultant",
+            Self::Consent => "consent",
             Self::CautionDealt => "caution_dealt",
             Self::Plan => "plan",
             Self::PlanPart => "plan_part",
@@ -167,8 +171,8 @@ impl Kind {
             Self::Settings => Some(super::SETTINGS),
             Self::Rules => Some(super::RULES),
             Self::Rhythm => Some(super::RHYTHM),
-            Self::Wanted => Some(super::WANTED),
             Self::Keeping => Some(super::KEEPING),
+            Self::Wanted => Some(super::WANTED),
             _ => None,
         }
     }
@@ -209,6 +213,7 @@ impl Kind {
             | Self::Note
             | Self::Visit
             | Self::Question
+            | Self::Consent
             | Self::CautionDealt
             | Self::Plan => Some("at"),
             Self::Settings

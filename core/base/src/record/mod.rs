@@ -10,6 +10,7 @@ pub mod ambient;
 pub mod amount;
 pub mod check;
 pub mod choices;
+pub mod consent;
 pub mod container;
 pub mod field_type;
 pub mod fixed_point;
@@ -35,6 +36,7 @@ mod typed_unit;
 pub mod wanted;
 
 pub use amount::Amount;
+pub use consent::ConsentScope;
 pub use container::{Container, Happened, KeptIn, MilkEvent, Taken};
 pub use field_type::FieldType;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};

@@ -324,6 +324,16 @@ impl Journal {
         Ok((ahead > 0).then_some(Span::milliseconds(ahead)))
     }
 
+    /// When the last change was made, by its own clock; none where there is none.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
+    pub fn last_change(&self) -> Result<Option<Instant>, Trouble> {
+        let last: Option<i64> =
+            self.connection.prepare_cached("SELECT max(stamp) FROM change")?.query_row([], |r| r.get(0))?;
+        Ok(last.map(|stamp| super::Stamp::from_raw(stamp).instant()))
+    }
+
     /// Every change, in the order of their stamps.
     ///
     /// # Errors

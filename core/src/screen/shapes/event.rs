@@ -93,6 +93,10 @@ pub enum Event {
     OnDesk { event: DeskEvent },
     /// Leave a part out of whatever is shared, or take it in again.
     LeaveOut { part: String, out: bool },
+    /// Let a network of units count this family: for what, and for how many months.
+    GiveConsent { scope: String, months: Option<u32> },
+    /// Let no network count it any more.
+    WithdrawConsent,
     /// The host says how it can call: on the minute, and so that it is seen.
     AlarmsAre { exact: bool, shown: bool },
     /// A caution was dealt with, and by whom.

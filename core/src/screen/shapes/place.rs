@@ -71,6 +71,8 @@ pub enum Place {
     Sealed,
     /// What is asked before something from outside is kept.
     Asked,
+    /// Whether a network of units may count this family: for what, and then until when.
+    Consent { scope: Option<String> },
     /// The record as tables, each a file.
     Tables,
     /// Before the record is erased from this device: what goes, and what remains.

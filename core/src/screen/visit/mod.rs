@@ -1,12 +1,14 @@
 //! Visit: what the consultant gets, what comes back from her, what waits for the next
 //! visit; and the way to children, settings and the record as a whole.
 
+mod consent;
 mod consultant;
 mod dates;
 mod questions;
 mod sealing;
 mod tables;
 
+pub(super) use consent::show as show_consent;
 pub(super) use consultant::show as show_consultant;
 pub(super) use sealing::{form, typed_row};
 pub(super) use sealing::{show as show_sharing, show_sealed};
@@ -30,6 +32,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
         dates::group(view)?,
         questions::group(view)?,
         files(view),
+        consent::group(view)?,
         family(view),
     ];
     groups.extend(super::kit::choice_in_visit(view)?);

@@ -45,18 +45,18 @@ pub enum Table {
     Flanges,
     /// A row a gauge.
     Gauges,
-    /// A row a pump that is offered.
-    OfferedPumps,
-    /// A row of what is wanted of one.
-    Wanted,
-    /// A row for each time a pump's cycles were counted.
-    SpeedCounts,
     /// A row a container of milk.
     Containers,
     /// A row for each thing that happened to one.
     MilkEvents,
     /// A row for each time parts were cleaned.
     Cleanings,
+    /// A row a pump that is offered.
+    OfferedPumps,
+    /// A row of what is wanted of one.
+    Wanted,
+    /// A row for each time a pump's cycles were counted.
+    SpeedCounts,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -107,12 +107,12 @@ impl Table {
         Self::Parts,
         Self::Flanges,
         Self::Gauges,
-        Self::OfferedPumps,
-        Self::Wanted,
-        Self::SpeedCounts,
         Self::Containers,
         Self::MilkEvents,
         Self::Cleanings,
+        Self::OfferedPumps,
+        Self::Wanted,
+        Self::SpeedCounts,
     ];
 
     /// Stable name.
@@ -136,12 +136,12 @@ impl Table {
             Self::Parts => "parts",
             Self::Flanges => "flanges",
             Self::Gauges => "gauges",
-            Self::OfferedPumps => "offered-pumps",
-            Self::Wanted => "wanted",
-            Self::SpeedCounts => "speed-counts",
             Self::Containers => "containers",
             Self::MilkEvents => "milk-events",
             Self::Cleanings => "cleanings",
+            Self::OfferedPumps => "offered-pumps",
+            Self::Wanted => "wanted",
+            Self::SpeedCounts => "speed-counts",
         }
     }
 
@@ -169,12 +169,12 @@ impl Table {
             Self::Parts => Kind::Part,
             Self::Flanges => Kind::Flange,
             Self::Gauges => Kind::Gauge,
-            Self::OfferedPumps => Kind::OfferedPump,
-            Self::Wanted => Kind::Wanted,
-            Self::SpeedCounts => Kind::SpeedCount,
             Self::Containers => Kind::Container,
             Self::MilkEvents => Kind::MilkEvent,
             Self::Cleanings => Kind::Cleaning,
+            Self::OfferedPumps => Kind::OfferedPump,
+            Self::Wanted => Kind::Wanted,
+            Self::SpeedCounts => Kind::SpeedCount,
         }
     }
 

@@ -54,6 +54,7 @@ impl Kind {
             Self::Visit => people::VISIT,
             Self::Question => people::QUESTION,
             Self::Consultant => people::CONSULTANT,
+            Self::Consent => people::CONSENT,
             Self::CautionDealt => body::CAUTION_DEALT,
             Self::Plan => plan::PLAN,
             Self::PlanPart => plan::PLAN_PART,

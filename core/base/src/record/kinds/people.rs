@@ -1,7 +1,7 @@
 //! Fields of children, of the consultant and her visits, and of a family on her desk.
 
 use super::field_spec::{spec, FieldSpec, CHILD_MASS, KEY, NAME, NOTE};
-use crate::record::choices::SEXES;
+use crate::record::choices::{CONSENT_SCOPES, SEXES};
 use crate::record::FieldType;
 
 pub(super) const VISIT: &[FieldSpec] = &[spec("at", FieldType::Moment, "when"), spec("note", NOTE, "note")];
@@ -19,6 +19,13 @@ pub(super) const CONSULTANT: &[FieldSpec] = &[
     spec("sealing_key", KEY, ""),
     spec("signing_key", KEY, ""),
     spec("compared", FieldType::Text { most: 64 }, ""),
+];
+
+pub(super) const CONSENT: &[FieldSpec] = &[
+    spec("at", FieldType::Moment, "when"),
+    spec("consent_scope", FieldType::Choice(CONSENT_SCOPES), "consent"),
+    spec("consent_until", FieldType::Date, "consent"),
+    spec("withdrawn", FieldType::Moment, ""),
 ];
 
 pub(super) const CASE_FAMILY: &[FieldSpec] = &[
