@@ -231,6 +231,10 @@ fn a_stated_maximum_alone_has_a_word_in_kit() {
     assert!(row.ends_with("Called Multi-user (hospital-grade), but states 240 to 270 mmHg."), "{row}");
     assert_eq!(section(&found, "says").unwrap().lines[1], "Pumps of that type reach 300 mmHg or more.");
 
+    let (row, found) = in_kit(json!({ "maximum_vacuum_high": mmhg(33.0) }));
+    assert!(row.ends_with("A question about its figures comes first."), "{row}");
+    assert!(found.asks[0].text.starts_with("Marl: 33 mmHg is low for a maximum. Is it in kPa?"), "{:?}", found.asks);
+
     let (row, _) = in_kit(json!({ "maximum_vacuum_low": mmhg(260.0) }));
     assert_eq!(row, "260 mmHg or more · Not checked yet · States 260 mmHg or more: good for any pump.");
     let (row, _) = in_kit(json!({}));

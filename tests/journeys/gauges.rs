@@ -65,6 +65,32 @@ fn a_verdict_by_a_gauge_past_its_date_says_so() {
     assert!(says.contains("don’t rely on the class on its face"), "{says}");
 }
 
+/// What a maker states in one figure, and the type a pump is sold as: the gauge bears it out, or not.
+#[test]
+fn a_check_bears_out_what_is_stated_or_not() {
+    let said = |grade: &str, stated: f64, reads: f64| {
+        let pump = format!(
+            r#"{{"fact":"pump","id":"p","name":"Marl","grade":"{grade}","maximum_vacuum_high":{{"value":{stated},"unit":"mm[Hg]"}}}}"#
+        );
+        let mut person = person_with(&[pump, gauge("g", "Bag", ""), check("c", "g", 5, reads)]);
+        person.press("open-p").unwrap();
+        section(&person, "offer-claim").map(|section| section.lines.join(" ")).unwrap_or_default()
+    };
+    let practice = "Common practice, no source";
+    assert_eq!(
+        said("hospital", 320.0, 270.0),
+        format!(
+            "Left: the check says no. It does not reach 320 mmHg. \
+             Left: the check says no. It does not reach 300 mmHg. {practice}"
+        )
+    );
+    assert_eq!(
+        said("personal", 260.0, 280.0),
+        format!("Left: the check agrees. It reaches 260 mmHg. Left: the check agrees. It reaches 250 mmHg. {practice}")
+    );
+    assert_eq!(said("hand", 260.0, 262.0), "Left: the check can’t tell if it reaches 260 mmHg.");
+}
+
 #[test]
 fn a_gauge_is_not_due_before_it_was_calibrated() {
     let mut person = person_with(&[gauge("g", "Bag", r#","calibrated_on":"2026-02-01""#)]);

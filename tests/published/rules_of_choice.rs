@@ -111,6 +111,18 @@ fn how_strong_a_pump_gets_is_said_on_both_sides_of_each_limit() {
     assert_eq!((fits(250.0, "daily_at_work"), fits(219.0, "now_and_then")), (Found::Fits, Found::DoesNot));
 }
 
+/// A hand pump has no motor: it is held to what is good for any pump, and to no speed.
+#[test]
+fn a_hand_pump_is_held_to_no_motor() {
+    let hand = |value: f64| sheet(None, Some(value), &[("grade", json!("hand"))]);
+    let daily = wanted(&[("how_often", json!("daily_at_work")), ("letdown_needs_more", json!(true))]);
+    let strong = |value: f64| found(&hand(value), &daily, Aspect::Strength);
+    assert_eq!((strong(219.0), strong(220.0)), (Found::DoesNot, Found::Fits));
+    for aspect in [Aspect::Cycles, Aspect::SetApart, Aspect::Stimulation] {
+        assert_eq!(line(&hand(230.0), &daily, aspect).says, Says::ByHand);
+    }
+}
+
 /// Above 300 mmHg for nearly all of a child's milk, or a long stay on a neonatal unit.
 #[test]
 fn nearly_all_milk_asks_for_more_than_three_hundred() {
@@ -155,7 +167,7 @@ fn what_was_wanted_is_had_or_not_or_not_stated() {
     let apart =
         |how: &str| found(&sheet(None, None, &[("settings_apart", json!(how))]), &Wanted::default(), Aspect::SetApart);
     assert_eq!(apart("apart"), Found::Fits);
-    assert_eq!(["together", "vacuum_only", "neither"].map(apart), [Found::DoesNot; 3]);
+    assert_eq!(["together", "vacuum_only", "none"].map(apart), [Found::DoesNot; 3]);
 
     let of = |asks: (&str, Value), offers: (&str, Value), aspect| {
         let (asked, nothing) = (wanted(&[asks]), Wanted::default());

@@ -58,7 +58,9 @@ fn set(places: &Places) -> Result<PathBuf, Stop> {
     run(places, &family, "import", demo.as_os_str())?;
     page(places, &family, "sheet", "family-a4")?;
     page(places, &family, "sheet-letter", "family-letter")?;
+    page(places, &family, "choice-page", "family-choice")?;
     let empty = folder.join("empty.drawwell");
+    page(places, &empty, "choice-page", "empty-choice")?;
     page(places, &empty, "sheet", "empty-a4")?;
     page(places, &empty, "sheet-letter", "empty-letter")?;
     for (name, typed) in awkward() {

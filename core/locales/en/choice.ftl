@@ -42,7 +42,7 @@ field-settings-apart = Vacuum and speed
 choice-settings-apart-apart = Set separately
 choice-settings-apart-together = Only set together
 choice-settings-apart-vacuum_only = Only vacuum can be set
-choice-settings-apart-neither = Neither can be set
+choice-settings-apart-none = Neither can be set
 field-speed-steps = Steps of speed
 field-speed-step = Step on the speed dial
 field-stimulation-phase = Stimulation phase
@@ -170,6 +170,7 @@ offer-rule-shared-use = A pump for one person is for that person alone. In a pum
 ## What is said of each
 
 offer-ask-first = A question about its figures comes first.
+offer-by-hand = Your hand sets that.
 offer-no-claim = Its type is not stated.
 offer-hospital-for-one = Called multi-user, but made for one person.
 offer-claim-hand = A manual pump. Your hand sets the pull.

@@ -103,7 +103,7 @@ impl App {
                     .collect::<Result<_, Trouble>>()?
             }
             Kind::Trace => vec![("unit".to_owned(), json!(unit)), ("unit_is_right".to_owned(), json!(true))],
-            Kind::OfferedPump => stated_in(&fields, unit)?,
+            Kind::OfferedPump | Kind::Pump => stated_in(&fields, unit)?,
             _ => return Err(Trouble::bad("id", "bad-field")),
         };
         self.set_fields(id, kind, fields, values, "meant-in", present)?;

@@ -137,7 +137,7 @@ pub const MUST_RUN: &[&str] = &["mains", "battery", "in_clothes"];
 /// How a pump is offered.
 pub const OFFERED_HOW: &[&str] = &["new", "second_hand", "borrowed", "rented"];
 /// Whether vacuum and cycles are set apart from each other.
-pub const SETTINGS_APART: &[&str] = &["apart", "together", "vacuum_only", "neither"];
+pub const SETTINGS_APART: &[&str] = &["apart", "together", "vacuum_only", "none"];
 /// For how many people a pump is made.
 pub const MADE_FOR: &[&str] = &["one", "several"];
 /// Whether milk can reach the motor.

@@ -67,7 +67,7 @@ impl SettingsApart {
             "apart" => Self::Apart,
             "together" => Self::Together,
             "vacuum_only" => Self::VacuumOnly,
-            "neither" => Self::Neither,
+            "none" => Self::Neither,
             _ => return None,
         })
     }

@@ -30,7 +30,10 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
         actions: actions(view, &look),
         sections: std::iter::once(says).chain(sections(view, &look)?).collect(),
         lines: Vec::new(),
-        asks: look.latest().map(|latest| asks(view, &look, latest)).unwrap_or_default(),
+        asks: match look.latest() {
+            Some(latest) => asks(view, &look, latest),
+            None => choice::stated_asks(view, &look.id, &look.fields, &look.rules),
+        },
         ..said
     };
     Ok(Screen::Findings { frame, findings })

@@ -6,10 +6,15 @@ use crate::answer::pump::Grade;
 use crate::guidance::KitRules;
 use crate::record::Offered;
 
+/// What it is called to be.
+pub(super) fn grade(offered: &Offered) -> Option<Grade> {
+    offered.grade.as_deref().and_then(Grade::named)
+}
+
 /// A hospital grade is for several people and reaches 300 mmHg and more; a personal one reaches 250 (common
 /// practice, no source). A hand pump is held to neither.
 pub(super) fn claim(offered: &Offered, rules: &KitRules) -> (Found, Says) {
-    let grade = offered.grade.as_deref().and_then(Grade::named);
+    let grade = grade(offered);
     let low = match grade {
         None => return (Found::NotStated, Says::NoClaim),
         Some(Grade::Hand) => return (Found::NothingWanted, Says::Claim(Claim { grade: Grade::Hand, reaches: None })),

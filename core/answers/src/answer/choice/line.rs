@@ -1,23 +1,25 @@
 //! The lines of the table: what a pump offers against what is wanted, each by its rule.
 
 use super::doubts::{doubts, Doubt};
-use super::grade::claim;
+use super::grade::{claim, grade};
 use super::motor::motor;
 use super::reaches::{reaches, Reaches};
 use super::says::{Aspect, CyclesAre, Found, Line, Says, Strength};
 use super::shared_use::shared_use;
+use crate::answer::pump::Grade;
 use crate::guidance::KitRules;
 use crate::quantity::{Speed, Vacuum};
 use crate::record::offered::SettingsApart;
 use crate::record::wanted::MustRun;
 use crate::record::{Offered, Stated, Wanted};
 
-/// How strong a pump gets by what it states.
-pub fn of_stated_vacuum(stated: &Stated<Vacuum>, rules: &KitRules) -> Strength {
+/// How strong a pump gets by what it states. A hand pump has no motor that could be weak.
+pub fn of_stated_vacuum(stated: &Stated<Vacuum>, grade: Option<Grade>, rules: &KitRules) -> Strength {
     let (good_low, good_high) = rules.good;
+    let strong_from = if grade == Some(Grade::Hand) { good_low } else { rules.personal.0 };
     Strength {
         good: reaches(stated, |vacuum| vacuum >= good_low),
-        no_weak: reaches(stated, |vacuum| vacuum >= rules.personal.0),
+        no_weak: reaches(stated, |vacuum| vacuum >= strong_from),
         beyond: reaches(stated, |vacuum| vacuum > good_high),
     }
 }
@@ -27,6 +29,7 @@ pub fn lines(offered: &Offered, wanted: &Wanted, rules: &KitRules) -> Vec<Line> 
     // A figure that may be in another unit says nothing yet.
     let in_doubt = doubts(offered, rules).iter().any(Doubt::is_about_vacuum);
     let by_vacuum = |answer: (Found, Says)| if in_doubt { (Found::CannotTell, Says::AskFirst) } else { answer };
+    let by_hand = grade(offered) == Some(Grade::Hand);
     Aspect::ALL
         .into_iter()
         .map(|aspect| {
@@ -34,6 +37,9 @@ pub fn lines(offered: &Offered, wanted: &Wanted, rules: &KitRules) -> Vec<Line> 
                 Aspect::Grade => by_vacuum(claim(offered, rules)),
                 Aspect::Strength => by_vacuum(strength(offered, wanted, rules)),
                 Aspect::MostMilk => by_vacuum(most_milk(offered, wanted, rules)),
+                Aspect::Cycles | Aspect::SetApart | Aspect::Stimulation if by_hand => {
+                    (Found::NothingWanted, Says::ByHand)
+                }
                 Aspect::Cycles => cycles(&offered.cycles, rules),
                 Aspect::SetApart => set_apart(offered),
                 Aspect::Stimulation => {
@@ -65,7 +71,7 @@ fn wanted_and(wanted: bool, has: Option<bool>) -> Found {
 /// 220 to 350 mmHg is good for any pump; under 250 a motor is a weaker one, which is enough for some in the
 /// first weeks, works harder and wears sooner with daily use (common practice, no source).
 fn strength(offered: &Offered, wanted: &Wanted, rules: &KitRules) -> (Found, Says) {
-    let strength = of_stated_vacuum(&offered.vacuum, rules);
+    let strength = of_stated_vacuum(&offered.vacuum, grade(offered), rules);
     let daily = wanted.often.is_some_and(|often| often.is_daily());
     let found = match strength.good {
         Reaches::Yes if daily => Found::of(strength.no_weak),

@@ -1,5 +1,6 @@
 //! Whether a motor lasts as long as it is needed.
 
+use super::grade::grade;
 use super::says::{Found, Says};
 use crate::answer::pump::Grade;
 use crate::guidance::KitRules;
@@ -8,7 +9,7 @@ use crate::time::Span;
 
 /// Whether a pump is made for one person, by its grade or as its sheet says; None where neither says.
 pub(super) fn for_one(offered: &Offered) -> Option<bool> {
-    let by_grade = match offered.grade.as_deref().and_then(Grade::named) {
+    let by_grade = match grade(offered) {
         Some(Grade::Hospital) => Some(false),
         Some(Grade::Personal | Grade::Hand) => Some(true),
         None => None,
@@ -19,7 +20,7 @@ pub(super) fn for_one(offered: &Offered) -> Option<bool> {
 /// A personal grade motor lasts two to three years (common practice, no source). One that others had has run
 /// for hours that nobody stated.
 pub(super) fn motor(offered: &Offered, wanted: &Wanted, rules: &KitRules) -> (Found, Says) {
-    let hand = offered.grade.as_deref().and_then(Grade::named) == Some(Grade::Hand);
+    let hand = grade(offered) == Some(Grade::Hand);
     let (from, to) = rules.motor_life;
     let warranty = offered
         .warranty_months

@@ -129,6 +129,8 @@ pub enum CyclesAre {
 pub enum Says {
     /// A question about its figures comes first.
     AskFirst,
+    /// It is worked by hand, which sets that.
+    ByHand,
     /// It is called nothing.
     NoClaim,
     /// It is called something.

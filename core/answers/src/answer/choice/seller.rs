@@ -1,5 +1,6 @@
 //! What to ask whoever offers a pump: what its sheet does not state.
 
+use super::grade::grade;
 use crate::answer::pump::Grade;
 use crate::record::wanted::MustRun;
 use crate::record::{Offered, Wanted};
@@ -55,7 +56,7 @@ impl Question {
 
 /// What is not stated and matters for any pump, or for what is wanted.
 pub fn questions(offered: &Offered, wanted: &Wanted) -> Vec<Question> {
-    let hand = offered.grade.as_deref().and_then(Grade::named) == Some(Grade::Hand);
+    let hand = grade(offered) == Some(Grade::Hand);
     let shared = offered.is_shared();
     let cycles = offered.cycles.least().is_some() && offered.cycles.most().is_some();
     let asked = [

@@ -5,33 +5,39 @@ use super::words::name;
 use crate::answer::choice::doubts::meant_unit;
 use crate::answer::choice::{doubts, questions, Doubt, Question};
 use crate::gather::choice::{ChoiceInputs, Offer};
+use crate::guidance::KitRules;
 use crate::quantity::Vacuum;
+use crate::record::{Fields, Kind, Offered};
 use crate::screen::shapes::{Action, Event, ListRow, Notice, Place};
 use crate::screen::View;
 
 /// Gentle questions before a figure is believed.
 pub(super) fn of_the_person(view: &View<'_>, inputs: &ChoiceInputs) -> Vec<Notice> {
-    let of = |offer: &Offer| {
-        let found = doubts(&offer.pump, &inputs.rules);
-        found.iter().map(|doubt| asked(view, offer, doubt)).collect::<Vec<_>>()
-    };
-    inputs.offers.iter().flat_map(of).collect()
+    inputs.offers.iter().flat_map(|offer| of(view, &offer.id, &name(view, offer), &offer.pump, &inputs.rules)).collect()
 }
 
-fn asked(view: &View<'_>, offer: &Offer, doubt: &Doubt) -> Notice {
+/// The same of a pump in Kit that was not checked.
+pub(in crate::screen::kit) fn of_a_pump(view: &View<'_>, id: &str, pump: &Fields, rules: &KitRules) -> Vec<Notice> {
+    of(view, id, &view.name_of(Kind::Pump, pump), &Offered::read(pump), rules)
+}
+
+fn of(view: &View<'_>, id: &str, name: &str, pump: &Offered, rules: &KitRules) -> Vec<Notice> {
+    doubts(pump, rules).iter().map(|doubt| asked(view, id, name, doubt)).collect()
+}
+
+fn asked(view: &View<'_>, id: &str, name: &str, doubt: &Doubt) -> Notice {
     let words = view.words();
-    let own = |key: &str| format!("{key}-{}", offer.id);
+    let own = |key: &str| format!("{key}-{id}");
     let figure = |read: Vacuum, meant: Vacuum| {
-        [("name", name(view, offer).into()), ("read", words.vacuum(read).into()), ("meant", words.vacuum(meant).into())]
+        [("name", name.into()), ("read", words.vacuum(read).into()), ("meant", words.vacuum(meant).into())]
     };
     let right = || {
-        let event =
-            Event::Enter { id: offer.id.clone(), field: "figures_are_right".to_owned(), typed: "yes".to_owned() };
+        let event = Event::Enter { id: id.to_owned(), field: "figures_are_right".to_owned(), typed: "yes".to_owned() };
         Action::new(own("figures-right"), words.say("readings-are-right"), event)
     };
     let meant = |label: &str| {
         let unit = meant_unit(doubt).unwrap_or_default().to_owned();
-        Action::new(own("meant"), words.say(label), Event::MeantIn { id: offer.id.clone(), unit })
+        Action::new(own("meant"), words.say(label), Event::MeantIn { id: id.to_owned(), unit })
     };
     match doubt {
         Doubt::PerhapsKilopascal { read, meant: by } => notice(
@@ -45,8 +51,8 @@ fn asked(view: &View<'_>, offer: &Offer, doubt: &Doubt) -> Notice {
             vec![meant("offer-meant-millibar"), right()],
         ),
         Doubt::NoCurrency => {
-            let open = Event::Go { place: Place::Entry { id: offer.id.clone() } };
-            let text = words.with("offer-asks-currency", &[("name", name(view, offer).into())]);
+            let open = Event::Go { place: Place::Entry { id: id.to_owned() } };
+            let text = words.with("offer-asks-currency", &[("name", name.into())]);
             notice(&own("currency"), text, vec![Action::new(own("open"), words.say("asks-look"), open)])
         }
     }

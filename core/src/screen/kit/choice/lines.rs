@@ -55,6 +55,7 @@ fn says(view: &View<'_>, inputs: &ChoiceInputs, offer: &Offer, says: Says) -> St
     };
     match says {
         Says::AskFirst => words.say("offer-ask-first"),
+        Says::ByHand => words.say("offer-by-hand"),
         Says::NoClaim => words.say("offer-no-claim"),
         Says::HospitalForOne => words.say("offer-hospital-for-one"),
         Says::Claim(claim) => {
@@ -107,7 +108,7 @@ fn says(view: &View<'_>, inputs: &ChoiceInputs, offer: &Offer, says: Says) -> St
             Some(SettingsApart::Apart) => "choice-settings-apart-apart",
             Some(SettingsApart::Together) => "choice-settings-apart-together",
             Some(SettingsApart::VacuumOnly) => "choice-settings-apart-vacuum_only",
-            Some(SettingsApart::Neither) => "choice-settings-apart-neither",
+            Some(SettingsApart::Neither) => "choice-settings-apart-none",
             None => "offer-not-stated",
         }),
         Says::Stimulation(has) => yes_no(has, "offer-stimulation-yes", "offer-stimulation-no"),

@@ -16,6 +16,7 @@ mod rules;
 mod stated;
 mod words;
 
+pub(super) use asks::of_a_pump as stated_asks;
 pub(super) use claim::section_of as claim_checked;
 pub(super) use on_pages::group;
 pub(in crate::screen) use on_pages::{in_visit, on_sheet};

@@ -98,7 +98,7 @@ fn source(view: &View<'_>, aspect: Aspect) -> Result<String, Trouble> {
     let rules = view.rules()?;
     let set = |key: &&str| rules.set_to(key).is_some_and(|set| Rules::shipped_value(key) != Some(set));
     let words = view.words();
-    Ok(match aspect.rules().iter().any(|key| set(key)) {
+    Ok(match aspect.rules().iter().any(set) {
         true => words.say("sheet-set-anew"),
         false => match aspect.rules().first().and_then(|key| Rules::named(key)) {
             Some(rule) => rule.source.clone(),

@@ -1,13 +1,13 @@
 //! What a stated highest vacuum alone says, before a gauge touched the pump.
 
 use super::words::vacuum_figures;
-use crate::answer::choice::{of_stated_vacuum, reaches, Reaches, Strength};
+use crate::answer::choice::{doubts, of_stated_vacuum, reaches, Doubt, Reaches, Strength};
 use crate::answer::pump::limits::grade;
 use crate::answer::pump::Grade;
 use crate::guidance::KitRules;
 use crate::quantity::Vacuum;
 use crate::record::offered::stated_vacuum;
-use crate::record::{Fields, Stated};
+use crate::record::{Fields, Offered, Stated};
 use crate::screen::View;
 
 /// What is stated, in figures; nothing where nothing is.
@@ -20,7 +20,10 @@ pub(in crate::screen::kit) fn range(view: &View<'_>, pump: &Fields) -> Option<St
 pub(in crate::screen::kit) fn in_short(view: &View<'_>, pump: &Fields, rules: &KitRules) -> Option<String> {
     let stated = stated_vacuum(pump);
     let figures = vacuum_figures(view, &stated)?;
-    let key = not_as_called(pump, &stated, rules).map_or_else(|| strength_key(&stated, rules), |(key, _)| key);
+    if is_asked_about(pump, rules) {
+        return Some(view.words().say("offer-ask-first"));
+    }
+    let key = not_as_called(pump, &stated, rules).map_or_else(|| strength_key(pump, rules), |(key, _)| key);
     let grade = grade_text(view, pump);
     Some(view.words().with(key, &[("figures", figures.into()), ("grade", grade.into())]))
 }
@@ -42,7 +45,9 @@ pub(super) fn on_sheet(view: &View<'_>, pump: &Fields, rules: &KitRules) -> Stri
 pub(in crate::screen::kit) fn lines(view: &View<'_>, pump: &Fields, rules: &KitRules) -> Vec<String> {
     let words = view.words();
     let stated = stated_vacuum(pump);
-    let Some(figures) = vacuum_figures(view, &stated) else { return Vec::new() };
+    let Some(figures) = vacuum_figures(view, &stated).filter(|_| !is_asked_about(pump, rules)) else {
+        return Vec::new();
+    };
     let need = [("figures", figures.into()), ("grade", grade_text(view, pump).into())];
     let mut lines = Vec::new();
     if let Some((key, low)) = not_as_called(pump, &stated, rules) {
@@ -50,7 +55,7 @@ pub(in crate::screen::kit) fn lines(view: &View<'_>, pump: &Fields, rules: &KitR
         let limit = words.with("limit-from", &[("low", words.vacuum(low).into())]);
         lines.push(words.with("offer-stated-grade-rule", &[("range", limit.into())]));
     }
-    lines.push(words.with(strength_key(&stated, rules), &need));
+    lines.push(words.with(strength_key(pump, rules), &need));
     let (low, high) = rules.good;
     lines.push(words.with(
         "offer-stated-rule",
@@ -58,6 +63,11 @@ pub(in crate::screen::kit) fn lines(view: &View<'_>, pump: &Fields, rules: &KitR
     ));
     lines.push(words.say("term-common-practice"));
     lines
+}
+
+/// Whether its figures wait for an answer: they may be in another unit.
+fn is_asked_about(pump: &Fields, rules: &KitRules) -> bool {
+    doubts(&Offered::read(pump), rules).iter().any(Doubt::is_about_vacuum)
 }
 
 fn grade_text(view: &View<'_>, pump: &Fields) -> String {
@@ -80,8 +90,8 @@ fn not_as_called(pump: &Fields, stated: &Stated<Vacuum>, rules: &KitRules) -> Op
     }
 }
 
-fn strength_key(stated: &Stated<Vacuum>, rules: &KitRules) -> &'static str {
-    key_of(&of_stated_vacuum(stated, rules))
+fn strength_key(pump: &Fields, rules: &KitRules) -> &'static str {
+    key_of(&of_stated_vacuum(&stated_vacuum(pump), grade(pump), rules))
 }
 
 /// What there is to say of how strong a pump gets.

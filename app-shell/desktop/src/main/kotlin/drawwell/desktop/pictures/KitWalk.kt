@@ -4,7 +4,7 @@ import drawwell.surface.Event
 import drawwell.surface.Place
 import drawwell.surface.Screen
 
-/** The way through Kit: a pump, a check of it reading by reading, what that says, and which flange to try. */
+/** The way through Kit: a pump, a check of it reading by reading, what that says, which flange to try, and which pump. */
 internal class KitWalk(private val does: (Event) -> Screen, private val keep: (String, Screen) -> Unit) {
     fun through() {
         val kit = does(Event.Go(Place.Kit)) as Screen.List
@@ -18,6 +18,7 @@ internal class KitWalk(private val does: (Event) -> Screen, private val keep: (S
         does(pump)
         check(findings)
         keep("kit-fit", does(Event.Go(Place.Fit)))
+        keep("kit-choice", does(Event.Go(Place.Choice)))
     }
 
     private fun check(findings: Screen.Findings) {
