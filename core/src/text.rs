@@ -7,11 +7,12 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
 use unic_langid::{CharacterDirection, LanguageIdentifier};
 
-const ENGLISH: [&str; 20] = [
+const ENGLISH: [&str; 21] = [
     include_str!("../locales/en/caseload.ftl"),
     include_str!("../locales/en/cautions.ftl"),
     include_str!("../locales/en/choices.ftl"),
     include_str!("../locales/en/comfort.ftl"),
+    include_str!("../locales/en/kept.ftl"),
     include_str!("../locales/en/day.ftl"),
     include_str!("../locales/en/fields.ftl"),
     include_str!("../locales/en/figures.ftl"),

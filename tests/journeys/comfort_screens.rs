@@ -1,7 +1,7 @@
 //! Which vacuum is comfortable, said of what was set by hand and how it felt; a guided search in a
 //! running session; and how soon milk lets down.
 
-use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, FindingsScreen, Place, Screen, Searched};
 use drawwell_core::time::{Instant, Span, Zone};
 use drawwell_tests::person::Person;
 use drawwell_tests::written::{milliliters, Written};
@@ -175,7 +175,8 @@ fn the_flange_is_named_before_the_vacuum_where_the_dial_is_at_its_top_in_half() 
 
 #[test]
 fn a_change_that_was_no_trial_gets_a_weaker_before_and_after_with_what_else_changed() {
-    let mut person = with_sessions(&[(Setting::Vacuum(160.0), Some(true)); 40]);
+    let said: Vec<Said> = (0..40).map(|n| (Setting::Vacuum(160.0), Some(n % 2 == 0))).collect();
+    let mut person = with_sessions(&said);
     let flange = r#"{"fact":"flange","id":"f","name":"The narrow one","in_use_since":"2026-05-20"}"#;
     assert!(findings(&mut person, &Place::Comfort).sections.iter().all(|s| s.key != "comfort-changed"));
     person.import_file(flange.as_bytes()).unwrap();
@@ -184,13 +185,18 @@ fn a_change_that_was_no_trial_gets_a_weaker_before_and_after_with_what_else_chan
     assert!(changed.lines[0].starts_with("This is weaker"), "{:?}", changed.lines);
     assert_eq!(changed.rows[0].title, "The narrow one, from 20 May");
     assert!(changed.rows[0].detail.contains("Nothing else is noted"), "{}", changed.rows[0].detail);
+    let measures: Vec<&str> = changed.rows[1..].iter().map(|row| row.title.as_str()).collect();
+    assert_eq!(measures, ["Milk of a session", "Pain", "Time to the first letdown"]);
+    // A session that was comfortable says so of pain, too.
+    let rests_on = |detail: &str| detail.ends_with("from 15 sessions before and 25 after");
+    assert!(changed.rows[1..].iter().all(|row| rests_on(&row.detail)), "{:?}", changed.rows);
     let mut beside = Written::within(Zone::named("Europe/Berlin").unwrap());
     let at = beside.moment(person.now().minus(Span::hours(70)));
     beside.fact("life_event", "l", &[("at", at), ("what", json!("medicine"))]);
     person.import_file(&beside.file()).unwrap();
     let shown = findings(&mut person, &Place::Comfort);
     let changed = shown.sections.iter().find(|section| section.key == "comfort-changed").unwrap();
-    assert!(changed.rows[0].detail.contains("Also changed then: "), "{}", changed.rows[0].detail);
+    assert!(changed.rows[0].detail.contains("Also changed then: A medicine (22 May)"), "{}", changed.rows[0].detail);
 }
 
 #[test]
@@ -320,7 +326,7 @@ fn a_search_is_offered_where_it_hurts_and_takes_back_like_any_tap() {
 #[test]
 fn without_a_running_session_a_search_is_refused() {
     let mut person = with_sessions(&[]);
-    assert!(person.send(Event::StartSearch { beyond: false }).is_err());
+    assert!(person.send(Event::StartSearch { searched: Searched::Vacuum, beyond: false }).is_err());
 }
 
 /// A search, a comparison and a ceiling may be proposed; none begins by itself.

@@ -117,6 +117,19 @@ fn pain_that_rises_by_two_stops_it_at_once() {
 }
 
 #[test]
+fn it_goes_on_where_the_tap_that_ended_it_is_taken_back() {
+    let (mut person, _) = begun("sessions", "pain", 0);
+    person.press("start").unwrap();
+    person.press("mark-hurts").unwrap();
+    person.press("pain-7").unwrap();
+    assert_eq!(trial(&mut person)["trial_ended"], "pain_rose");
+    person.press("undo").unwrap();
+    assert_eq!(trial(&mut person).get("trial_ended"), None);
+    person.press("redo").unwrap();
+    assert_eq!(trial(&mut person)["trial_ended"], "pain_rose");
+}
+
+#[test]
 fn a_caution_stops_it_too() {
     let (mut person, _) = begun("sessions", "pain", 0);
     person.wait(Span::hours(1)).unwrap();

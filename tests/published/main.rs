@@ -24,6 +24,7 @@ mod rfc5545_local_time;
 mod rules_at_their_bounds;
 mod rules_of_cautions;
 mod rules_of_comfort;
+mod rules_of_keeping;
 mod rules_of_kit;
 mod rules_of_supply;
 mod rules_of_the_night;

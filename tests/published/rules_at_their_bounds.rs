@@ -89,6 +89,7 @@ fn held(key: &str, rules: &Rules) -> Option<f64> {
         "discomfort_rare" => comfort.rare.fraction() * 100.0,
         "comfort_sessions" => whole(comfort.sessions),
         "search_step" => comfort.search_step.canonical(),
+        "search_speed_step" => comfort.search_speed_step.canonical(),
         "search_pain" => f64::from(comfort.search_pain.get()),
         "milk_sessions" => whole(comfort.milk_sessions),
         "milk_matters" => comfort.milk_matters.fraction() * 100.0,

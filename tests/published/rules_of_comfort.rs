@@ -8,7 +8,7 @@ use drawwell_core::answer::flange_fit::{InUse, Sign};
 use drawwell_core::answer::letdown::{heard_in, letdowns, Group};
 use drawwell_core::answer::refill::plain_rate;
 use drawwell_core::answer::supply::Side;
-use drawwell_core::answer::trial::{flow, time_to, MOST};
+use drawwell_core::answer::trial::{flow, time_to, time_to_most, MOST};
 use drawwell_core::answer::Estimate;
 use drawwell_core::guidance::{ComfortRules, Rules};
 use drawwell_core::quantity::{Count, Level, Quantity, Share, Vacuum, Volume};
@@ -258,6 +258,14 @@ fn four_fifths_of_a_course() {
     let turned: Vec<(Span, Volume)> = course.iter().rev().copied().collect();
     assert_eq!(time_to(most, &turned), None);
     assert_eq!(time_to(most, &[(Span::minutes(5), Volume::from_canonical(0.0))]), None);
+    // Read off close about that moment it is told, and further apart, or with less than before, not.
+    let at = |minutes: i64, volume: f64| (Span::minutes(minutes), Volume::from_canonical(volume));
+    let all = at(15, 100.0);
+    assert_eq!(time_to_most(&[at(9, 75.0), at(13, 85.0)], all), Some(Span::minutes(11)));
+    assert_eq!(time_to_most(&[at(9, 75.0), at(14, 85.0)], all), None);
+    assert_eq!(time_to_most(&[], all), None);
+    assert_eq!(time_to_most(&[at(9, 85.0), at(11, 75.0)], all), None);
+    assert_eq!(time_to_most(&[at(12, 75.0), at(16, 120.0)], all), Some(Span::milliseconds(756_000)));
     let per_minute = |a: usize, b: usize| flow(course[a], course[b]).map(|flow| flow.canonical() / 1440.0);
     assert_eq!((per_minute(0, 1), per_minute(1, 2), per_minute(1, 1)), (Some(12.0), Some(4.0), None));
 }

@@ -14,7 +14,8 @@ from frictionless import Package, Resource, Schema, system
 
 TABLES = [
     "sessions", "marks", "feeds", "signs", "weights", "checks", "readings", "fits", "life-events", "notes",
-    "questions", "children", "pumps", "parts", "flanges", "gauges", "searches", "trials",
+    "questions", "children", "pumps", "parts", "flanges", "gauges", "searches", "trials", "containers",
+    "milk-events", "cleanings",
 ]
 
 

@@ -13,6 +13,7 @@ mod comfort_laws;
 mod comfort_record;
 mod fold_laws;
 mod kept_days;
+mod kept_milk;
 mod local_days;
 mod model;
 mod night_search;

@@ -34,9 +34,12 @@ choice-search-side-both = Both
 choice-search-phase-letdown = Letdown phase
 choice-search-phase-expression = Expression
 choice-search-ended-found = A comfortable setting was found
+choice-search-ended-as_planned = The highest setting of the plan was comfortable
 choice-search-ended-nothing_hurt = Nothing hurt
 choice-search-ended-all_hurt = The lowest setting hurt
 choice-search-ended-pain_rose = Pain rose, and the pump rested
+choice-search-ended-letdown_came = The letdown came
+choice-search-ended-no_letdown = No letdown came
 choice-search-ended-stopped = Stopped by hand
 choice-differs-vacuum = Vacuum
 choice-differs-speed = Speed
@@ -65,6 +68,7 @@ field-discomfort-from = Discomfort begins at
 field-discomfort-rare = Discomfort is rare up to
 field-comfort-sessions = Sessions needed to work out a comfortable vacuum
 field-search-step = A search goes up by
+field-search-speed-step = A search for a speed goes up by
 field-search-pain = A search rests at pain of
 field-milk-sessions = Sessions needed to compare milk with vacuum
 field-milk-matters = A difference in milk matters from
@@ -178,12 +182,31 @@ plan-search-how = While you pump, open Comfortable vacuum in Kit and start a sea
 plan-above-comfortable = This is above what has been comfortable for you, about { $setting }. Less is fine too.
 plan-above-comfortable-there = above what was comfortable, about { $setting }
 
+plan-ceiling-passed = Your plan says to go no higher than { $setting } here. Less is just as good.
+plan-ceiling-open = Open the plan
+plan-ceiling-kept = Since { $date }: { $within ->
+    [one] one session
+   *[other] { $within } sessions
+} at or below it, { $above } above. Not known in { $unknown }.
+plan-ceiling-unknown = Since { $date } no session says a setting to compare.
+plan-search-done = { $searches ->
+    [0] No search since { $date } yet.
+    [one] One search since { $date }.
+   *[other] { $searches } searches since { $date }.
+}
+
 ## A change that was no trial
 
 section-comfort-changed = Before and after a change
 changed-weaker = This is weaker than comparing in drawn order. Whatever else changed then is in it too.
 changed-on = { $names }, from { $date }
-changed-milk = Milk of a session after it: { $by } ({ $share }, likely { $low } to { $high }). From { $before } sessions before and { $after } after.
+changed-amount = Milk of a session
+changed-amount-by = { $by } ({ $share }, likely { $low } to { $high }), from { $before } sessions before and { $after } after
+changed-pain = Pain
+changed-pain-by = { $by } (likely { $low } to { $high }), from { $before } sessions before and { $after } after
+changed-letdown = Time to the first letdown
+changed-letdown-by = { $by } (likely { $low } to { $high }), from { $before } sessions before and { $after } after
+changed-beside-fact = { $what } ({ $detail })
 changed-beside = Also changed then: { $names }.
 changed-beside-none = Nothing else is noted for those days.
 
@@ -217,11 +240,13 @@ letdown-hours = { $from } to { $until }
 letdown-usual-phases = Common practice: { $stimulationlow } to { $stimulationhigh } min in Stimulation, then { $expressionlow } to { $expressionhigh } min in Expression.
 letdown-usual-number = Most sessions have { $low } to { $high } letdowns (common practice). Yours may be different, and that is fine.
 letdown-not-felt = Many people do not feel a letdown.
+letdown-offer-search = Which speed brings it sooner? Start a search here while the pump is in Stimulation. First note your pump’s speeds in Kit.
 section-letdown-by = By setting, place and hour
 
 ## A search
 
 search-start = Find a comfortable setting
+search-start-speed = Find the speed that brings a letdown
 search-try = Try { $setting }
 search-back-to = Back to { $setting }
 search-at = Now at { $setting }
@@ -234,7 +259,27 @@ search-nothing-hurt = Nothing hurt up to { $setting }. There is no need for more
 search-all-hurt = The lowest setting hurt. Please stop for now, and look at the flange. Your consultant can help.
 search-rest = The pain is rising. Let the pump rest. Pain is a reason to change something today.
 search-nothing-to-try = This pump has no settings to search.
+search-as-planned = { $setting } is as high as your plan goes, and it is comfortable. The search is over.
+search-letdown-came = At { $setting } the letdown came. The search is over.
+search-speed = { $speed } a minute
+search-speed-try = Try { $setting }, at a comfortable vacuum
+search-speed-how-is-it = At { $setting }: letdown?
+search-no-letdown-yet = Not yet
+search-no-letdown = No letdown up to { $setting }. Faster may not help. Carry on with the one you like best.
+search-speed-all-hurt = The slowest speed hurt. Please stop for now. Your consultant can help.
 search-beyond = Search above it, if you want to
+
+## What has come so far
+
+so-far-first = How much have you got so far, in all?
+so-far-last = How much so far, in all? At { $at } it was { $amount }.
+so-far-spoken = { $amount } so far
+mark-so-far = { $amount } so far
+act-so-far = amount so far
+bad-so-far = { $field }: it was more than that before.
+bad-so-far-do = If the earlier one was wrong, undo it first. Or set it right on the session’s page in Day.
+bad-trial-sides = { $field }: both sides let down together, so a side each can’t be compared by time.
+bad-trial-sides-do = Choose a session each, or let another thing decide.
 
 ## Two ways compared
 

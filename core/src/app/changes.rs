@@ -61,6 +61,7 @@ impl Changes {
             | Event::SetUp { .. }
             | Event::Mark { .. }
             | Event::Pain { .. }
+            | Event::SoFar { .. }
             | Event::StillRunning { .. }
             | Event::DrawAmount { .. }
             | Event::StepAmount { .. }
@@ -84,6 +85,10 @@ impl Changes {
             | Event::ReadAt { .. }
             | Event::ReadingsAreRight { .. }
             | Event::MeantIn { .. }
+            | Event::KeepMilk { .. }
+            | Event::PourInto { .. }
+            | Event::Milk { .. }
+            | Event::Cleaned { .. }
             | Event::StartSearch { .. }
             | Event::SearchAt
             | Event::StopSearch

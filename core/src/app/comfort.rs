@@ -7,17 +7,17 @@ use super::session::{add_mark, running_session};
 use super::state::{buzz, App, Present};
 use crate::answer::search::Next;
 use crate::answer::trial::{closes, order, stops, write_order, Stop};
-use crate::gather::search::{search_of, Proposed};
+use crate::gather::search::{can_search_speeds, search_of, Proposed};
 use crate::gather::trial::{running, sessions_of};
 use crate::gather::Record;
 use crate::guidance::ComfortRules;
 use crate::journal::Writing;
-use crate::quantity::{Count, Entered, Score};
+use crate::quantity::{Count, Entered, Quantity, Score, SpeedUnit};
 use crate::record::choices::TRIAL_DONE;
 use crate::record::session::PAINS;
-use crate::record::{check, text, whole_number, Fields, Kind, MarkKind, Session};
-use crate::screen::shapes::{Effect, Place, Tone};
-use crate::time::{Instant, Moment};
+use crate::record::{check, moment, text, whole_number, Fields, Kind, MarkKind, Session};
+use crate::screen::shapes::{Effect, Place, Searched, Tone};
+use crate::time::{Instant, Moment, Span};
 use crate::trouble::{Detail, Trouble};
 
 /// Sessions before a trial whose pain it is held against.
@@ -25,13 +25,23 @@ const BEFORE: u32 = 20;
 
 impl App {
     /// Begins a search in the running session, on its sides and in its phase.
-    pub(super) fn start_search(&mut self, beyond: bool, present: Present) -> Result<Vec<Effect>, Trouble> {
+    pub(super) fn start_search(
+        &mut self,
+        searched: Searched,
+        beyond: bool,
+        present: Present,
+    ) -> Result<Vec<Effect>, Trouble> {
         let record = self.read(present)?;
         let session = running_session(&record)?;
         let going_on = search_of(&record, &session)?.filter(|search| search.ended.is_none());
         if going_on.is_some() || session.method.as_deref() != Some("electric_pump") {
             return Ok(Vec::new());
         }
+        let searched = match searched {
+            Searched::Vacuum => "vacuum",
+            Searched::Speed if can_search_speeds(&record, &session)? => "speed",
+            Searched::Speed => return Ok(Vec::new()),
+        };
         let at = record.present();
         let phase = match session.phase_at(present.now) {
             Some((crate::record::mark::Phase::Letdown, _)) => "letdown",
@@ -43,7 +53,7 @@ impl App {
             let mut set = |field: &str, value: Value| w.set(&id, field, &value);
             set("kind", json!(Kind::Search.name()))?;
             set("at", at.to_json())?;
-            set("searched", json!("vacuum"))?;
+            set("searched", json!(searched))?;
             set("search_side", json!(side))?;
             set("search_phase", json!(phase))?;
             if beyond {
@@ -60,16 +70,20 @@ impl App {
         let record = self.read(present)?;
         let session = running_session(&record)?;
         let search = search_of(&record, &session)?.filter(|search| search.ended.is_none());
-        let (level, vacuum) = match search.map(|search| search.proposed) {
-            Some(Proposed::Level(Next::Try(level) | Next::BackTo(level))) => (Some(level), None),
-            Some(Proposed::Vacuum(Next::Try(vacuum) | Next::BackTo(vacuum))) => {
+        let (mut level, mut vacuum, mut cycles) = (None, None, None);
+        match search.map(|search| search.proposed) {
+            Some(Proposed::Level(Next::Try(found) | Next::BackTo(found))) => level = Some(found),
+            Some(Proposed::Vacuum(Next::Try(found) | Next::BackTo(found))) => {
                 let unit = record.settings.vacuum;
-                (None, Some(Entered::of(crate::quantity::Quantity::in_unit(vacuum, unit), unit)))
+                vacuum = Some(Entered::of(found.in_unit(unit), unit));
+            }
+            Some(Proposed::Speed(Next::Try(found) | Next::BackTo(found))) => {
+                cycles = Some(Entered::of(found.canonical(), SpeedUnit::PerMinute));
             }
             _ => return Ok(Vec::new()),
-        };
+        }
         let (at, id) = (record.present(), session.id);
-        let kind = MarkKind::Setting { level, vacuum, cycles: None, for_discomfort: false, carried: false };
+        let kind = MarkKind::Setting { level, vacuum, cycles, for_discomfort: false, carried: false };
         self.journal_mut()?.act("search-at", &id, present.now, |w| add_mark(w, &id, &at, kind))?;
         Ok(vec![buzz("search-at")])
     }
@@ -102,6 +116,11 @@ impl App {
             if text(&fields, key).is_none() {
                 return Err(Trouble::bad(key, "bad-trial-unchosen"));
             }
+        }
+        // Milk lets down on both sides at once (Prime et al., 2009): no side has a time of its own.
+        let by_time = matches!(text(&fields, "outcome"), Some("letdown" | "time_to_most"));
+        if by_time && text(&fields, "trial_design") == Some("sides") {
+            return Err(Trouble::bad("trial_design", "bad-trial-sides"));
         }
         let rules = ComfortRules::read(record.rules()?);
         let planned = whole_number(&fields, "trial_sessions").map_or(rules.trial_planned, Count::new);
@@ -181,6 +200,37 @@ impl App {
             self.tell("trial-has-ended", Tone::Quiet);
         }
         Ok(())
+    }
+}
+
+/// What ends a trial by itself.
+const BY_ITSELF: [&str; 3] = ["pain_rose", "caution", "finished"];
+/// What made it end is looked at again for this long.
+const MAY_GO_ON: Span = Span::hours(24);
+
+impl App {
+    /// A trial goes on where what ended it was taken back.
+    pub(super) fn go_on_with_what_need_not_end(&mut self, present: Present) -> Result<(), Trouble> {
+        let record = self.read(present)?;
+        let mut goes_on = Vec::new();
+        for (id, fields) in record.journal.fields_of_kind(Kind::Trial)? {
+            let of_late = moment(&fields, "ended").is_some_and(|at| present.now.since(at.instant()) <= MAY_GO_ON);
+            let by_itself = text(&fields, "trial_ended").is_some_and(|how| BY_ITSELF.contains(&how));
+            let began = moment(&fields, "at").filter(|_| of_late && by_itself);
+            let Some(began) = began else { continue };
+            if why_it_stops(&record, &id, &fields, began.instant())?.is_none() {
+                goes_on.push(id);
+            }
+        }
+        if goes_on.is_empty() {
+            return Ok(());
+        }
+        self.journal_mut()?.quiet_act(present.now, |w| {
+            goes_on.iter().try_for_each(|id| {
+                w.set(id, "trial_ended", &Value::Null)?;
+                w.set(id, "ended", &Value::Null)
+            })
+        })
     }
 }
 

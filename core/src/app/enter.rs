@@ -111,6 +111,7 @@ impl App {
             | Place::Pump { id: own }
             | Place::Check { id: own }
             | Place::Trace { id: own }
+            | Place::Container { id: own }
             | Place::Trial { id: own } => own == id,
             _ => false,
         };

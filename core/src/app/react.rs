@@ -29,10 +29,11 @@ impl App {
         let changes = Changes::of(&event);
         let before = self.place();
         let is_new = !changes.only_reads() && !matches!(event, Event::Undo | Event::Redo);
+        let may_end_something = !changes.only_reads() && !matches!(event, Event::Undo);
         let moves_the_plan = self.purpose == Purpose::Own && changes.moves_the_plan();
         let effects = self.recovering(present, |app| {
             let mut effects = app.react(event, present)?;
-            if is_new && app.purpose == Purpose::Own {
+            if may_end_something && app.purpose == Purpose::Own {
                 app.end_what_is_over(present)?;
             }
             // Who goes away from a question has not said yes.
@@ -96,6 +97,7 @@ impl App {
             Event::StartingAnswer { question, answer } => self.starting_answer(question, &answer, present),
             Event::SetUp { field, value } => self.set_up(&field, &value, present),
             Event::Mark { deed } => self.mark(deed, present),
+            Event::SoFar { typed, unit } => self.so_far(&typed, &unit, present),
             Event::Pain { mark, score } => self.pain(&mark, score, present),
             Event::Finish => self.finish(present),
             Event::FinishAt { session, unix_milliseconds } => {
@@ -166,7 +168,11 @@ impl App {
             Event::MeantIn { id, unit } => self.meant_in(&id, &unit, present),
             Event::BeginTrace { pump } => self.begin_trace(&pump, present),
             Event::PickTrace { trace } => self.pick_trace(&trace, present),
-            Event::StartSearch { beyond } => self.start_search(beyond, present),
+            Event::KeepMilk { session, kept_in } => self.keep_milk(&session, &kept_in, present),
+            Event::PourInto { session, container } => self.pour_into(&session, &container, present),
+            Event::Milk { container, deed } => self.milk(&container, &deed, present),
+            Event::Cleaned { how } => self.cleaned(&how, present),
+            Event::StartSearch { searched, beyond } => self.start_search(searched, beyond, present),
             Event::SearchAt => self.search_at(present),
             Event::StopSearch => self.stop_search(present),
             Event::BeginTrial { id, seed } => self.begin_trial(&id, seed, present),

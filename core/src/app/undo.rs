@@ -10,6 +10,7 @@ impl App {
             self.tell("nothing-to-undo", Tone::Quiet);
             return Ok(Vec::new());
         }
+        self.go_on_with_what_need_not_end(present)?;
         let mut effects = self.session_effects(present)?;
         effects.push(buzz("undo"));
         Ok(effects)

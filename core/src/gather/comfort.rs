@@ -3,9 +3,11 @@
 
 use std::collections::BTreeMap;
 
-use super::changed::{changes, days_of_change, Changed};
+use super::changed::{changes, days_of_change, Changed, Measured, MEASURES};
+use super::expected::expected;
 use super::levels::curve_of;
 use super::refill::curves;
+use super::trial::reached;
 use super::Record;
 use crate::answer::comfort::{felt_in, Felt};
 use crate::answer::letdown::{heard_in, Heard};
@@ -13,7 +15,7 @@ use crate::answer::milk_by_vacuum::MilkAt;
 use crate::answer::pump::levels::LevelCurve;
 use crate::answer::refill::{Refill, WellOf};
 use crate::answer::supply::{Calendar, Side};
-use crate::answer::trial::{Milk, Reached};
+use crate::answer::trial::{Milk, Outcome, Reached};
 use crate::answer::Estimate;
 use crate::guidance::ComfortRules;
 use crate::quantity::{Count, Level, Vacuum, Volume};
@@ -112,7 +114,7 @@ impl ComfortInputs {
             changed: Vec::new(),
         };
         let days = days_of_change(record, from)?;
-        let mut reached = Vec::new();
+        let mut measured: Vec<Measured> = MEASURES.map(|outcome| (outcome, Vec::new())).into();
         let mut curves = Curves::default();
         let mut silent = 0;
         for (session, at, fields) in sessions(record, from)? {
@@ -123,15 +125,18 @@ impl ComfortInputs {
             silent += u32::from(felt.is_empty() && set.is_some());
             found.felt.extend(felt);
             found.heard.extend(heard_in(&session, &fields));
-            if let (false, Some(gaps)) = (days.is_empty(), before.get(&session.id)) {
-                reached.extend(reached_of(record, &session, gaps, &refill).map(|reached| (at, reached)));
+            if !days.is_empty() {
+                let gaps = before.get(&session.id).copied().unwrap_or_default();
+                for (outcome, all) in &mut measured {
+                    all.push((at, reached_by(record, *outcome, &session, &fields, gaps, &refill)));
+                }
             }
             if let (Some(set), Some(gaps)) = (set, before.get(&session.id)) {
                 found.milk.extend(milk_of(record, &session, &fields, set, gaps, &refill));
             }
         }
         found.silent = Count::new(silent);
-        found.changed = changes(record, &days, &reached)?;
+        found.changed = changes(record, &days, &measured)?;
         Ok(found)
     }
 }
@@ -181,31 +186,26 @@ fn before_each(record: &Record<'_>, from: Instant) -> Result<BTreeMap<String, [O
     Ok(before)
 }
 
-/// What was to be expected of a side, by the wells as they are now.
-pub(super) fn expected(
-    refill: &Refill,
-    of: WellOf,
-    from: Instant,
-    until: Instant,
+/// What a session reached by a measure, whatever it was set to: its milk with what was to be
+/// expected of each side after its gap.
+fn reached_by(
     record: &Record<'_>,
-) -> Option<Volume> {
-    let well = refill.wells.iter().find(|well| well.of == of)?;
-    Some(well.expected(from, until, record.zone))
-}
-
-/// The milk of a session with what was to be expected, whatever it was set to.
-fn reached_of(record: &Record<'_>, session: &Session, gaps: &[Option<Instant>; 2], refill: &Refill) -> Option<Reached> {
-    let until = session.ended.as_ref()?.instant();
-    let known = |amount: &Option<Amount>| amount.as_ref().and_then(Amount::known);
-    let [left, right] = gaps;
-    let of = |side: Side, amount: &Option<Amount>, from: &Option<Instant>| {
+    outcome: Outcome,
+    session: &Session,
+    fields: &Fields,
+    [left, right]: [Option<Instant>; 2],
+    refill: &Refill,
+) -> Reached {
+    let milk = |side: Side, amount: Option<Volume>| {
+        let until = session.ended.as_ref()?.instant();
+        let from = match side {
+            Side::Left => left,
+            Side::Right => right,
+        };
         let expected = from.and_then(|from| expected(refill, WellOf::Side(side), from, until, record));
-        Some(Milk { amount: known(amount)?, expected })
+        Some(Milk { amount: amount?, expected })
     };
-    Some(match known(&session.together) {
-        Some(together) => Reached::milk_together(Milk { amount: together, expected: None }),
-        None => Reached::milk(of(Side::Left, &session.left, left), of(Side::Right, &session.right, right)),
-    })
+    reached(outcome, session, fields, &milk)
 }
 
 fn milk_of(

@@ -1,6 +1,6 @@
 //! A trial with its sessions, as they were done.
 
-use super::comfort::expected;
+use super::expected::expected;
 use super::refill::curves;
 use super::Record;
 use crate::answer::refill::WellOf;
@@ -9,7 +9,7 @@ use crate::answer::trial::{read_order, Design, Done, Milk, Outcome, Reached, Set
 use crate::guidance::ComfortRules;
 use crate::journal::Row;
 use crate::quantity::{Count, Score, Volume};
-use crate::record::{moment, text, whole_number, Amount, Fields, Kind, Removal, Session};
+use crate::record::{moment, text, whole_number, Amount, Fields, Kind, MarkKind, Removal, Session};
 use crate::time::{Instant, Span};
 use crate::trouble::Trouble;
 
@@ -177,16 +177,27 @@ fn set_up(fields: &Fields, rules: &ComfortRules) -> Option<SetUp> {
     })
 }
 
-fn reached(
+pub(super) fn reached(
     outcome: Outcome,
     session: &Session,
     fields: &Fields,
     milk: &dyn Fn(Side, Option<Volume>) -> Option<Milk>,
 ) -> Reached {
     let known = |amount: &Option<Amount>| amount.as_ref().and_then(Amount::known);
+    // As it was marked while the session ran, or said afterwards; comfortable is no pain, and
+    // silence is nothing.
     let highest = |side: &str| {
         let said = ["letdown", "expression"].iter().filter_map(|p| whole_number(fields, &format!("pain_{side}_{p}")));
-        said.map(Score::new).max()
+        let marked = session.marks.iter().filter_map(|(_, mark)| {
+            let of = mark.side.as_deref().or_else(|| session.side_at(mark.at.instant()));
+            let score = match mark.kind {
+                MarkKind::Pain { score } => score,
+                MarkKind::Comfortable => Some(Score::new(0)),
+                _ => None,
+            };
+            score.filter(|_| of.is_none_or(|of| of == side || of == "both"))
+        });
+        said.map(Score::new).chain(marked).max()
     };
     match outcome {
         Outcome::Amount => match known(&session.together) {
@@ -197,7 +208,6 @@ fn reached(
         Outcome::Letdown => {
             Reached::time(crate::answer::letdown::heard_in(session, fields).and_then(|heard| heard.first))
         }
-        // The record keeps the whole amount alone, so far.
-        Outcome::TimeToMost => Reached::time(None),
+        Outcome::TimeToMost => Reached::time(super::so_far::time_to_most(session)),
     }
 }

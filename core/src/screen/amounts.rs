@@ -60,6 +60,7 @@ pub(super) fn show(view: &View<'_>, session: &Session, place: &Place) -> Result<
                 label: words.say("amounts-measured"),
                 options: if both { vec![choice("each", false), choice("together", true)] } else { Vec::new() },
             },
+            keep: super::kept::keep_row(view, session)?,
             done: Action::new(
                 "amounts-done",
                 words.say("amounts-done"),

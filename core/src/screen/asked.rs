@@ -11,7 +11,7 @@ use super::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign,
 use super::{field_row, View};
 use crate::guidance::Rules;
 use crate::journal::Difference;
-use crate::record::{Fields, Kind, RHYTHM, RULES, SETTINGS};
+use crate::record::{Fields, Kind};
 use crate::share::names;
 use crate::share::sealed::card::Card;
 use crate::trouble::{Kind as TroubleKind, Trouble};
@@ -113,7 +113,7 @@ fn file_page(view: &View<'_>, differences: &[Difference], title: &str) -> Result
 /// How many entries are new, are others then, or are taken out.
 fn counts(view: &View<'_>, differences: &[Difference]) -> Result<Vec<String>, Trouble> {
     let words = view.words();
-    let only = |subject: &str| [SETTINGS, RULES, RHYTHM].contains(&subject);
+    let only = |subject: &str| Kind::of_only(subject).is_some();
     let (mut new, mut other, mut out) = (BTreeSet::new(), BTreeSet::new(), BTreeSet::new());
     for one in differences.iter().filter(|one| !only(&one.subject)) {
         let subject = one.subject.as_str();
@@ -139,11 +139,10 @@ fn settled(view: &View<'_>, differences: &[Difference]) -> Result<Vec<String>, T
     let mut lines = Vec::new();
     let mut dealt = BTreeSet::new();
     for one in differences {
-        let kind = match one.subject.as_str() {
-            SETTINGS => Kind::Settings,
-            RULES => Kind::Rules,
-            RHYTHM => Kind::Rhythm,
-            subject => {
+        let subject = one.subject.as_str();
+        let kind = match Kind::of_only(subject) {
+            Some(kind) => kind,
+            None => {
                 let is_dealt = one.field == "kind" && one.after == *Kind::CautionDealt.name();
                 let was = view.journal.row(subject)?.is_some_and(|row| row.kind == Kind::CautionDealt);
                 if is_dealt || was {

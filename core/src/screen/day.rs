@@ -31,8 +31,8 @@ pub(super) fn show(view: &View<'_>, days_back: u32) -> Result<Screen, Trouble> {
     let mut sessions = Vec::new();
     for row in &rows {
         let (kind, fields) = view.record(&row.subject)?;
-        if kind == Kind::PlanChange {
-            // What was done with the plan is told in Tonight.
+        // What was done with the plan is told in Tonight, and what became of milk on its shelf.
+        if matches!(kind, Kind::PlanChange | Kind::Container | Kind::MilkEvent | Kind::Cleaning) {
             continue;
         }
         if row.taken_out {

@@ -45,6 +45,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
         | Kind::Consultant
         | Kind::Consent => "visit",
         Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => "tonight",
+        Kind::Container | Kind::MilkEvent | Kind::Keeping | Kind::Cleaning => "supply",
         _ => "now",
     };
     for place in &mut frame.places {
@@ -78,7 +79,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
 fn way_out(view: &View<'_>, id: &str, kind: Kind, taken_out: bool) -> Vec<Action> {
     let words = view.words();
     match (kind, taken_out) {
-        (Kind::Settings | Kind::Rules | Kind::Rhythm, _) => Vec::new(),
+        (kind, _) if kind.only().is_some() => Vec::new(),
         (_, true) => {
             vec![Action::new("bring-back", words.say("bring-back"), Event::BringBack { id: id.to_owned() })
                 .sign(Sign::In)]
@@ -262,6 +263,9 @@ fn marks(view: &View<'_>, session: &Session) -> Result<Vec<FieldRow>, Trouble> {
                     words.with("mark-pain-score", &[("score", score.get().into())])
                 }
                 MarkKind::Pain { score: None } => words.say("mark-pain"),
+                MarkKind::SoFar { amount } => {
+                    words.with("mark-so-far", &[("amount", words.entered(amount, amount.unit()).into())])
+                }
                 MarkKind::Setting { .. } => setting(view, &mark.kind, &pulls),
             };
             let what = match &mark.side {

@@ -10,6 +10,7 @@ mod amounts;
 mod asked;
 pub(crate) mod caseload;
 mod caution;
+mod concurrent_text;
 mod day;
 mod entry;
 mod erasing;
@@ -18,6 +19,7 @@ mod family;
 mod field_row;
 mod frame;
 mod just_pumped;
+mod kept;
 mod kit;
 mod labels;
 mod lead;
@@ -81,6 +83,9 @@ pub fn show(view: &View<'_>, place: &Place) -> Result<Screen, Trouble> {
         Place::Supply { days } => supply::show(view, *days),
         Place::SupplyMore { days } => supply::show_more(view, *days),
         Place::SupplyFigures { days } => supply::show_figures(view, *days),
+        Place::Kept => kept::show(view),
+        Place::Container { id } => kept::show_container(view, id),
+        Place::UseFirst { milliliters } => kept::show_use_first(view, *milliliters),
         Place::Kit => kit::show(view),
         Place::Trace { id } => kit::show_trace(view, id),
         Place::Pump { id } => kit::show_pump(view, id),

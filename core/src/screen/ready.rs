@@ -23,6 +23,7 @@ pub(super) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     let mut frame = view.frame(&Place::Now, words.say("place-now"), words.date(view.today()))?;
     frame.ask_again_milliseconds = Some(30_000);
     frame.notices.extend(lacking(view)?);
+    frame.notices.extend(super::kept::kept_notice(view)?);
     frame.notices.extend(super::plan::notice(view)?);
     frame.notices.extend(super::kit::trial_notice(view)?);
     let pumps = view.named(Kind::Pump)?;

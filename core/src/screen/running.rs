@@ -40,6 +40,7 @@ pub(super) fn show(view: &View<'_>, id: &str) -> Result<Screen, Trouble> {
     if view.now.since(asked.unwrap_or(started.instant())) >= ASKS_ABOUT_LONG {
         frame.notices.push(ask_when_ended(view, &session, started.instant())?);
     }
+    frame.notices.extend(kit::above_plan_notice(view, &session)?);
     let levels = match session.pump.as_deref() {
         Some(pump) => view.journal.record(pump)?.and_then(|(_, f)| whole_number(&f, "levels")),
         None => None,

@@ -9,6 +9,7 @@ pub(super) fn section(key: &str, title: String) -> Section {
         title,
         lines: Vec::new(),
         plot: None,
+        shelf: None,
         fields: Vec::new(),
         rows: Vec::new(),
         actions: Vec::new(),

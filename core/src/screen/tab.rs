@@ -28,9 +28,13 @@ impl Tab {
             | Place::Day { .. }
             | Place::Entry { .. } => Some(Self::Now),
             Place::Tonight => Some(Self::Tonight),
-            Place::Supply { .. } | Place::SupplyMore { .. } | Place::SupplyFigures { .. } | Place::Compare { .. } => {
-                Some(Self::Supply)
-            }
+            Place::Supply { .. }
+            | Place::SupplyMore { .. }
+            | Place::SupplyFigures { .. }
+            | Place::Compare { .. }
+            | Place::Kept
+            | Place::Container { .. }
+            | Place::UseFirst { .. } => Some(Self::Supply),
             Place::Kit
             | Place::Pump { .. }
             | Place::Check { .. }
@@ -138,6 +142,9 @@ impl Opens {
             | Place::SupplyMore { .. }
             | Place::SupplyFigures { .. }
             | Place::Compare { .. }
+            | Place::Kept
+            | Place::Container { .. }
+            | Place::UseFirst { .. }
             | Place::Pump { .. }
             | Place::Check { .. }
             | Place::Trace { .. }

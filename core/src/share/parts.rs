@@ -90,6 +90,8 @@ impl SharePart {
                 _ => Self::Sessions,
             }),
             Kind::Feed if field == "amount" => Some(Self::Supply),
+            Kind::Container | Kind::MilkEvent => Some(Self::Supply),
+            Kind::Cleaning => Some(Self::Sessions),
             Kind::Feed | Kind::Rhythm | Kind::FixedPoint | Kind::PlanChange => Some(Self::Sessions),
             Kind::Pump | Kind::Part | Kind::Flange | Kind::Gauge | Kind::Check | Kind::Trace | Kind::Fit => {
                 Some(Self::Kit)
@@ -103,6 +105,7 @@ impl SharePart {
             Kind::Settings if field == "aim" => Some(Self::Supply),
             Kind::Settings
             | Kind::Rules
+            | Kind::Keeping
             | Kind::Visit
             | Kind::Consultant
             | Kind::Consent

@@ -361,14 +361,14 @@ pub fn company(by: Simulator, family: &Family, families: u64) -> (f64, f64) {
         let changes = since::changes(&Series::of(&lived, Of::Both, &rules), &rules);
         if let Some(change) = changes.last() {
             told += 1;
-            falsely += u32::from(!from_days(change, &lived).is_empty());
+            falsely += u32::from(!from_days(&change.into(), &lived).is_empty());
         }
         let fewer = WrittenDown { removals: fewer(&life, 40), ..life.clone() };
         let lived = days(&fewer, 1, 70);
         let changes = since::changes(&Series::of(&lived, Of::Both, &rules), &rules);
         if let Some(change) = changes.last() {
             told_too += 1;
-            let found = from_days(change, &lived);
+            let found = from_days(&change.into(), &lived);
             truly +=
                 u32::from(found.iter().any(|f| matches!(f.what, What::Emptyings(before, after) if after < before)));
         }

@@ -10,6 +10,7 @@ pub mod comfort;
 pub mod consent;
 mod estimate;
 pub mod flange_fit;
+pub mod keeping;
 pub mod letdown;
 pub mod milk_by_vacuum;
 pub mod night;

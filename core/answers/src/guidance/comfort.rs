@@ -1,7 +1,7 @@
 //! The rules that Comfort goes by, typed.
 
 use super::Rules;
-use crate::quantity::{Count, Points, Quantity, Score, Share, Vacuum};
+use crate::quantity::{Count, Points, Quantity, Score, Share, Speed, Vacuum};
 use crate::time::Span;
 
 /// The rules of comfort, letdowns and trials.
@@ -17,6 +17,8 @@ pub struct ComfortRules {
     pub sessions: Count,
     /// A search goes up by so much.
     pub search_step: Vacuum,
+    /// A search for a speed goes up by so much.
+    pub search_speed_step: Speed,
     /// A search ends, and the pump rests, from this pain on.
     pub search_pain: Score,
     /// So many sessions tell milk against vacuum.
@@ -59,6 +61,7 @@ impl ComfortRules {
             rare: share("discomfort_rare"),
             sessions: count("comfort_sessions"),
             search_step: vacuum("search_step"),
+            search_speed_step: Speed::from_canonical(rules.value("search_speed_step")),
             search_pain: score("search_pain"),
             milk_sessions: count("milk_sessions"),
             milk_matters: share("milk_matters"),

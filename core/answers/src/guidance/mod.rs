@@ -8,6 +8,7 @@ mod caseload;
 mod cautions;
 mod comfort;
 mod intake;
+mod keeping;
 mod kit;
 mod night;
 mod rows;
@@ -19,6 +20,7 @@ mod terms;
 pub use caseload::CaseloadRules;
 pub use cautions::CautionRules;
 pub use comfort::ComfortRules;
+pub use keeping::KeepingRules;
 pub use kit::{CycleRange, FitRules, KitRules, MONTH_HOURS};
 pub use night::{NightRules, RefillRules};
 pub use rows::{

@@ -6,6 +6,7 @@
 use once_cell::sync::OnceCell;
 use serde::{de::DeserializeOwned, Deserialize};
 
+use super::keeping::KeepingRow;
 use super::rows::{Advice, CautionSource, Evidence, PublishedIntake, Rule, Term};
 use crate::trouble::{Kind, Trouble};
 
@@ -18,6 +19,7 @@ pub(super) struct Tables {
     pub(super) advice: Vec<Advice>,
     pub(super) intake: PublishedIntake,
     pub(super) terms: Vec<Term>,
+    pub(super) keeping: Vec<KeepingRow>,
 }
 
 /// A table that can't be read.
@@ -59,6 +61,13 @@ struct Terms {
     term: Vec<Term>,
 }
 
+/// The file of sets by which milk is kept.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Keeping {
+    set: Vec<KeepingRow>,
+}
+
 /// A file's name and its text.
 type Text = (&'static str, &'static str);
 
@@ -71,6 +80,7 @@ const RULES: &[Text] = &[
     ("caseload.toml", include_str!("caseload.toml")),
 ];
 const INTAKE: Text = ("intake.toml", include_str!("intake.toml"));
+const KEEPING: Text = ("keeping.toml", include_str!("keeping.toml"));
 const TERMS: Text = ("terms.toml", include_str!("terms.toml"));
 
 impl Tables {
@@ -89,7 +99,13 @@ impl Tables {
     fn tried() -> Result<&'static Self, BrokenTable> {
         // `get_or_try_init` is not in the standard library yet.
         static ALL: OnceCell<Tables> = OnceCell::new();
-        ALL.get_or_try_init(|| Ok(Self { terms: parsed::<Terms>(TERMS)?.term, ..Self::read(RULES, INTAKE)? }))
+        ALL.get_or_try_init(|| {
+            Ok(Self {
+                terms: parsed::<Terms>(TERMS)?.term,
+                keeping: parsed::<Keeping>(KEEPING)?.set,
+                ..Self::read(RULES, INTAKE)?
+            })
+        })
     }
 
     /// As they are shipped. Empty only before [`check`] refused to go on.

@@ -33,6 +33,28 @@ pub const SINCE_BEFORE: &[&str] = &["better", "same", "worse"];
 /// Paper of the visit sheet.
 pub const PAPERS: &[&str] = &["a4", "letter"];
 
+/// Where milk is kept.
+pub const KEPT_IN: &[&str] = &["room", "cooler", "fridge", "freezer", "deep_freezer"];
+/// What happens to milk that is kept.
+pub const MILK_EVENTS: &[&str] = &[
+    "moved",
+    "thawing",
+    "thawed",
+    "warmed",
+    "begun",
+    "feed_ended",
+    "given",
+    "given_away",
+    "thrown_out",
+    "lost_in_power_cut",
+];
+/// Why milk was thrown out.
+pub const THROWN_OUT: &[&str] = &["past_its_time", "left_over", "smelled_off", "spilled", "other"];
+/// How parts were cleaned.
+pub const CLEANED: &[&str] = &["washed", "sanitised"];
+/// Which rules for keeping milk are in force.
+pub const KEEPING_RULES: &[&str] = &["home_2017", "older_2010", "unit"];
+
 /// What can change in life.
 pub const LIFE_EVENTS: &[&str] =
     &["medicine", "illness", "periods_back", "back_to_work", "journey", "solid_food", "other"];
@@ -92,7 +114,8 @@ pub const PLAN_ANSWERS: &[&str] = &["accepted", "left"];
 /// What a guided search looks for.
 pub const SEARCHED: &[&str] = &["vacuum", "speed"];
 /// How a search ended.
-pub const SEARCH_ENDED: &[&str] = &["found", "nothing_hurt", "all_hurt", "pain_rose", "stopped"];
+pub const SEARCH_ENDED: &[&str] =
+    &["found", "as_planned", "nothing_hurt", "all_hurt", "pain_rose", "letdown_came", "no_letdown", "stopped"];
 
 /// What two ways differ in.
 pub const TRIAL_DIFFERS: &[&str] = &["vacuum", "speed", "flange", "pump", "hands_on", "other"];

@@ -37,6 +37,14 @@ pub enum Kind {
     Trial,
     /// Milk given by bottle, tube or cup.
     Feed,
+    /// A container of milk that is kept.
+    Container,
+    /// Something that happened to one.
+    MilkEvent,
+    /// The rules by which milk is kept: one record.
+    Keeping,
+    /// Parts that were cleaned.
+    Cleaning,
     /// Temperature and signs at the breast.
     Sign,
     /// A child's weight.
@@ -83,6 +91,10 @@ impl Kind {
         Self::Search,
         Self::PlanChange,
         Self::Feed,
+        Self::Keeping,
+        Self::Container,
+        Self::MilkEvent,
+        Self::Cleaning,
         Self::Sign,
         Self::Weight,
         Self::LifeEvent,
@@ -117,6 +129,10 @@ impl Kind {
             Self::Search => "search",
             Self::Trial => "trial",
             Self::Feed => "feed",
+            Self::Container => "container",
+            Self::MilkEvent => "milk_event",
+            Self::Keeping => "keeping",
+            Self::Cleaning => "cleaning",
             Self::Sign => "sign",
             Self::Weight => "weight",
             Self::LifeEvent => "life_event",
@@ -143,8 +159,14 @@ impl Kind {
             Self::Settings => Some(super::SETTINGS),
             Self::Rules => Some(super::RULES),
             Self::Rhythm => Some(super::RHYTHM),
+            Self::Keeping => Some(super::KEEPING),
             _ => None,
         }
+    }
+
+    /// The kind of which this is the one record.
+    pub fn of_only(subject: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|kind| kind.only() == Some(subject))
     }
 
     /// What the names of its members begin with, where it holds any number of
@@ -165,6 +187,9 @@ impl Kind {
             | Self::Trace
             | Self::Fit
             | Self::Feed
+            | Self::Container
+            | Self::MilkEvent
+            | Self::Cleaning
             | Self::Sign
             | Self::Weight
             | Self::LifeEvent
@@ -180,6 +205,7 @@ impl Kind {
             Self::Settings
             | Self::Rules
             | Self::Rhythm
+            | Self::Keeping
             | Self::FixedPoint
             | Self::Child
             | Self::Pump

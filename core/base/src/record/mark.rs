@@ -3,8 +3,8 @@
 use serde_json::{json, Map, Value};
 
 use super::choices::SIDES;
-use super::field_type::{within, FieldType};
-use crate::quantity::{Entered, Level, Score, Speed, Vacuum};
+use super::field_type::{within, FieldType, MOST_AMOUNT_MILLILITERS};
+use crate::quantity::{Entered, Level, Score, Speed, Vacuum, Volume};
 use crate::time::Moment;
 use crate::trouble::{Detail, Trouble};
 
@@ -84,6 +84,29 @@ pub enum MarkKind {
         /// 0 to 10.
         score: Option<Score>,
     },
+    /// So much had come by then, from all sides together.
+    SoFar {
+        /// What the containers held.
+        amount: Entered<Volume>,
+    },
+}
+
+impl MarkKind {
+    /// The stable names of all kinds, as the stored form says them.
+    pub const NAMES: &[&str] = &["phase", "setting", "letdown", "other_side", "comfortable", "pain", "so_far"];
+
+    /// Its stable name.
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::Phase(_) => "phase",
+            Self::Setting { .. } => "setting",
+            Self::Letdown => "letdown",
+            Self::OtherSide => "other_side",
+            Self::Comfortable => "comfortable",
+            Self::Pain { .. } => "pain",
+            Self::SoFar { .. } => "so_far",
+        }
+    }
 }
 
 /// One mark of a session.
@@ -108,28 +131,20 @@ impl Mark {
         put("at", Some(json!(self.at.to_rfc3339())));
         put("zone", Some(json!(self.at.zone_name())));
         put("side", self.side.as_ref().map(|s| json!(s)));
-        let kind = match &self.kind {
-            MarkKind::Phase(phase) => {
-                put("phase", Some(json!(phase.name())));
-                "phase"
-            }
+        match &self.kind {
+            MarkKind::Phase(phase) => put("phase", Some(json!(phase.name()))),
             MarkKind::Setting { level, vacuum, cycles, for_discomfort, carried } => {
                 put("level", level.map(|l| json!(l.get())));
                 put("vacuum", vacuum.as_ref().map(Entered::to_json));
                 put("cycles", cycles.as_ref().map(Entered::to_json));
                 put("for_discomfort", for_discomfort.then(|| json!(true)));
                 put(CARRIED, Some(json!(carried)));
-                "setting"
             }
-            MarkKind::Letdown => "letdown",
-            MarkKind::OtherSide => "other_side",
-            MarkKind::Comfortable => "comfortable",
-            MarkKind::Pain { score } => {
-                put("score", score.map(|s| json!(s.get())));
-                "pain"
-            }
-        };
-        put("does", Some(json!(kind)));
+            MarkKind::Letdown | MarkKind::OtherSide | MarkKind::Comfortable => {}
+            MarkKind::Pain { score } => put("score", score.map(|s| json!(s.get()))),
+            MarkKind::SoFar { amount } => put("amount", Some(amount.to_json())),
+        }
+        put("does", Some(json!(self.kind.name())));
         Value::Object(map)
     }
 
@@ -152,6 +167,10 @@ impl Mark {
             "other_side" if get("side").is_some_and(|side| side != "both") => MarkKind::OtherSide,
             "comfortable" => MarkKind::Comfortable,
             "pain" => MarkKind::Pain { score: whole(field, value, "score", 10)?.map(Score::new) },
+            "so_far" => MarkKind::SoFar {
+                amount: quantity(field, value, "amount", |e| within::<Volume>(field, e, 0.0, MOST_AMOUNT_MILLILITERS))?
+                    .ok_or_else(bad)?,
+            },
             "setting" => MarkKind::Setting {
                 level: whole(field, value, "level", 99)?.map(Level::new),
                 vacuum: quantity(field, value, "vacuum", |e| within::<Vacuum>(field, e, 0.0, 760.0))?,

@@ -11,6 +11,7 @@ pub mod amount;
 pub mod check;
 pub mod choices;
 pub mod consent;
+pub mod container;
 pub mod field_type;
 pub mod fixed_point;
 pub mod gauge;
@@ -33,6 +34,7 @@ mod typed_unit;
 
 pub use amount::Amount;
 pub use consent::ConsentScope;
+pub use container::{Container, Happened, KeptIn, MilkEvent, Taken};
 pub use field_type::FieldType;
 pub use fixed_point::{FixedPoint, PointKind, SessionIn};
 pub use gauge::{Gauge, GaugeCheck};
@@ -75,6 +77,9 @@ pub const RULES: &str = "rules";
 
 /// The subject that holds how sessions are to fall over a day.
 pub const RHYTHM: &str = "rhythm";
+
+/// The subject that holds the rules by which milk is kept.
+pub const KEEPING: &str = "keeping";
 
 /// The text in a field, if it is text.
 pub fn text<'a>(fields: &'a Fields, key: &str) -> Option<&'a str> {

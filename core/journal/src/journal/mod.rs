@@ -22,6 +22,7 @@ mod image;
 mod key;
 mod memory;
 mod merging;
+mod milk_events;
 mod open;
 mod opening;
 mod place;

@@ -82,6 +82,7 @@ impl Journal {
             "removal",
             "day_production",
             "run",
+            "milk_event",
             "secret",
             "built",
             "taken",

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet, HashSet};
 use rusqlite::{params, Connection, OptionalExtension};
 use serde_json::Value;
 
-use super::{built, fold, removals, runs};
+use super::{built, fold, milk_events, removals, runs};
 use super::{Change, Dot};
 use crate::quantity::{Count, Quantity, Volume};
 use crate::record::{flag, moment, text, Amount, Fields, Kind, Removal, Row, Run, Session, MARKS, SETTINGS};
@@ -175,6 +175,9 @@ pub(super) fn project(store: &Connection, subjects: &BTreeSet<String>) -> Result
             removals::keep(store, subject, Removal::read(subject, &fields).as_ref())?;
             runs::keep(store, subject, Run::read(subject, &fields).as_ref())?;
         }
+        if [&before, &after].into_iter().flatten().any(|row| row.kind == Kind::MilkEvent) {
+            milk_events::keep(store, subject, &fields)?;
+        }
     }
     for day in days {
         roll_up(store, day)?;
@@ -282,12 +285,14 @@ pub(super) fn read_rollup(store: &Connection, day: LocalDay) -> Result<DayRollup
     Ok(found.unwrap_or_else(DayRollup::empty))
 }
 
+/// The tables that are derived from the changes, but for days, which are worked out when they are asked for.
+pub(super) const DERIVED: [&str; 7] = ["field", "awaited", "record", "day_rollup", "removal", "run", "milk_event"];
+
 /// Builds fields, rows and rollups anew from the changes.
 pub(super) fn rebuild(store: &Connection) -> Result<(), Trouble> {
-    store.execute_batch(
-        "DELETE FROM field; DELETE FROM awaited; DELETE FROM record; DELETE FROM day_rollup; DELETE FROM removal;
-         DELETE FROM run;",
-    )?;
+    for table in DERIVED {
+        store.execute(&format!("DELETE FROM {table}"), [])?;
+    }
     removals::forget_days(store)?;
     let sql = format!("SELECT {} FROM change ORDER BY subject, field", Change::COLUMNS);
     let mut statement = store.prepare(&sql)?;

@@ -366,7 +366,7 @@ impl Journal {
     #[doc(hidden)]
     pub fn projection_text(&self) -> Result<String, Trouble> {
         let mut out = String::new();
-        for table in ["field", "awaited", "record", "day_rollup", "removal", "run"] {
+        for table in projection::DERIVED {
             let mut statement = self.connection.prepare(&format!("SELECT * FROM {table} ORDER BY 1, 2, 3"))?;
             let width = statement.column_count();
             let mut rows = statement.query([])?;

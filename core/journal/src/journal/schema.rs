@@ -14,7 +14,8 @@ pub(super) const APPLICATION_ID: i32 = 0x4472_576c;
 type Step = fn(&Transaction<'_>) -> Result<(), Trouble>;
 
 /// Each step takes a file from the version of its place to the next.
-const STEPS: &[Step] = &[truth, projection, supply, kit, secrets, super::built::table, trust, pain];
+const STEPS: &[Step] =
+    &[truth, projection, supply, kit, secrets, super::built::table, trust, pain, super::milk_events::table];
 
 /// The version this program writes.
 pub(super) const VERSION: i32 = STEPS.len() as i32;

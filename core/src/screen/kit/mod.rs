@@ -24,8 +24,8 @@ mod wear;
 
 pub(super) use check::show as show_check;
 pub(super) use comfort::{
-    begin_trial, in_short, rows_while_running, search_offer, show as show_comfort, show_letdown, show_trial,
-    trial_notice,
+    above_plan_notice, begin_trial, ceiling_kept, in_short, rows_while_running, search_offer, searched,
+    show as show_comfort, show_letdown, show_trial, trial_notice,
 };
 pub(super) use flange_fit::{show as show_fit, sign_name};
 pub(super) use level_words::level_text;

@@ -4,6 +4,7 @@ use super::says;
 use crate::gather::plan::parts_of_plan;
 use crate::record::plan_part::part_before;
 use crate::record::{moment, text, Fields, Kind};
+use crate::screen::kit::{ceiling_kept, searched};
 use crate::screen::shapes::{Action, Event, FindingsScreen, Place, Screen, Section, Sign, Weight};
 use crate::screen::View;
 use crate::time::LocalDay;
@@ -76,6 +77,8 @@ fn section(view: &View<'_>, id: &str, part: &Fields) -> Result<Section, Trouble>
     let actions = match text(part, "answer") {
         Some("accepted") => {
             lines.push(words.say("plan-is-accepted"));
+            lines.extend(ceiling_kept(view, id)?);
+            lines.extend(searched(view, part)?);
             Vec::new()
         }
         Some(_) => {

@@ -2,6 +2,7 @@
 //! Levels of two pumps are two things: nothing is compared across pumps.
 
 use super::above_comfortable;
+use crate::gather::plan::{pump_of_part, PartPump};
 use crate::guidance::CautionRules;
 use crate::quantity::{Entered, Level, Vacuum};
 use crate::record::mark::Phase;
@@ -31,20 +32,6 @@ impl Strength {
     }
 }
 
-/// The pump that a part is about.
-enum About {
-    Pump {
-        id: String,
-        name: String,
-    },
-    /// The only one there is, which nobody wrote down.
-    Unwritten,
-    /// One that the record does not know by this name.
-    Unknown(String),
-    /// None is named, and there are several or none.
-    NotNamed,
-}
-
 /// What is said beside a setting, each a line.
 pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Trouble> {
     let words = view.words();
@@ -55,11 +42,14 @@ pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
     if planned.level.is_none() && planned.vacuum.is_none() {
         return Ok(Vec::new());
     }
-    let (pump, name) = match about(view, part)? {
-        About::Pump { id, name } => (Some(id), name),
-        About::Unwritten => (None, words.say("plan-this-pump")),
-        About::Unknown(name) => return Ok(vec![words.with("plan-pump-unknown", &[("pump", name.into())])]),
-        About::NotNamed => return Ok(vec![words.say("plan-pump-not-named")]),
+    let (pump, name) = match pump_of_part(view, part)? {
+        PartPump::Pump { id } => {
+            let name = view.name_of_id(&id)?.unwrap_or_default();
+            (Some(id), name)
+        }
+        PartPump::Unwritten => (None, words.say("plan-this-pump")),
+        PartPump::Unknown(name) => return Ok(vec![words.with("plan-pump-unknown", &[("pump", name.into())])]),
+        PartPump::NotNamed => return Ok(vec![words.say("plan-pump-not-named")]),
     };
     let mut notes = Vec::new();
     if let Some(pump) = &pump {
@@ -72,22 +62,6 @@ pub(super) fn notes(view: &View<'_>, part: &Fields) -> Result<Vec<String>, Troub
     notes.extend(above_comfortable::note(view, pump.as_deref(), phase, planned.level, planned.vacuum)?);
     notes.extend(compared_with_use(view, pump.as_deref(), &name, phase, &planned)?);
     Ok(notes)
-}
-
-fn about(view: &View<'_>, part: &Fields) -> Result<About, Trouble> {
-    let pumps = view.named(Kind::Pump)?;
-    let same = |a: &str, b: &str| a.trim().to_lowercase() == b.trim().to_lowercase();
-    Ok(match text(part, "pump_name").filter(|name| !name.trim().is_empty()) {
-        Some(wanted) => match pumps.into_iter().find(|(_, name)| same(name, wanted)) {
-            Some((id, name)) => About::Pump { id, name },
-            None => About::Unknown(wanted.to_owned()),
-        },
-        None if pumps.is_empty() => About::Unwritten,
-        None => match <[(String, String); 1]>::try_from(pumps) {
-            Ok([(id, name)]) => About::Pump { id, name },
-            Err(_) => About::NotNamed,
-        },
-    })
 }
 
 /// Above what the pump's own range or dial goes to.

@@ -27,6 +27,8 @@ pub enum Event {
     SetUp { field: String, value: String },
     /// Mark something in the running session.
     Mark { deed: Deed },
+    /// So much has come by now, in the unit of this UCUM code.
+    SoFar { typed: String, unit: String },
     /// Say how much it hurt: 0 to 10, for the pain mark named.
     Pain { mark: String, score: u32 },
     /// End the running session.
@@ -117,9 +119,17 @@ pub enum Event {
     BeginTrace { pump: String },
     /// Ask for the file of a trace.
     PickTrace { trace: String },
+    /// Fill a container with the milk of a session that is in none yet, and put it somewhere.
+    KeepMilk { session: String, kept_in: String },
+    /// Pour it to what is in a container already.
+    PourInto { session: String, container: String },
+    /// Something happened to a container.
+    Milk { container: String, deed: MilkDeed },
+    /// Parts were cleaned: how.
+    Cleaned { how: String },
     /// Begin a guided search in the running session; `beyond` to go above what was comfortable
     /// before.
-    StartSearch { beyond: bool },
+    StartSearch { searched: Searched, beyond: bool },
     /// The pump is set to what the search proposes.
     SearchAt,
     /// Stop the search.
@@ -178,6 +188,40 @@ pub enum DeskEvent {
     LeaveFolder,
     /// The host says which folder it watches, by its name; empty where it watches none.
     FolderIs { name: String },
+}
+
+/// What happened to milk that is kept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub enum MilkDeed {
+    /// It was put somewhere else.
+    Moved {
+        kept_in: String,
+    },
+    Thawing,
+    Thawed,
+    Warmed,
+    /// The child began to drink from it.
+    Begun,
+    FeedEnded,
+    /// Given to the child: so much, in the unit of this UCUM code; all that is left where it is empty.
+    Given {
+        typed: String,
+        unit: String,
+    },
+    GivenAway,
+    ThrownOut {
+        because: String,
+    },
+    LostInPowerCut,
+}
+
+/// What a guided search looks for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Searched {
+    /// A comfortable vacuum.
+    Vacuum,
+    /// The speed that brings the letdown.
+    Speed,
 }
 
 /// What a thumb can mark while a session runs.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Action, DialPicture, FieldRow, ListRow, Notice, PlotPicture};
+use super::{Action, DialPicture, FieldRow, ListRow, Notice, PlotPicture, ShelfPicture};
 
 /// What was found out about one thing: a pump, a trace, a fit.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -34,4 +34,5 @@ pub struct Section {
     pub fields: Vec<FieldRow>,
     pub rows: Vec<ListRow>,
     pub actions: Vec<Action>,
+    pub shelf: Option<ShelfPicture>,
 }

@@ -36,14 +36,15 @@ pub use card::{CardScreen, Matrix};
 pub use caseload::{CaseloadScreen, CaseloadUpdate, Menu};
 pub use check::CheckScreen;
 pub use day::{DayBar, DayChoice, DayPicture, DayScreen, EntryRow, SideTotal};
-pub use event::{Deed, DeskEvent, Event, Part};
+pub use event::{Deed, DeskEvent, Event, MilkDeed, Part, Searched};
 pub use export::{Export, Paper};
 pub use findings::{FindingsScreen, Section};
 pub use form::{FieldGroup, FieldKind, FieldRow, FormScreen};
 pub use frame::{Appearance, Frame, Hand, Notice, Palette, Tone};
 pub use list::{ListGroup, ListRow, ListScreen};
 pub use pictures::{
-    DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch,
+    DialArc, DialHand, DialPicture, PlotBand, PlotColumn, PlotCourse, PlotPicture, PlotPoint, PlotStretch, ShelfBoard,
+    ShelfBottle, ShelfPicture,
 };
 pub use place::{Place, StartingQuestion};
 pub use secret::Secret;

@@ -61,6 +61,37 @@ pub struct PlotPicture {
     pub spoken: String,
 }
 
+/// Milk that is kept, as it is: a board for each place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ShelfPicture {
+    pub boards: Vec<ShelfBoard>,
+    /// What its signs mean, or empty.
+    pub legend: String,
+    pub spoken: String,
+}
+
+/// A place where milk is kept, with what is in it: the soonest to lapse in front.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ShelfBoard {
+    pub label: String,
+    pub bottles: Vec<ShelfBottle>,
+    /// How many more there are than are drawn, as it is said, or empty.
+    pub more: String,
+}
+
+/// A container on a board.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct ShelfBottle {
+    /// What stands on its label, or empty.
+    pub label: String,
+    /// How full it is beside the fullest; none where nobody knows.
+    pub full: Option<f32>,
+    /// Whether it lapses soon.
+    pub soon: bool,
+    /// Whether it is past its time, or can't be used.
+    pub past: bool,
+}
+
 /// A range along the height.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct PlotBand {

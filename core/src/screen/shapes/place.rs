@@ -27,6 +27,12 @@ pub enum Place {
     SupplyFigures { days: u32 },
     /// So many days beside as many before them: 0 is since the last visit.
     Compare { days: u32 },
+    /// Milk that is kept.
+    Kept,
+    /// A container of it.
+    Container { id: String },
+    /// What to use first for so many mL.
+    UseFirst { milliliters: u32 },
     /// Pumps, parts, flanges and gauges.
     Kit,
     /// One pump: what it pulls, how it wears, what its levels mean.

@@ -153,6 +153,8 @@ pub struct AmountsScreen {
     pub scale: Vec<Tick>,
     /// Each side, or together.
     pub together: ChoiceRow,
+    /// Where all of it is kept, in one container; empty where nothing can be.
+    pub keep: ChoiceRow,
     pub done: Action,
     pub later: Action,
     pub spoken: String,

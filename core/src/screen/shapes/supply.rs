@@ -31,6 +31,8 @@ pub struct SupplyScreen {
     pub against: ListGroup,
     /// The way to what lies behind this; none where there is nothing.
     pub behind: Option<Action>,
+    /// The way to milk that is kept.
+    pub kept: Option<Action>,
     pub spoken: String,
 }
 

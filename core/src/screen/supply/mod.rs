@@ -55,6 +55,7 @@ pub(super) fn show(view: &View<'_>, days: u32) -> Result<Screen, Trouble> {
         weeks: weeks::both(view, &look)?,
         asks: asks::notices(view, &look)?,
         behind: (!look.is_empty()).then_some(more),
+        kept: Some(super::kept::kept_action(view)?),
         // Of the first days each is told by itself: they are what there is instead of a figure.
         lines: if look.first_days.is_some() { said.lines.clone() } else { Vec::new() },
         ..empty(&said)
@@ -106,6 +107,7 @@ fn empty(said: &HeadWords) -> SupplyScreen {
         against: nothing("against"),
         asks: Vec::new(),
         behind: None,
+        kept: None,
         spoken: std::iter::once(format!("{}. {}.", said.headline, said.figure))
             .chain(std::iter::once(said.caption.clone()))
             .chain(said.lines.clone())

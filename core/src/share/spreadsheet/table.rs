@@ -2,7 +2,8 @@
 
 use super::column::{Column, From};
 use crate::record::choices::SIDES;
-use crate::record::{FieldSpec, FieldType, Kind};
+use crate::record::field_type::MOST_AMOUNT_MILLILITERS;
+use crate::record::{FieldSpec, FieldType, Kind, MarkKind};
 use crate::share::parts::LeftOut;
 
 /// A table.
@@ -44,6 +45,12 @@ pub enum Table {
     Flanges,
     /// A row a gauge.
     Gauges,
+    /// A row a container of milk.
+    Containers,
+    /// A row for each thing that happened to one.
+    MilkEvents,
+    /// A row for each time parts were cleaned.
+    Cleanings,
 }
 
 const fn spec(key: &'static str, field_type: FieldType) -> FieldSpec {
@@ -58,14 +65,16 @@ const VACUUM: FieldType = FieldType::Vacuum { least: 0.0, most: crate::record::r
 /// What a mark says; see [`crate::record::Mark`].
 const MARK: &[FieldSpec] = &[
     WHEN,
-    spec("does", FieldType::Choice(&["phase", "setting", "letdown", "comfortable", "pain"])),
+    spec("does", FieldType::Choice(MarkKind::NAMES)),
     SIDE,
     spec("phase", FieldType::Choice(&["letdown", "expression", "rest"])),
     LEVEL,
     spec("vacuum", VACUUM),
     spec("cycles", FieldType::Speed { least: 1.0, most: 240.0 }),
     spec("for_discomfort", FieldType::Flag),
+    spec("carried", FieldType::Flag),
     spec("score", FieldType::Whole { least: 0, most: 10 }),
+    spec("amount", FieldType::Volume { least: 0.0, most: MOST_AMOUNT_MILLILITERS }),
 ];
 
 /// What a gauge showed; see [`crate::record::Reading`].
@@ -92,6 +101,9 @@ impl Table {
         Self::Parts,
         Self::Flanges,
         Self::Gauges,
+        Self::Containers,
+        Self::MilkEvents,
+        Self::Cleanings,
     ];
 
     /// Stable name.
@@ -115,6 +127,9 @@ impl Table {
             Self::Parts => "parts",
             Self::Flanges => "flanges",
             Self::Gauges => "gauges",
+            Self::Containers => "containers",
+            Self::MilkEvents => "milk-events",
+            Self::Cleanings => "cleanings",
         }
     }
 
@@ -142,6 +157,9 @@ impl Table {
             Self::Parts => Kind::Part,
             Self::Flanges => Kind::Flange,
             Self::Gauges => Kind::Gauge,
+            Self::Containers => Kind::Container,
+            Self::MilkEvents => Kind::MilkEvent,
+            Self::Cleanings => Kind::Cleaning,
         }
     }
 

@@ -107,9 +107,9 @@ object KitSamples {
         listOf(ask("ask-unit", "Were these figures in kPa?", "In kPa", "As they are")),
         listOf(act("check", "Check with a gauge", Weight.MAIN, Sign.START), act("trace", "Write down a trace", sign = Sign.ADD), act("edit", "Change what it is")),
         listOf(
-            Section("wear", "Wear", listOf("About 6 mmHg less a month, between 2 and 10. It would leave the range between August and next March."), wear, emptyList(), listOf(row("Check of 4 May", "Left 262, right 256 mmHg"), row("New membranes, left", "The drop went with the old ones")), listOf(act("add-part", "New part", sign = Sign.ADD))),
-            Section("levels", "What a level means", listOf("Sessions since 4 May show this beside their levels."), levels, emptyList(), emptyList(), emptyList()),
-            Section("rests", "What it rests on", emptyList(), null, listOf(field("gauge", "Gauge", "250"), field("hours", "Hours run", "")), emptyList(), emptyList()),
+            Section("wear", "Wear", listOf("About 6 mmHg less a month, between 2 and 10. It would leave the range between August and next March."), wear, emptyList(), listOf(row("Check of 4 May", "Left 262, right 256 mmHg"), row("New membranes, left", "The drop went with the old ones")), listOf(act("add-part", "New part", sign = Sign.ADD)), null),
+            Section("levels", "What a level means", listOf("Sessions since 4 May show this beside their levels."), levels, emptyList(), emptyList(), emptyList(), null),
+            Section("rests", "What it rests on", emptyList(), null, listOf(field("gauge", "Gauge", "250"), field("hours", "Hours run", "")), emptyList(), emptyList(), null),
         ),
         "Meets the maker's range. About 262 mmHg.",
     )
@@ -119,8 +119,8 @@ object KitSamples {
         listOf("Two cycles in a hundred were weak.", "Some of it was lost: 4 s at 1 min 20 s."), emptyList(),
         listOf(act("pick", "Take another file", sign = Sign.IN)),
         listOf(
-            Section("whole", "The whole of it", emptyList(), wholeTrace(), emptyList(), emptyList(), emptyList()),
-            Section("cycle", "Some cycles", emptyList(), someCycles(), emptyList(), emptyList(), emptyList()),
+            Section("whole", "The whole of it", emptyList(), wholeTrace(), emptyList(), emptyList(), emptyList(), null),
+            Section("cycle", "Some cycles", emptyList(), someCycles(), emptyList(), emptyList(), emptyList(), null),
         ),
         "Pulls steadily, 54 cycles a minute.",
     )

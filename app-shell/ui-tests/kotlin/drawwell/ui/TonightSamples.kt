@@ -66,8 +66,8 @@ object TonightSamples {
         emptyList(),
         ListGroup("times", "The times to come", listOf(row("03:15", "Without it the gap would be 7 h 30."), row("06:45", "On waking.")), "", emptyList()),
         listOf(
-            Section("choices", "What a choice costs", listOf("As planned, the longest sleep is 3 h 40."), null, emptyList(), listOf(row("One sleep of 5 h", "About 20 mL less a day (0 to 40 mL).")), emptyList()),
-            Section("set", "What is set", emptyList(), null, emptyList(), emptyList(), listOf(act("hand-over-calendar", "As a calendar", Weight.QUIET, Sign.CALENDAR))),
+            Section("choices", "What a choice costs", listOf("As planned, the longest sleep is 3 h 40."), null, emptyList(), listOf(row("One sleep of 5 h", "About 20 mL less a day (0 to 40 mL).")), emptyList(), null),
+            Section("set", "What is set", emptyList(), null, emptyList(), emptyList(), listOf(act("hand-over-calendar", "As a calendar", Weight.QUIET, Sign.CALENDAR)), null),
         ),
         "Next session, 03:15, in 2 h 40",
     )

@@ -3,7 +3,8 @@
 //! In: the settings there are, the steps that were taken, what was comfortable before. Out: what
 //! to try next, or that it is over. It goes from low upward, one step back at the first
 //! discomfort; it ends in rest where pain rises; it never proposes the highest setting, nor one
-//! above what was comfortable before unless the person chose to go there.
+//! above what was comfortable before unless the person chose to go there, nor one above what the
+//! consultant's plan says. A search for the speed that brings the letdown is over when it comes.
 
 use crate::guidance::ComfortRules;
 use crate::quantity::{Level, Quantity, Score, Speed, Vacuum};
@@ -39,6 +40,10 @@ pub enum Next<P> {
     Found(P),
     /// It is over at what was comfortable before. Going on is a choice, and a new search.
     AsBefore(P),
+    /// It is over: the plan says to go no higher.
+    AsPlanned(P),
+    /// It is over: at this speed the letdown came.
+    LetdownCame(P),
     /// It is over: nothing hurt up to here. The highest setting is not proposed.
     NothingHurt(P),
     /// It is over: the lowest hurt.
@@ -51,6 +56,22 @@ pub enum Next<P> {
 const TOO_MANY: usize = 3;
 /// It begins so many steps below what was comfortable before.
 const BELOW_KNOWN: usize = 3;
+
+/// How far up a search may go.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limits<P> {
+    /// The highest that was comfortable before, where that is known.
+    pub known: Option<P>,
+    /// Whether the person chose to go above it.
+    pub beyond: bool,
+    /// The highest that the consultant's plan says.
+    pub planned: Option<P>,
+}
+
+impl<P> Limits<P> {
+    /// None of them.
+    pub const NONE: Self = Self { known: None, beyond: false, planned: None };
+}
 
 /// What a person searches among.
 #[derive(Debug, Clone, PartialEq)]
@@ -69,34 +90,35 @@ impl Range<Level> {
 impl Range<Vacuum> {
     /// Vacuums a step of the rules apart, below the highest that the pump reaches.
     pub fn vacuums(lowest: Vacuum, highest: Vacuum, rules: &ComfortRules) -> Self {
-        let (low, high, step) = (lowest.canonical(), highest.canonical(), rules.search_step.canonical());
-        let steps = if step > 0.0 && high.is_finite() { ((high - low) / step).clamp(0.0, 200.0) as u32 } else { 0 };
-        let all = (0..=steps).map(|n| low + step * f64::from(n)).filter(|at| *at < high);
-        Self { settings: all.map(Vacuum::from_canonical).collect() }
+        Self { settings: apart(lowest, highest, rules.search_step) }
     }
 }
 
+/// From the lowest up, a step apart, below the highest.
+fn apart<Q: Quantity>(lowest: Q, highest: Q, step: Q) -> Vec<Q> {
+    let (low, high, step) = (lowest.canonical(), highest.canonical(), step.canonical());
+    let steps = if step > 0.0 && high.is_finite() { ((high - low) / step).clamp(0.0, 200.0) as u32 } else { 0 };
+    (0..=steps).map(|n| low + step * f64::from(n)).filter(|at| *at < high).map(Q::from_canonical).collect()
+}
+
 impl Range<Speed> {
-    /// The speeds that a pump has, without its fastest.
-    pub fn speeds(speeds: &[Speed]) -> Self {
-        let mut settings = speeds.to_vec();
-        settings.sort_by(|a, b| a.canonical().total_cmp(&b.canonical()));
-        settings.dedup();
-        settings.pop();
-        Self { settings }
+    /// Speeds a step of the rules apart, from a pump's slowest up, without its fastest.
+    pub fn speeds(slowest: Speed, fastest: Speed, rules: &ComfortRules) -> Self {
+        Self { settings: apart(slowest, fastest, rules.search_speed_step) }
     }
 }
 
 impl<P: Copy + PartialOrd> Range<P> {
-    /// What comes after some steps. `known` is the highest that was comfortable before, and
-    /// `beyond` whether the person chose to go above it.
-    pub fn next(&self, steps: &[Step<P>], known: Option<P>, beyond: bool, rules: &ComfortRules) -> Next<P> {
-        let Some(last) = steps.last() else { return self.start(known) };
+    /// What comes after some steps.
+    pub fn next(&self, steps: &[Step<P>], limits: Limits<P>, rules: &ComfortRules) -> Next<P> {
+        let above = |limit: Option<P>, at: P| limit.is_some_and(|limit| at > limit);
+        let Some(last) = steps.last() else { return self.start(limits) };
         match last.felt {
             Feeling::Comfortable if steps.iter().any(|step| step.felt != Feeling::Comfortable) => Next::Found(last.at),
             Feeling::Comfortable => match self.settings.iter().find(|at| **at > last.at) {
                 None => Next::NothingHurt(last.at),
-                Some(up) if !beyond && known.is_some_and(|known| *up > known) => Next::AsBefore(last.at),
+                Some(up) if above(limits.planned, *up) => Next::AsPlanned(last.at),
+                Some(up) if !limits.beyond && above(limits.known, *up) => Next::AsBefore(last.at),
                 Some(up) => Next::Try(*up),
             },
             Feeling::Discomfort(score) => {
@@ -115,10 +137,13 @@ impl<P: Copy + PartialOrd> Range<P> {
         }
     }
 
-    fn start(&self, known: Option<P>) -> Next<P> {
-        let up_to = known.map_or(0, |known| self.settings.partition_point(|at| *at <= known));
-        let first = up_to.saturating_sub(1 + BELOW_KNOWN);
-        self.settings.get(first).map_or(Next::NothingToTry, |at| Next::Try(*at))
+    fn start(&self, limits: Limits<P>) -> Next<P> {
+        let up_to = |limit: P| self.settings.partition_point(|at| *at <= limit);
+        let first = limits.known.map_or(0, up_to).saturating_sub(1 + BELOW_KNOWN);
+        // The plan's own highest goes before what was comfortable before.
+        let first = limits.planned.map_or(first, |planned| first.min(up_to(planned).saturating_sub(1)));
+        let first = self.settings.get(first).filter(|at| limits.planned.is_none_or(|planned| **at <= planned));
+        first.map_or(Next::NothingToTry, |at| Next::Try(*at))
     }
 }
 
@@ -142,7 +167,8 @@ mod tests {
         let range = Range::levels(Level::new(last));
         let mut steps: Vec<Step<Level>> = Vec::new();
         loop {
-            let next = range.next(&steps, known.map(Level::new), beyond, &rules());
+            let limits = Limits { known: known.map(Level::new), beyond, planned: None };
+            let next = range.next(&steps, limits, &rules());
             let (Next::Try(at) | Next::BackTo(at)) = next else {
                 return (steps.iter().map(|s| s.at.get()).collect(), next);
             };
@@ -181,13 +207,26 @@ mod tests {
         let hurt =
             |at: u32, score: Option<u32>| Step { at: Level::new(at), felt: Feeling::Discomfort(score.map(Score::new)) };
         let range = Range::levels(Level::new(12));
-        assert_eq!(range.next(&[hurt(6, Some(2)), hurt(5, Some(3))], None, false, &rules()), Next::Rest);
-        assert_eq!(
-            range.next(&[hurt(6, Some(2)), hurt(5, Some(2))], None, false, &rules()),
-            Next::BackTo(Level::new(4))
-        );
-        let unsaid = [hurt(6, None), hurt(5, None), hurt(4, None)];
-        assert_eq!(range.next(&unsaid, None, false, &rules()), Next::Rest);
+        let next = |steps: &[Step<Level>]| range.next(steps, Limits::NONE, &rules());
+        assert_eq!(next(&[hurt(6, Some(2)), hurt(5, Some(3))]), Next::Rest);
+        assert_eq!(next(&[hurt(6, Some(2)), hurt(5, Some(2))]), Next::BackTo(Level::new(4)));
+        assert_eq!(next(&[hurt(6, None), hurt(5, None), hurt(4, None)]), Next::Rest);
+    }
+
+    #[test]
+    fn nothing_above_the_plan_is_proposed_also_where_the_person_would_go_on() {
+        let range = Range::levels(Level::new(12));
+        for (known, beyond) in [(None, false), (Some(9), false), (Some(9), true), (None, true)] {
+            let limits = Limits { known: known.map(Level::new), beyond, planned: Some(Level::new(5)) };
+            let mut steps = Vec::new();
+            while let Next::Try(at) = range.next(&steps, limits, &rules()) {
+                assert!(at <= Level::new(5), "{at:?}");
+                steps.push(Step { at, felt: Feeling::Comfortable });
+            }
+            assert_eq!(range.next(&steps, limits, &rules()), Next::AsPlanned(Level::new(5)));
+        }
+        let none = Limits { known: None, beyond: false, planned: Some(Level::new(0)) };
+        assert_eq!(range.next(&[], none, &rules()), Next::NothingToTry);
     }
 
     /// Kent 2008 has 190.7 mmHg as the mean of 23: no reason to go up to it, nor down.
@@ -196,11 +235,12 @@ mod tests {
         let vacuum = Vacuum::from_canonical;
         let range = Range::vacuums(vacuum(60.0), vacuum(300.0), &rules());
         let walk = |known: f64| {
+            let limits = Limits { known: Some(vacuum(known)), ..Limits::NONE };
             let mut steps = Vec::new();
-            while let Next::Try(at) = range.next(&steps, Some(vacuum(known)), false, &rules()) {
+            while let Next::Try(at) = range.next(&steps, limits, &rules()) {
                 steps.push(Step { at, felt: Feeling::Comfortable });
             }
-            range.next(&steps, Some(vacuum(known)), false, &rules())
+            range.next(&steps, limits, &rules())
         };
         assert_eq!(walk(150.0), Next::AsBefore(vacuum(150.0)));
         assert_eq!(walk(240.0), Next::AsBefore(vacuum(240.0)));
@@ -210,9 +250,10 @@ mod tests {
     #[test]
     fn speeds_are_tried_from_the_slowest_and_the_fastest_is_not() {
         let speed = Speed::from_canonical;
-        let range = Range::speeds(&[speed(70.0), speed(40.0), speed(55.0)]);
-        assert_eq!(range.next(&[], None, false, &rules()), Next::Try(speed(40.0)));
-        let felt = Step { at: speed(55.0), felt: Feeling::Comfortable };
-        assert_eq!(range.next(&[felt], None, false, &rules()), Next::NothingHurt(speed(55.0)));
+        let range = Range::speeds(speed(40.0), speed(70.0), &rules());
+        assert_eq!(range.next(&[], Limits::NONE, &rules()), Next::Try(speed(40.0)));
+        let felt = |at: f64| Step { at: speed(at), felt: Feeling::Comfortable };
+        assert_eq!(range.next(&[felt(40.0)], Limits::NONE, &rules()), Next::Try(speed(50.0)));
+        assert_eq!(range.next(&[felt(40.0), felt(60.0)], Limits::NONE, &rules()), Next::NothingHurt(speed(60.0)));
     }
 }

@@ -7,6 +7,31 @@ use crate::quantity::Count;
 use crate::statistics::{median, shift};
 use crate::time::{LocalDay, Span};
 
+/// When something changed: the day, and the range of days it may have been.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct When {
+    /// The first day of the new.
+    pub on: LocalDay,
+    /// The earliest day it may have been.
+    pub earliest: LocalDay,
+    /// The latest.
+    pub latest: LocalDay,
+}
+
+impl When {
+    /// A day that is known, with those about it in which something may have had a part in it.
+    pub fn about(on: LocalDay, days: u32) -> Self {
+        let latest = LocalDay::from_number(on.number().saturating_add_unsigned(days)).unwrap_or(on);
+        Self { on, earliest: on.earlier_by(days), latest }
+    }
+}
+
+impl From<&Change> for When {
+    fn from(change: &Change) -> Self {
+        Self { on: change.on, earliest: change.earliest, latest: change.latest }
+    }
+}
+
 /// Something that happened on a day.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fact {
@@ -47,7 +72,7 @@ const EMPTYINGS_APART: f64 = 0.5;
 const GAP_APART_HOURS: f64 = 1.0;
 
 /// The days in which facts stand beside a change: its range, and two days before.
-pub fn window(change: &Change) -> (LocalDay, LocalDay) {
+pub fn window(change: &When) -> (LocalDay, LocalDay) {
     (change.earliest.earlier_by(2), change.latest)
 }
 
@@ -60,7 +85,7 @@ pub struct TwoSides {
 
 impl TwoSides {
     /// Takes what a day says, where it is near enough to a change.
-    pub fn take(&mut self, change: &Change, day: LocalDay, value: f64) {
+    pub fn take(&mut self, change: &When, day: LocalDay, value: f64) {
         let apart = day.days_since(change.on);
         if (0..COMPARES).contains(&apart) {
             self.after.push(value);
@@ -83,13 +108,13 @@ impl TwoSides {
 }
 
 /// The days around a change that are compared.
-pub fn compared(change: &Change) -> (LocalDay, LocalDay) {
+pub fn compared(change: &When) -> (LocalDay, LocalDay) {
     let last = LocalDay::from_number(change.on.number() + COMPARES as i32 - 1).unwrap_or(change.on);
     (change.on.earlier_by(COMPARES as u32), last)
 }
 
 /// What the days themselves say: fewer sessions, a longer gap.
-pub fn from_days(change: &Change, days: &[DayProduction]) -> Vec<Fact> {
+pub fn from_days(change: &When, days: &[DayProduction]) -> Vec<Fact> {
     let (mut emptyings, mut gaps) = (TwoSides::default(), TwoSides::default());
     for day in days {
         if day.emptyings.get() > 0 {

@@ -15,7 +15,7 @@ pub mod verdict;
 
 pub use before_after::{before_after, BeforeAfter};
 pub use design::{order, read_order, write_order, Design, SetUp, Way};
-pub use most::{flow, time_to, MOST};
+pub use most::{flow, time_to, time_to_most, SoFar, MOST};
 pub use outcome::{Apart, Milk, Outcome, Reached};
 pub use pairs::Done;
 pub use stop::{closes, stops, Stop};

@@ -31,6 +31,22 @@ pub fn time_to(share: Share, course: &[SoFar]) -> Option<Span> {
     Some(Span::milliseconds(from.in_milliseconds() + milliseconds.round() as i64))
 }
 
+/// Readings on either side of the moment lie no further apart than this: a straight line between
+/// readings further apart would make up when it was.
+const CLOSE: Span = Span::minutes(4);
+
+/// When most of it had come, by what containers held while the session ran and what there was at
+/// its end. None where no two readings are close enough about that moment.
+pub fn time_to_most(readings: &[SoFar], all: SoFar) -> Option<Span> {
+    let mut course: Vec<SoFar> = readings.iter().copied().filter(|(at, _)| *at < all.0).collect();
+    course.push(all);
+    let found = time_to(Share::of(MOST), &course)?;
+    let until = course.iter().map(|(at, _)| *at).find(|at| *at >= found)?;
+    let from = course.iter().map(|(at, _)| *at).rev().find(|at| *at < found).unwrap_or(Span::milliseconds(0));
+    let apart = Span::milliseconds(until.in_milliseconds() - from.in_milliseconds());
+    (apart <= CLOSE).then_some(found)
+}
+
 /// How fast milk flowed between two readings; none where no time passed.
 pub fn flow(from: SoFar, until: SoFar) -> Option<Production> {
     let hours = until.0.in_milliseconds() as f64 - from.0.in_milliseconds() as f64;

@@ -4,6 +4,7 @@ mod body;
 mod comfort;
 mod day;
 mod field_spec;
+mod kept;
 mod kit;
 mod night;
 mod people;
@@ -38,6 +39,10 @@ impl Kind {
             Self::Search => comfort::SEARCH,
             Self::Trial => comfort::TRIAL,
             Self::Feed => day::FEED,
+            Self::Container => kept::CONTAINER,
+            Self::MilkEvent => kept::MILK_EVENT,
+            Self::Keeping => kept::KEEPING,
+            Self::Cleaning => kept::CLEANING,
             Self::Sign => body::SIGN,
             Self::Weight => day::WEIGHT,
             Self::LifeEvent => day::LIFE_EVENT,

@@ -46,4 +46,6 @@ pub(super) const CHILD: &[FieldSpec] = &[
     spec("gestation_days", FieldType::Whole { least: 0, most: 6 }, "who"),
     spec("sex", FieldType::Choice(SEXES), "who"),
     spec("birth_weight", CHILD_MASS, "who"),
+    spec("in_hospital", FieldType::Flag, "care"),
+    spec("weak_defences", FieldType::Flag, "care"),
 ];

@@ -86,6 +86,7 @@ pub(super) const RULES_FIELDS: &[FieldSpec] = &[
     comfort("discomfort_rare", 5.0, 50.0),
     comfort("comfort_sessions", 5.0, 60.0),
     comfort("search_step", 2.0, 40.0),
+    comfort("search_speed_step", 2.0, 30.0),
     comfort("search_pain", 1.0, 10.0),
     comfort("milk_sessions", 10.0, 120.0),
     comfort("milk_matters", 3.0, 50.0),

@@ -1,6 +1,6 @@
 //! Comfort in short, for the visit sheet: what can be told, a line each, and nothing of the rest.
 
-use super::{ceilings, flange, letdowns, of_each, trial_text};
+use super::{ceilings, flange, letdowns, of_each, planned, trial_text};
 use crate::answer::letdown::letdowns;
 use crate::answer::trial::answer;
 use crate::gather::comfort::ComfortInputs;
@@ -32,6 +32,9 @@ pub(in crate::screen) fn in_short(
     if !said.is_empty() {
         let ranges = all.iter().filter_map(|one| ceilings::range_in_short(view, one));
         lines.push(InShort { about, said, rests_on: ranges.collect::<Vec<_>>().join(" \u{b7} ") });
+    }
+    for (setting, said) in planned::in_short(view)? {
+        lines.push(InShort { about: words.say("plan-setting-at-most"), said: setting, rests_on: said });
     }
     if let Some(first) = letdowns(&inputs.heard, view.now).and_then(|found| found.first) {
         lines.push(InShort {

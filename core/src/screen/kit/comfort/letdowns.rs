@@ -1,6 +1,7 @@
 //! How soon milk lets down, by what was marked. A letdown that was not felt is not none.
 
 use super::super::pump_words::section;
+use super::now;
 use crate::answer::letdown::{letdowns, Group, Later, Letdowns, Timing};
 use crate::answer::Estimate;
 use crate::gather::comfort::heard;
@@ -26,11 +27,17 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     if let Some(found) = &found {
         let rows: Vec<ListRow> = found.by.iter().map(|(group, timing)| row(view, group, timing)).collect();
         if !rows.is_empty() {
-            sections.push(Section { rows, ..section(view, "letdown-by") });
+            let lines = vec![words.say("letdown-offer-search")];
+            sections.push(Section { rows, lines, ..section(view, "letdown-by") });
         }
     }
     sections.push(Section { lines: bands(view, &rules), ..section(view, "comfort-background") });
+    let mut actions = Vec::new();
+    if let Some(row) = view.journal.running()? {
+        actions.extend(now::offer_speed(view, &view.session(&row.subject)?)?);
+    }
     let comfort = Action::new("comfort", words.say("comfort-title"), Event::Go { place: Place::Comfort });
+    actions.push(comfort.sign(Sign::Kit).weight(Weight::Quiet));
     Ok(Screen::Findings {
         frame,
         findings: FindingsScreen {
@@ -41,7 +48,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
             dial: None,
             lines: found.as_ref().map(|found| lines(view, found)).unwrap_or_default(),
             asks: Vec::new(),
-            actions: vec![comfort.sign(Sign::Kit).weight(Weight::Quiet)],
+            actions,
             sections,
         },
     })

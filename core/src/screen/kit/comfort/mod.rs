@@ -4,7 +4,7 @@
 //! What sessions say is gathered in [`crate::gather::comfort`]. [`ceilings`] says what is
 //! comfortable and [`picture`] draws it, in mmHg or in levels ([`setting`]); [`milk`],
 //! [`changed`] and [`letdowns`] say the rest of it; [`trial`] shows a comparison with [`trial_text`], [`now`] what
-//! is asked while a session runs, [`flange`] the flange as first suspect, [`in_short`] all of it for the sheet. Nobody is led upward: nothing here proposes a setting.
+//! is asked while a session runs ([`so_far`] what has come by then), [`planned`] what a plan says to stay below, [`flange`] the flange as first suspect, [`in_short`] all of it for the sheet. Nobody is led upward: nothing here proposes a setting.
 
 mod ceilings;
 mod changed;
@@ -15,7 +15,9 @@ mod list;
 mod milk;
 mod now;
 mod picture;
+mod planned;
 mod setting;
+mod so_far;
 mod trial;
 mod trial_text;
 
@@ -24,6 +26,7 @@ pub(in crate::screen) use in_short::in_short;
 pub(in crate::screen) use letdowns::show as show_letdown;
 pub(super) use list::group;
 pub(in crate::screen) use now::{notice as trial_notice, offer as search_offer, rows as rows_while_running};
+pub(in crate::screen) use planned::{kept as ceiling_kept, notice as above_plan_notice, searched};
 pub(in crate::screen) use trial::{begin as begin_trial, show as show_trial};
 
 use super::pump_words::section;

@@ -2,14 +2,15 @@
 //! Before it: which way is next. What is said of both ends with them.
 
 use super::setting::Setting;
-use super::trial_text;
+use super::{so_far, trial_text};
 use crate::answer::search::Next;
 use crate::answer::trial::{Design, Way};
-use crate::gather::search::{search_of, Proposed, SearchNow};
+use crate::gather::search::{can_search_speeds, search_of, Proposed, SearchNow};
 use crate::gather::trial::next_of_running;
-use crate::quantity::{Level, Vacuum};
+use crate::quantity::{Entered, Level, Quantity, Speed, SpeedUnit, Vacuum};
+use crate::record::mark::Phase;
 use crate::record::{text, Fields, Session};
-use crate::screen::shapes::{Action, ChoiceRow, Deed, Event, Notice, Place, Sign, Tone, Weight};
+use crate::screen::shapes::{Action, ChoiceRow, Deed, Event, Notice, Place, Searched, Sign, Tone, Weight};
 use crate::screen::View;
 use crate::trouble::Trouble;
 
@@ -27,6 +28,7 @@ pub(in crate::screen) fn notice(view: &View<'_>) -> Result<Option<Notice>, Troub
 pub(in crate::screen) fn rows(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
     let mut rows: Vec<ChoiceRow> = search(view, session)?.into_iter().collect();
     rows.extend(trial(view, session, fields)?);
+    rows.extend(so_far::row(view, session, fields)?);
     Ok(rows)
 }
 
@@ -37,8 +39,19 @@ pub(in crate::screen) fn offer(view: &View<'_>, session: &Session) -> Result<Opt
     Ok((electric && !going_on).then(|| start(view, "start-search", "search-start", false)))
 }
 
+/// The way into a search for the speed that brings the letdown, while the pump stimulates.
+pub(in crate::screen) fn offer_speed(view: &View<'_>, session: &Session) -> Result<Option<Action>, Trouble> {
+    let stimulates = session.phase_at(view.now).is_some_and(|(phase, _)| phase == Phase::Letdown);
+    if !stimulates || !can_search_speeds(view, session)? || offer(view, session)?.is_none() {
+        return Ok(None);
+    }
+    let event = Event::StartSearch { searched: Searched::Speed, beyond: false };
+    Ok(Some(Action::new("start-search-speed", view.words().say("search-start-speed"), event).sign(Sign::Start)))
+}
+
 fn start(view: &View<'_>, key: &str, label: &str, beyond: bool) -> Action {
-    Action::new(key, view.words().say(label), Event::StartSearch { beyond }).sign(Sign::Start)
+    let event = Event::StartSearch { searched: Searched::Vacuum, beyond };
+    Action::new(key, view.words().say(label), event).sign(Sign::Start)
 }
 
 fn search(view: &View<'_>, session: &Session) -> Result<Option<ChoiceRow>, Trouble> {
@@ -47,7 +60,12 @@ fn search(view: &View<'_>, session: &Session) -> Result<Option<ChoiceRow>, Troub
     let step = match &search.proposed {
         Proposed::Level(next) => step(next, |level: &Level| level.say(view)),
         Proposed::Vacuum(next) => step(next, |vacuum: &Vacuum| vacuum.say(view)),
+        Proposed::Speed(next) => step_of_speed(next, |speed: &Speed| {
+            let figure = Entered::<Speed>::of(speed.canonical(), SpeedUnit::PerMinute).say_in(SpeedUnit::PerMinute);
+            words.with("search-speed", &[("speed", figure.into())])
+        }),
     };
+    let for_speed = matches!(search.proposed, Proposed::Speed(_));
     let said = |key: &str| words.with(key, &[("setting", step.setting.clone().into())]);
     let mark = |key: &str, label: &str, deed: Deed, sign: Sign| {
         Action::new(key, words.say(label), Event::Mark { deed }).sign(sign)
@@ -61,6 +79,15 @@ fn search(view: &View<'_>, session: &Session) -> Result<Option<ChoiceRow>, Troub
                 false => (
                     said(step.next),
                     vec![Action::new("search-at", said("search-at"), Event::SearchAt).sign(Sign::Later), stop],
+                ),
+                true if for_speed => (
+                    said("search-speed-how-is-it"),
+                    vec![
+                        mark("search-letdown", "mark-letdown", Deed::Letdown, Sign::Letdown),
+                        mark("search-comfortable", "search-no-letdown-yet", Deed::Comfortable, Sign::None),
+                        mark("search-hurts", "search-hurts", Deed::Hurts, Sign::Hurts),
+                        stop,
+                    ],
                 ),
                 true => (
                     said("search-how-is-it"),
@@ -97,9 +124,21 @@ fn step<P>(next: &Next<P>, say: impl Fn(&P) -> String) -> Said {
         Next::Rest => Said { over: "search-rest", ..none() },
         Next::Found(at) => Said { over: "search-found", setting: say(at), ..none() },
         Next::AsBefore(at) => Said { over: "search-as-before", setting: say(at), as_before: true, ..none() },
+        Next::AsPlanned(at) => Said { over: "search-as-planned", setting: say(at), ..none() },
+        Next::LetdownCame(at) => Said { over: "search-letdown-came", setting: say(at), ..none() },
         Next::NothingHurt(at) => Said { over: "search-nothing-hurt", setting: say(at), ..none() },
         Next::AllHurt => none(),
         Next::NothingToTry => Said { over: "search-nothing-to-try", ..none() },
+    }
+}
+
+/// Of speeds it is asked which brings the letdown, at a vacuum that is comfortable.
+fn step_of_speed(next: &Next<Speed>, say: impl Fn(&Speed) -> String) -> Said {
+    match next {
+        Next::Try(_) => Said { next: "search-speed-try", ..step(next, say) },
+        Next::NothingHurt(_) | Next::Found(_) => Said { over: "search-no-letdown", ..step(next, say) },
+        Next::AllHurt => Said { over: "search-speed-all-hurt", ..step(next, say) },
+        _ => step(next, say),
     }
 }
 

@@ -70,7 +70,8 @@ fn signed_volume(view: &View<'_>, volume: Volume) -> String {
     view.words().with_unit(with_sign(volume.in_unit(unit), unit.places().max(1)), unit)
 }
 
-fn range(view: &View<'_>, apart: &Apart) -> [String; 2] {
+/// Both ends of its range.
+pub(super) fn ends(view: &View<'_>, apart: &Apart) -> [String; 2] {
     match apart {
         Apart::Milk(by) => [by.low, by.high].map(|end| signed_volume(view, end)),
         Apart::Time(by) => [by.low, by.high].map(minutes),
@@ -84,12 +85,12 @@ pub(super) fn caption(view: &View<'_>, said: &TrialAnswer) -> String {
     let pairs = ("pairs", said.pairs.get().into());
     match (&said.apart, said.share) {
         (Some(apart @ Apart::Milk(_)), Some([share, ..])) => {
-            let [low, high] = range(view, apart);
+            let [low, high] = ends(view, apart);
             let needs = [("low", low.into()), ("high", high.into()), ("share", percent(share).into()), pairs];
             words.with("trial-caption-milk", &needs)
         }
         (Some(apart), _) => {
-            let [low, high] = range(view, apart);
+            let [low, high] = ends(view, apart);
             words.with("trial-caption", &[("low", low.into()), ("high", high.into()), pairs])
         }
         (None, _) => words.with("trial-caption-few", &[pairs]),

@@ -76,16 +76,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
         repeat(4) { does(Event.Undo) }
     }
 
-    private fun comfort() {
-        val kit = does(Event.Go(Place.Kit)) as Screen.List
-        val places = kit.list.groups.flatMap { it.rows }.mapNotNull { (it.open?.event as? Event.Go)?.place }
-        keep("comfort", does(Event.Go(Place.Comfort)))
-        keep("letdown", does(Event.Go(Place.Letdown)))
-        keep("trial", does(Event.Go(places.filterIsInstance<Place.Trial>().first())))
-    }
-
     private fun supply() {
-        comfort()
         keep("supply-28", does(Event.Go(Place.Supply(28u))))
         keep("supply-7", does(Event.Go(Place.Supply(7u))))
         keep("supply-all", does(Event.Go(Place.Supply(0u))))
@@ -219,6 +210,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             walk.days()
             walk.lists()
             walk.supply()
+            ComfortWalk(walk::does, walk::pass, walk::keep).through()
             TonightWalk(walk::does, walk::pass, walk::keep).through()
             (record.core as AutoCloseable).close()
             return walk.seen

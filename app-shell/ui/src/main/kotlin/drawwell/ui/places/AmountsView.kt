@@ -81,7 +81,8 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
         },
         eyes = EYES,
         controls = { room ->
-            val tall = (room - BELOW).coerceIn(LOWEST, TALLEST)
+            val rows = listOf(amounts.together, amounts.keep).filter { it.options.isNotEmpty() }
+            val tall = (room - ROW * (rows.size + 1)).coerceIn(LOWEST, TALLEST)
             Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
@@ -90,7 +91,7 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
                 if (amounts.columns.size == 1) Scale(amounts.scale, Modifier.fillMaxHeight())
             }
             Sides { amounts.columns.forEach { AmountSteps(it, pane.send, Modifier.weight(1f)) } }
-            if (amounts.together.options.isNotEmpty()) SetUpRow(amounts.together, pane.send)
+            rows.forEach { SetUpRow(it, pane.send) }
         },
     )
 }
@@ -145,8 +146,8 @@ private fun Drawable(
     )
 }
 
-/** What stands below the columns: the steps, and how it is measured. */
-private val BELOW = (Measures.target + Measures.apart) * 2
+/** A row below the columns: the steps, how it is measured, where it is kept. */
+private val ROW = Measures.target + Measures.apart
 /** Little to read here, and much to draw. */
 private const val EYES = 0.22f
 private val LOWEST = 112.dp

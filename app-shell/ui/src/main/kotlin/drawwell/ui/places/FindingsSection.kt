@@ -17,6 +17,7 @@ import drawwell.ui.parts.ListRowView
 import drawwell.ui.parts.Pane
 import drawwell.ui.parts.Words
 import drawwell.ui.pictures.PlotPictureView
+import drawwell.ui.pictures.ShelfPictureView
 
 /** A part of what was found: a picture before its words, fields, rows, acts. */
 @Composable
@@ -25,6 +26,7 @@ internal fun FindingsSection(pane: Pane, section: Section) {
     Column(Modifier.fillMaxWidth().padding(top = Measures.rest).testTag(section.key), Arrangement.spacedBy(Measures.apart)) {
         Words(section.title, lettering.title, Modifier.semantics { heading() })
         section.plot?.let { PlotPictureView(it, "plot-${section.key}") }
+        section.shelf?.let { ShelfPictureView(it) }
         section.lines.forEach { Words(it, lettering.body) }
         FieldSheet(pane, section.fields)
         section.rows.forEach { ListRowView(it, pane.send) }

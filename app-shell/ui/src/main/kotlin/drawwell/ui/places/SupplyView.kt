@@ -41,6 +41,6 @@ internal fun SupplyView(pane: Pane, supply: SupplyScreen) {
         }
         ListGroupView(supply.parts, pane.send)
         ListGroupView(supply.against, pane.send)
-        AddRow(listOfNotNull(supply.behind), pane.send, Modifier.padding(top = Measures.apart))
+        AddRow(listOfNotNull(supply.behind, supply.kept), pane.send, Modifier.padding(top = Measures.apart))
     }
 }
