@@ -89,7 +89,9 @@ fn a_withdrawal_ends_every_yes_that_was_given_before_it() {
     let file = [line("one", "10", gone), line("two", "12", "")].join("\n");
     person.import_file(file.as_bytes()).unwrap();
     assert_eq!(holds(&person, Span::minutes(1)), None);
-    person.import_file(line("three", "21", "").as_bytes()).unwrap();
+    for key in ["place-visit", "open-consent", "scope-network", "months-3"] {
+        person.press(key).unwrap();
+    }
     assert_eq!(holds(&person, Span::minutes(1)), Some(ConsentScope::Network), "a later yes counts");
 }
 
@@ -102,4 +104,15 @@ fn what_is_none_of_the_answers_is_refused() {
     }
     assert_eq!(holds(&person, Span::minutes(1)), None);
     person.show(&Place::Consent { scope: None }).unwrap();
+}
+
+/// Nobody signed the file: it says no yes for a person whose record is not empty.
+#[test]
+fn no_file_says_yes_for_somebody() {
+    let mut person = person();
+    person.import_file(b"{\"fact\":\"note\",\"id\":\"n\",\"text\":\"Mine\"}\n").unwrap();
+    let yes = r#"{"fact":"consent","id":"c","at":{"at":"2026-05-10T10:00:00+02:00","zone":"Europe/Berlin"},"consent_scope":"research"}"#;
+    person.import_file(yes.as_bytes()).ok();
+    assert_eq!(holds(&person, Span::minutes(1)), None);
+    assert!(!person.record().unwrap().contains("consent_scope"));
 }

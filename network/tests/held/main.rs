@@ -8,6 +8,7 @@
     reason = "a test that meets what it did not expect stops there"
 )]
 
+mod commands;
 mod consents;
 mod differencing;
 mod docs;

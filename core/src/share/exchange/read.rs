@@ -56,7 +56,7 @@ pub struct Report {
 /// Brings a file in, as one act that can be taken back. A record that is known
 /// gets the fields the file gives it and keeps the others. `now` is the
 /// present: what lies ahead of it is not taken. Nobody signed it: into a journal that is not
-/// empty it brings no consultant, no plan, and nothing that is the record's own.
+/// empty it brings no consultant, no consent, no plan, and nothing that is the record's own.
 ///
 /// # Errors
 /// Only where nothing at all could be done: the file can't be read, it is of a
@@ -225,7 +225,7 @@ impl Taking<'_, '_> {
     /// empty.
     fn keep_back(&mut self, kind: Kind, id: &str, fields: &mut Fields) -> Result<(), Trouble> {
         let there = self.writing.record(id)?.map(|(_, fields)| fields).unwrap_or_default();
-        if matches!(kind, Kind::Consultant | Kind::Plan | Kind::PlanPart | Kind::CaseFamily) {
+        if matches!(kind, Kind::Consultant | Kind::Consent | Kind::Plan | Kind::PlanPart | Kind::CaseFamily) {
             let same = fields.iter().all(|(key, value)| there.get(key) == Some(value));
             return if same { Ok(()) } else { Err(Trouble::bad("fact", "line-only-when-empty")) };
         }
