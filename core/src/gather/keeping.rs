@@ -1,5 +1,7 @@
 //! Milk that is kept, as it is: the containers that still hold something, by the rules in force.
 
+use std::collections::BTreeMap;
+
 use super::Record;
 use crate::answer::keeping::{in_force, keep, InForce, Kept, StepsBack};
 use crate::answer::supply::intake::by_age;
@@ -84,9 +86,17 @@ impl KeptMilk {
     /// Where the store can't be read.
     pub(crate) fn read(record: &Record<'_>) -> Result<Self, Trouble> {
         let (in_force, needs_unit) = rules(record)?;
+        let mut by_container: BTreeMap<String, Vec<MilkEvent>> = BTreeMap::new();
+        for (id, fields) in record.journal.fields_of_events_of_those()? {
+            if let Some(event) = MilkEvent::read(&id, &fields) {
+                by_container.entry(event.container.clone()).or_default().push(event);
+            }
+        }
         let mut kept = Vec::new();
-        for id in record.journal.containers_not_emptied()? {
-            kept.extend(kept_by(record, &id, &in_force)?.filter(|one| !one.is_gone));
+        for (id, fields) in record.journal.fields_of_containers_not_emptied()? {
+            let Some(container) = Container::read(&id, &fields) else { continue };
+            let events = by_container.get(&id).map(Vec::as_slice).unwrap_or_default();
+            kept.extend(Some(keep(&container, events, &in_force, record.now)).filter(|one| !one.is_gone));
         }
         let end = |one: &Kept| match one.lapsed_before {
             Some(lapsed) => lapsed,

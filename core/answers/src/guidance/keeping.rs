@@ -1,34 +1,10 @@
 //! Sets of rules by which milk is kept.
 
-use serde::Deserialize;
-
+use super::rows::KeepingRow;
 use super::tables::Tables;
 use crate::quantity::{Quantity, Temperature};
 use crate::record::{span, text, whole_number, Fields};
 use crate::time::{Months, Span};
-
-/// A set as it is shipped.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct KeepingRow {
-    key: String,
-    source: String,
-    year: u32,
-    #[serde(default)]
-    from_memory: bool,
-    room_to_celsius: f64,
-    room_hours: i64,
-    cooler_hours: i64,
-    fridge_hours: i64,
-    freezer_months_best: u32,
-    freezer_months: u32,
-    deep_freezer_months_best: u32,
-    deep_freezer_months: u32,
-    thawed_hours: i64,
-    warmed_hours: i64,
-    after_feed_hours: i64,
-    sanitise_under_days: i64,
-}
 
 /// How long milk keeps, by one source. What a set does not say is none.
 #[derive(Debug, Clone, PartialEq)]

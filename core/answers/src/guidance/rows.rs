@@ -192,3 +192,26 @@ pub struct Term {
     #[serde(default)]
     pub common_practice: bool,
 }
+
+/// A set as it is shipped.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct KeepingRow {
+    pub(super) key: String,
+    pub(super) source: String,
+    pub(super) year: u32,
+    #[serde(default)]
+    pub(super) from_memory: bool,
+    pub(super) room_to_celsius: f64,
+    pub(super) room_hours: i64,
+    pub(super) cooler_hours: i64,
+    pub(super) fridge_hours: i64,
+    pub(super) freezer_months_best: u32,
+    pub(super) freezer_months: u32,
+    pub(super) deep_freezer_months_best: u32,
+    pub(super) deep_freezer_months: u32,
+    pub(super) thawed_hours: i64,
+    pub(super) warmed_hours: i64,
+    pub(super) after_feed_hours: i64,
+    pub(super) sanitise_under_days: i64,
+}

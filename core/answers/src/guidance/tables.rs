@@ -6,8 +6,7 @@
 use once_cell::sync::OnceCell;
 use serde::{de::DeserializeOwned, Deserialize};
 
-use super::keeping::KeepingRow;
-use super::rows::{Advice, CautionSource, Evidence, PublishedIntake, Rule, Term};
+use super::rows::{Advice, CautionSource, Evidence, KeepingRow, PublishedIntake, Rule, Term};
 use crate::trouble::{Kind, Trouble};
 
 /// All that is shipped.

@@ -2,6 +2,7 @@
 
 use rusqlite::{params, Connection, Transaction};
 
+use super::fields_read::records;
 use super::Journal;
 use crate::record::{flag, text, Fields, Happened, Kind, MilkEvent};
 use crate::trouble::Trouble;
@@ -50,6 +51,38 @@ impl Journal {
         )?;
         let found = statement.query_map(params![Kind::Container.name()], |row| row.get(0))?;
         Ok(found.collect::<Result<_, _>>()?)
+    }
+
+    /// The fields of those containers, in the same order.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
+    pub fn fields_of_containers_not_emptied(&self) -> Result<Vec<(String, Fields)>, Trouble> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT record.subject, field.field, field.value FROM record JOIN field ON field.subject = record.subject
+             WHERE kind = ?1 AND taken_out = 0 AND NOT EXISTS
+                 (SELECT 1 FROM milk_event WHERE container = record.subject AND empties = 1)
+             ORDER BY at, record.subject, field.field",
+        )?;
+        let found = records(statement.query(params![Kind::Container.name()])?);
+        found
+    }
+
+    /// The fields of what happened to those containers.
+    ///
+    /// # Errors
+    /// Where the store can't be read.
+    pub fn fields_of_events_of_those(&self) -> Result<Vec<(String, Fields)>, Trouble> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT milk_event.subject, field.field, field.value
+             FROM record JOIN milk_event ON milk_event.container = record.subject
+             JOIN field ON field.subject = milk_event.subject
+             WHERE record.kind = ?1 AND record.taken_out = 0 AND NOT EXISTS
+                 (SELECT 1 FROM milk_event WHERE container = record.subject AND empties = 1)
+             ORDER BY milk_event.subject, field.field",
+        )?;
+        let found = records(statement.query(params![Kind::Container.name()])?);
+        found
     }
 
     /// What happened to a container, by id.

@@ -14,6 +14,7 @@ mod built;
 pub mod change;
 pub mod clock;
 mod erase;
+mod fields_read;
 pub mod files;
 mod fold;
 mod follow;

@@ -3,6 +3,7 @@
 use rusqlite::{params, OptionalExtension};
 
 use super::change::read_dots;
+use super::fields_read::records;
 use super::{fold, projection, row_number, Change, DayRollup, Journal, Row};
 use crate::quantity::{Quantity, Volume};
 use crate::record::{Fields, Kind};
@@ -101,20 +102,8 @@ impl Journal {
              WHERE record.kind = ?1 AND record.taken_out = 0 AND record.at >= ?2
              ORDER BY record.at, record.subject, field.field",
         )?;
-        let mut rows = statement.query(params![kind.name(), since])?;
-        let mut found: Vec<(String, Fields)> = Vec::new();
-        while let Some(row) = rows.next()? {
-            let text = |column: usize| row.get_ref(column)?.as_str().map_err(rusqlite::Error::from);
-            let subject = text(0)?;
-            if found.last().is_none_or(|(last, _)| last != subject) {
-                found.push((subject.to_owned(), Fields::new()));
-            }
-            let value = serde_json::from_str::<serde_json::Value>(text(2)?).ok().filter(|value| !value.is_null());
-            if let (Some((_, fields)), Some(value)) = (found.last_mut(), value) {
-                fields.insert(text(1)?.to_owned(), value);
-            }
-        }
-        Ok(found)
+        let found = records(statement.query(params![kind.name(), since])?);
+        found
     }
 
     /// Everything of a kind from an instant on that was not taken out, by time.

@@ -210,6 +210,7 @@ internal class Walk private constructor(private val core: DrawwellInterface, sta
             walk.days()
             walk.lists()
             walk.supply()
+            KeptWalk(walk::does, walk::keep).through()
             ComfortWalk(walk::does, walk::pass, walk::keep).through()
             TonightWalk(walk::does, walk::pass, walk::keep).through()
             (record.core as AutoCloseable).close()
