@@ -99,6 +99,7 @@ code-some-child = A child; which one was not noted
 field-does = What was logged
 field-phase = Phase
 field-for-discomfort = Turned down because it hurt
+field-carried = Kept from last time, by nobody
 field-set = Vacuum set, as the pump shows it
 
 bad-file-health-record = This is a health record (HL7 FHIR). Drawwell writes those for others and does not read them.
