@@ -107,6 +107,13 @@ pub fn publish(
         rows.insert(name.clone(), old.clone());
         kept.insert(name.clone());
     }
+    // What is hidden now was told once: it is held against that when it is told again.
+    for (name, old) in before.rows {
+        if !rows.contains_key(&name) {
+            kept.insert(name.clone());
+            rows.insert(name, old);
+        }
+    }
     let number = before.number + 1;
     let members = write_members(store, engine, report, number, &fresh, &kept)?;
     let release = Release { number, rule: rule.name.to_owned(), rows, members: Some(members) };
