@@ -18,8 +18,7 @@ def table(name):
     parts = []
     for bucket in sorted((store / "manifest" / "network_version=1").iterdir()):
         manifest = json.loads(max(bucket.glob("*.json")).read_text())
-        if name in manifest["tables"]:
-            part = manifest["tables"][name]
+        for part in manifest["tables"].get(name, []):
             read = pyarrow.parquet.read_table(store / part["path"], partitioning=None)
             assert read.num_rows == part["rows"], part["path"]
             parts.append(read.to_pandas())

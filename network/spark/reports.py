@@ -29,7 +29,7 @@ manifests = [
     for bucket in sorted((store / "manifest" / "network_version=1").iterdir())
 ]
 for name in sorted({name for manifest in manifests for name in manifest["tables"]}):
-    paths = [str(store / manifest["tables"][name]["path"]) for manifest in manifests if name in manifest["tables"]]
+    paths = [str(store / part["path"]) for manifest in manifests for part in manifest["tables"].get(name, [])]
     spark.read.parquet(*paths).createOrReplaceTempView(name)
 
 for text in sorted(texts.glob("*.sql")):

@@ -3,6 +3,7 @@
 //! enough came or left together; else what was published before is published again. So leaving
 //! one family out, or taking three in from one more site, changes no figure.
 
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
@@ -106,6 +107,13 @@ pub fn publish(
         now.rows.push(row);
         rows.insert(name.clone(), old.clone());
         kept.insert(name.clone());
+    }
+    // What is hidden now was told once: it is held against that when it is told again.
+    for (name, old) in before.rows {
+        if let Entry::Vacant(place) = rows.entry(name) {
+            kept.insert(place.key().clone());
+            place.insert(old);
+        }
     }
     let number = before.number + 1;
     let members = write_members(store, engine, report, number, &fresh, &kept)?;

@@ -34,8 +34,8 @@ pub struct Manifest {
     pub network_version: u32,
     /// How often the bucket was written.
     pub generation: u64,
-    /// The file of each table, by its name; a table without rows has none.
-    pub tables: BTreeMap<String, Part>,
+    /// The files of each table, by its name, the larger ones first.
+    pub tables: BTreeMap<String, Vec<Part>>,
     /// What is known of the families beside their rows.
     pub ledger: Part,
 }
@@ -66,6 +66,13 @@ pub fn last_of(listed: &[String], there: impl Fn(u64) -> Result<bool, Stop>) -> 
         last += 1;
     }
     Ok(last)
+}
+
+impl Manifest {
+    /// Every file that holds rows.
+    pub fn parts(&self) -> impl Iterator<Item = &Part> {
+        self.tables.values().flatten()
+    }
 }
 
 impl Part {

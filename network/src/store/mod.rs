@@ -59,6 +59,23 @@ impl Change {
     pub fn is_empty(&self) -> bool {
         self.put.is_empty() && self.gone.is_empty()
     }
+
+    /// Whether a row that is there goes, or gives way to another.
+    fn replaces(&self, row: &Row) -> bool {
+        let family = row.first().and_then(Cell::text).unwrap_or_default();
+        self.put.contains_key(family) || self.gone.contains_key(family)
+    }
+
+    /// What is kept beside the rows, after it.
+    fn enter(&self, ledger: &mut Ledger) {
+        ledger.0.extend(self.put.iter().map(|(family, (_, entry))| (family.clone(), entry.clone())));
+        for (family, entry) in &self.gone {
+            match entry {
+                Some(entry) => ledger.0.insert(family.clone(), entry.clone()),
+                None => ledger.0.remove(family),
+            };
+        }
+    }
 }
 
 /// What a bucket holds, read whole.
@@ -196,12 +213,22 @@ impl Store {
     fn read_by(&self, manifest: &Manifest) -> Result<Bucket, Stop> {
         let mut rows = BTreeMap::new();
         for table in TABLES {
-            let Some(part) = manifest.tables.get(table.name) else { continue };
-            let read = file::read(table, self.bytes(part)?)?;
-            part.check_rows(&read)?;
-            rows.insert(table.name, read);
+            let Some(parts) = manifest.tables.get(table.name) else { continue };
+            let mut all = Vec::new();
+            for part in parts {
+                all.extend(self.rows(table, part)?);
+            }
+            in_order(&mut all);
+            rows.insert(table.name, all);
         }
         Ok(Bucket { rows, ledger: Ledger::read(&self.bytes(&manifest.ledger)?)? })
+    }
+
+    /// The rows of a part, held to what was written.
+    fn rows(&self, table: &Table, part: &Part) -> Result<Vec<Row>, Stop> {
+        let rows = file::read(table, self.bytes(part)?)?;
+        part.check_rows(&rows)?;
+        Ok(rows)
     }
 
     /// The files of a table, each held to what was written.
@@ -212,7 +239,7 @@ impl Store {
         let mut found = Vec::new();
         for bucket in 0..self.about.buckets {
             let Some(manifest) = self.manifest(bucket)? else { continue };
-            if let Some(part) = manifest.tables.get(table.name) {
+            for part in manifest.tables.get(table.name).into_iter().flatten() {
                 self.bytes(part)?;
                 found.push(part.clone());
             }
@@ -228,54 +255,71 @@ impl Store {
     pub fn change(&self, bucket: u32, change: &Change) -> Result<(), Stop> {
         for _ in 0..TRIES {
             let before = self.manifest(bucket)?;
-            let held = match &before {
-                Some(manifest) => match self.read_by(manifest) {
-                    // Its files went while they were read: somebody was first.
-                    Err(Stop::Damaged { why: "it is gone", .. })
-                        if self.manifest(bucket)?.map(|m| m.generation) != Some(manifest.generation) =>
-                    {
-                        continue
-                    }
-                    other => other?,
-                },
-                None => Bucket::default(),
+            let manifest = match self.next(bucket, before.as_ref(), change) {
+                // Its files went while they were read: somebody was first.
+                Err(Stop::Damaged { why: "it is gone", .. })
+                    if self.manifest(bucket)?.map(|m| m.generation) != before.as_ref().map(|m| m.generation) =>
+                {
+                    continue
+                }
+                other => other?,
             };
-            let generation = before.as_ref().map_or(0, |manifest| manifest.generation) + 1;
-            let manifest = self.write(bucket, generation, &changed(held, change))?;
             let text = serde_json::to_vec_pretty(&manifest).map_err(|why| Stop::Json { what: "a manifest", why })?;
-            if self.objects.put_new(&manifest::path(bucket, generation), text)? {
+            if self.objects.put_new(&manifest::path(bucket, manifest.generation), text)? {
                 return self.sweep(bucket, &manifest);
             }
         }
         Err(Stop::refused(format!("bucket {bucket} was always written by others first")))
     }
 
-    /// Writes the files of a bucket under names of their own; nobody sees them yet.
-    fn write(&self, bucket: u32, generation: u64, held: &Bucket) -> Result<Manifest, Stop> {
-        let mut own = [0; 6];
-        getrandom::fill(&mut own).map_err(|_| Stop::refused("the system gives no random numbers"))?;
-        let name = format!("part-{generation:08}-{}", hex(&own));
+    /// Writes what a bucket is to become, under names of its own: nobody sees it yet. Where only
+    /// new families come, their rows are written beside the others, and smaller parts that lie
+    /// there with them: so each row is written about as often as its bucket doubles.
+    fn next(&self, bucket: u32, before: Option<&Manifest>, change: &Change) -> Result<Manifest, Stop> {
+        let mut ledger = match before {
+            Some(before) => Ledger::read(&self.bytes(&before.ledger)?)?,
+            None => Ledger::default(),
+        };
+        let has_rows = |family: &String| !matches!(ledger.0.get(family), None | Some(Entry::Withdrawn { .. }));
+        let only_new = !change.put.keys().chain(change.gone.keys()).any(has_rows);
         let mut tables = BTreeMap::new();
+        let name = Name::new(bucket, before.map_or(0, |before| before.generation) + 1)?;
         for table in TABLES {
-            let rows = held.rows.get(table.name).map(Vec::as_slice).unwrap_or_default();
-            if rows.is_empty() {
+            let mut parts = before.and_then(|before| before.tables.get(table.name)).cloned().unwrap_or_default();
+            let new = change.put.values().filter_map(|(tables, _)| tables.get(table.name)).flatten().cloned();
+            let mut rows: Vec<Row> = new.collect();
+            if only_new && rows.is_empty() {
+                tables.insert(table.name.to_owned(), parts);
                 continue;
             }
-            let bytes = file::write(table, rows)?;
-            let part = Part::of(format!("{}/{name}.parquet", folder(table.name, bucket)), &bytes, rows);
-            self.objects.put(&part.path, bytes)?;
-            tables.insert(table.name.to_owned(), part);
+            while let Some(last) = parts.pop_if(|last| !only_new || last.rows <= 2 * rows.len() as u64) {
+                rows.extend(self.rows(table, &last)?.into_iter().filter(|row| !change.replaces(row)));
+            }
+            if !rows.is_empty() {
+                in_order(&mut rows);
+                parts.push(self.write_part(table, &name, &rows)?);
+            }
+            tables.insert(table.name.to_owned(), parts);
         }
-        let bytes = held.ledger.write()?;
-        let ledger = Part::of(format!("{}/{name}.json", folder("ledger", bucket)), &bytes, &[]);
+        tables.retain(|_, parts: &mut Vec<Part>| !parts.is_empty());
+        change.enter(&mut ledger);
+        let bytes = ledger.write()?;
+        let ledger = Part::of(name.of("ledger", "json"), &bytes, &[]);
         self.objects.put(&ledger.path, bytes)?;
-        Ok(Manifest { network_version: VERSION, generation, tables, ledger })
+        Ok(Manifest { network_version: VERSION, generation: name.generation, tables, ledger })
+    }
+
+    fn write_part(&self, table: &Table, name: &Name, rows: &[Row]) -> Result<Part, Stop> {
+        let bytes = file::write(table, rows)?;
+        let part = Part::of(name.of(table.name, "parquet"), &bytes, rows);
+        self.objects.put(&part.path, bytes)?;
+        Ok(part)
     }
 
     /// Removes what a bucket held before. A writer that is not done yet writes under a later
     /// generation, or will be refused: what it wrote is not missed.
     fn sweep(&self, bucket: u32, now: &Manifest) -> Result<(), Stop> {
-        let kept: Vec<&String> = now.tables.values().chain([&now.ledger]).map(|part| &part.path).collect();
+        let kept: Vec<&String> = now.parts().chain([&now.ledger]).map(|part| &part.path).collect();
         for table in TABLES.iter().map(|table| table.name).chain(["ledger"]) {
             for path in self.objects.list(&folder(table, bucket))? {
                 let older = generation_of_part(&path).is_some_and(|generation| generation <= now.generation);
@@ -300,7 +344,7 @@ impl Store {
             return Err(Stop::refused("rows of a family that took its yes back are still there"));
         }
         let now = self.manifest(bucket)?;
-        let kept: Vec<&String> = now.iter().flat_map(|now| now.tables.values()).map(|part| &part.path).collect();
+        let kept: Vec<&String> = now.iter().flat_map(Manifest::parts).map(|part| &part.path).collect();
         let generation = now.as_ref().map_or(0, |now| now.generation);
         for table in TABLES {
             for path in self.objects.list(&folder(table.name, bucket))? {
@@ -324,27 +368,26 @@ fn generation_of_part(path: &str) -> Option<u64> {
     path.rsplit('/').next()?.strip_prefix("part-")?.split('-').next()?.parse().ok()
 }
 
-/// A bucket as it is after a change, its rows in order.
-fn changed(mut held: Bucket, change: &Change) -> Bucket {
-    let touched = |pseudonym: &str| change.put.contains_key(pseudonym) || change.gone.contains_key(pseudonym);
-    for rows in held.rows.values_mut() {
-        rows.retain(|row| !row.first().and_then(Cell::text).is_some_and(&touched));
+/// How the files of one write are called: by their generation, and as no other's.
+struct Name {
+    bucket: u32,
+    generation: u64,
+    own: String,
+}
+
+impl Name {
+    fn new(bucket: u32, generation: u64) -> Result<Self, Stop> {
+        let mut own = [0; 6];
+        getrandom::fill(&mut own).map_err(|_| Stop::refused("the system gives no random numbers"))?;
+        Ok(Self { bucket, generation, own: hex(&own) })
     }
-    for (pseudonym, (tables, entry)) in &change.put {
-        for (table, rows) in tables {
-            held.rows.entry(table).or_default().extend(rows.iter().cloned());
-        }
-        held.ledger.0.insert(pseudonym.clone(), entry.clone());
+
+    fn of(&self, table: &str, ending: &str) -> String {
+        format!("{}/part-{:08}-{}.{ending}", folder(table, self.bucket), self.generation, self.own)
     }
-    for (pseudonym, entry) in &change.gone {
-        match entry {
-            Some(entry) => held.ledger.0.insert(pseudonym.clone(), entry.clone()),
-            None => held.ledger.0.remove(pseudonym),
-        };
-    }
-    // By family; within one they are in the order in which they were worked out.
-    for rows in held.rows.values_mut() {
-        rows.sort_by(|one, other| one.first().cmp(&other.first()));
-    }
-    held
+}
+
+/// By family; within one they stay in the order in which they were worked out.
+fn in_order(rows: &mut [Row]) {
+    rows.sort_by(|one, other| one.first().cmp(&other.first()));
 }

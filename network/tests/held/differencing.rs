@@ -197,6 +197,26 @@ fn no_report_tells_that_one_family_left() {
     assert!(as_before > 10, "it was in some cells: {as_before}");
 }
 
+/// Told, hidden beside a small cell, and told again with one family more: it is as it was told.
+#[test]
+fn what_was_hidden_in_between_is_held_against_what_was_told() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = bare_network(folder.path(), &vec![(0, 1, 0); 20]);
+    let report = Report::named("trends").unwrap();
+    let told = |published: &Published| {
+        let row = published.rows.iter().find(|row| row[1] == Cell::from("holding")).unwrap();
+        (families(published, row), row.last().and_then(Cell::text).map(str::to_owned))
+    };
+    assert_eq!(told(&publish(&store, &report, &Rule::CMS).unwrap()), (Some(20), None));
+    let rising: Vec<_> = (500..503).map(|number| bare(number, "one", GESTATIONS[1], "rising")).collect();
+    put_all(&store, rising.iter().map(|(_, change)| change.clone()));
+    assert_eq!(told(&publish(&store, &report, &Rule::CMS).unwrap()), (None, Some("with_small".to_owned())));
+    let gone = rising.into_iter().map(|(family, _)| (family, None)).collect();
+    store.change(0, &Change { gone, ..Change::default() }).unwrap();
+    put_all(&store, [bare(600, "one", GESTATIONS[1], "holding").1]);
+    assert_eq!(told(&publish(&store, &report, &Rule::CMS).unwrap()), (Some(20), Some("as_before".to_owned())));
+}
+
 #[test]
 fn a_store_goes_by_one_rule() {
     let folder = tempfile::tempdir().unwrap();

@@ -67,7 +67,8 @@ fn two_writers_at_once_lose_nothing() {
     assert_eq!(held.rows["families"].len(), 24);
     assert_eq!(held.ledger.0.len(), 24);
     assert_eq!(store.manifest(0).unwrap().unwrap().generation, 24);
-    assert_eq!(files(folder.path(), "families").len(), 1, "what was there before is gone");
+    let parts = store.files_of(&Families::TABLE).unwrap().len();
+    assert_eq!(files(folder.path(), "families").len(), parts, "what was there before is gone");
 }
 
 /// Rows are sorted by family, and the same rows are the same bytes.
@@ -79,8 +80,11 @@ fn a_bucket_is_in_order_whatever_came_first() {
         for number in numbers {
             put_all(&store, [bare(*number, "one", Some(200), "holding").1]);
         }
-        let part = store.files_of(&Families::TABLE).unwrap().remove(0);
-        (part.sha256, part.row_hashes)
+        // One that is put again is written with all the others.
+        put_all(&store, [bare(1, "one", Some(200), "holding").1]);
+        let parts = store.files_of(&Families::TABLE).unwrap();
+        assert_eq!(parts.len(), 1);
+        (parts[0].sha256.clone(), parts[0].row_hashes.clone())
     };
     assert_eq!(held(&[1, 2, 3, 4]), held(&[4, 2, 1, 3]));
 }
@@ -132,6 +136,8 @@ fn half_a_write_is_never_read() {
     assert_eq!(store.read(0).unwrap(), before);
     put_all(&store, [bare(2, "one", Some(200), "holding").1]);
     assert!(!left.exists());
+    let parts: Vec<u64> = store.files_of(&Families::TABLE).unwrap().iter().map(|part| part.rows).collect();
+    assert_eq!(parts.iter().sum::<u64>(), 2);
     assert_eq!(store.read(0).unwrap().rows["families"].len(), 2);
 }
 
@@ -145,4 +151,18 @@ fn no_manifest_is_taken_away() {
     }
     assert_eq!(store.manifest(0).unwrap().unwrap().generation, 3);
     assert_eq!(files(folder.path(), "manifest").len(), 3);
+}
+
+/// However many come one by one, a bucket has few parts, and each holds more than those after it.
+#[test]
+fn parts_are_few_however_rows_come() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = store_in(folder.path(), 1);
+    for number in 0..70 {
+        put_all(&store, [bare(number, "one", Some(200), "holding").1]);
+        let parts: Vec<u64> = store.files_of(&Families::TABLE).unwrap().iter().map(|part| part.rows).collect();
+        assert_eq!(parts.iter().sum::<u64>(), number as u64 + 1);
+        assert!(parts.windows(2).all(|two| two[0] > 2 * two[1]), "{parts:?}");
+    }
+    assert_eq!(store.read(0).unwrap().rows["families"].len(), 70);
 }
