@@ -59,6 +59,7 @@ fn set(places: &Places) -> Result<PathBuf, Stop> {
     page(places, &family, "sheet", "family-a4")?;
     page(places, &family, "sheet-letter", "family-letter")?;
     page(places, &family, "choice-page", "family-choice")?;
+    page(places, &family, "labels", "family-labels")?;
     let empty = folder.join("empty.drawwell");
     page(places, &empty, "choice-page", "empty-choice")?;
     page(places, &empty, "sheet", "empty-a4")?;

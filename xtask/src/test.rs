@@ -22,7 +22,7 @@ const STEPS: &[Step] = &[
     Step { name: "build", tools: &[Tool::Make], after: &[], act: build },
     Step { name: "rust", tools: &[Tool::Age, Tool::Minisign, Tool::Codes], after: &["build"], act: rust },
     Step { name: "surface", tools: &[], after: &["build"], act: faces },
-    Step { name: "python", tools: &[Tool::Python, Tool::Poppler], after: &["surface"], act: in_python },
+    Step { name: "python", tools: &[Tool::Python, Tool::Poppler, Tool::Codes], after: &["surface"], act: in_python },
     Step { name: "units", tools: &[Tool::Node], after: &["build"], act: for_others::units },
     Step {
         name: "health-record",

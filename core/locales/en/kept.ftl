@@ -133,7 +133,7 @@ kept-lapses-today-partly = { $bottles ->
    *[other] { $bottles } bottles are
 } best used within a day. Not every amount is known.
 kept-lasts = { $amount } frozen is enough for about { $days } days ({ $low } to { $high }), going by what babies of that age drink.
-kept-lasts-unknown = { $amount } is frozen. With a birth date under Family, you can see for how many days.
+kept-lasts-unknown = { $amount } is frozen. To see for how many days, it takes a birth date under Family, and an age that studies cover.
 kept-two-labels = Two bottles have label { $label }. Please give one a new label.
 kept-past-their-time = { $bottles ->
     [one] One bottle is

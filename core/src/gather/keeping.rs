@@ -3,10 +3,11 @@
 use std::collections::BTreeMap;
 
 use super::Record;
+use crate::answer::age::early_by;
 use crate::answer::keeping::{in_force, keep, InForce, Kept, StepsBack};
-use crate::answer::supply::intake::by_age;
+use crate::answer::supply::intake::{of, NoIntake, OfChild};
 use crate::answer::Estimate;
-use crate::guidance::{KeepingRules, PublishedIntake};
+use crate::guidance::{KeepingRules, SupplyRules};
 use crate::quantity::{Production, Quantity, Volume};
 use crate::record::{date, flag, text, whole_number, Container, Fields, Kind, MilkEvent, Session, KEEPING};
 use crate::time::{Instant, LocalDay, Span};
@@ -188,24 +189,32 @@ pub(crate) fn of_session(record: &Record<'_>, session: &str) -> Result<Vec<(Stri
 /// A session's containers are among the latest.
 const LATEST: usize = 40;
 
-/// What children of these ages drink a day, as published, with its range; none where no age is known
-/// or none is published.
+/// What the children drink a day, as published, with its range, by the age that Supply takes too;
+/// one that is past the age that was read adds nothing. None where an age is not known, or none is
+/// published for it.
 ///
 /// # Errors
 /// Where the store can't be read.
 pub(crate) fn need(record: &Record<'_>) -> Result<Option<Estimate<Production>>, Trouble> {
     let today = record.today();
-    let mut all: Option<Estimate<Production>> = None;
+    let rules = SupplyRules::read(record.rules()?);
+    let mut all: Option<[f64; 3]> = None;
     for (_, child) in record.journal.fields_of_kind(Kind::Child)? {
-        let Some(birth) = date(&child, "birth") else { continue };
-        let age = today.days_since(LocalDay::on(birth));
-        let Some((value, range)) = by_age(age).zip(PublishedIntake::shipped().range_at(age)) else { return Ok(None) };
-        let before = all.map_or([0.0; 3], |all| [all.value, all.low, all.high].map(Quantity::canonical));
-        let own = [value.canonical(), range.low, range.high];
-        let [value, low, high] =
-            std::array::from_fn(|i| before.get(i).copied().unwrap_or(0.0) + own.get(i).copied().unwrap_or(0.0))
-                .map(Production::from_canonical);
-        all = Some(Estimate { value, low, high });
+        let age_days = date(&child, "birth").map(|birth| today.days_since(LocalDay::on(birth)));
+        let weeks = whole_number(&child, "gestation_weeks").filter(|weeks| *weeks < rules.preterm_below_weeks.get());
+        let days = whole_number(&child, "gestation_days").unwrap_or(0);
+        let preterm_age_days = age_days.zip(weeks).map(|(age, weeks)| age - early_by(weeks, days));
+        let own = match of(OfChild { age_days, preterm_age_days, weight: None }, &rules, false) {
+            Ok(intake) => intake,
+            Err(NoIntake::TooOld) => continue,
+            Err(NoIntake::NeedsBirth | NoIntake::NeedsWeight | NoIntake::TooYoung) => return Ok(None),
+        };
+        let Some(range) = own.range else { return Ok(None) };
+        let [value, low, high] = all.unwrap_or_default();
+        all = Some([value + own.value.canonical(), low + range.low, high + range.high]);
     }
-    Ok(all)
+    Ok(all.map(|all| {
+        let [value, low, high] = all.map(Production::from_canonical);
+        Estimate { value, low, high }
+    }))
 }

@@ -1,7 +1,7 @@
 //! One container: until when it is good, what can be done with it, and what happened to it.
 
 use super::labels;
-use super::text::{clock, good_until, left, name, odd, place, when};
+use super::text::{clock, good_until, left, name, odd, place, when, Days};
 use crate::answer::keeping::{refused, GoodUntil, Kept};
 use crate::gather::keeping::{events, one};
 use crate::quantity::{Entered, Quantity, Unit, Volume};
@@ -21,12 +21,12 @@ pub(in crate::screen) fn show(view: &View<'_>, id: &str) -> Result<Screen, Troub
     let (kind, _) = view.record(id)?;
     let kept = one(view, id)?.filter(|_| kind == Kind::Container).ok_or_else(gone)?;
     let label = name(view, kept.label.as_deref());
-    let expressed = words.with("kept-expressed", &[("when", when(view, kept.expressed).into())]);
+    let expressed = words.with("kept-expressed", &[("when", when(view, kept.expressed, Days::AsOfToday).into())]);
     let mut frame = view.frame(&Place::Container { id: id.to_owned() }, label, expressed)?;
     frame.back = Some(view.back());
     let headline = if kept.is_gone { words.say("kept-is-gone") } else { place(view, &kept) };
     let figure = if kept.is_gone { String::new() } else { left(view, &kept) };
-    let caption = if kept.is_gone { String::new() } else { good_until(view, &kept) };
+    let caption = if kept.is_gone { String::new() } else { good_until(view, &kept, Days::AsOfToday) };
     let mut lines = odd(view, &kept);
     if !kept.is_gone {
         lines.extend(clock(view, &kept));
@@ -158,7 +158,7 @@ fn happened_row(view: &View<'_>, event: &MilkEvent, fields: &Fields) -> ListRow 
         }
         other => words.say(&format!("choice-happened-{}", other.name())),
     };
-    let mut detail = vec![when(view, event.at.instant())];
+    let mut detail = vec![when(view, event.at.instant(), Days::AsOfToday)];
     detail.extend(
         fields.get("taken").and_then(Entered::<Volume>::from_json).map(|t| words.entered(&t, view.settings.volume)),
     );

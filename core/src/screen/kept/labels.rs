@@ -3,7 +3,7 @@
 
 use serde_json::{json, Value};
 
-use super::text::{good_until, left, name, when};
+use super::text::{good_until, left, name, when, Days};
 use crate::answer::keeping::Kept;
 use crate::gather::keeping::{one, KeptMilk};
 use crate::screen::qr_code;
@@ -99,8 +99,8 @@ fn label(view: &View<'_>, one: &Kept) -> Result<Value, Trouble> {
     Ok(json!({
         "label": called,
         "amount": left(view, one),
-        "expressed": words.with("kept-expressed", &[("when", when(view, one.expressed).into())]),
-        "until": good_until(view, one),
+        "expressed": words.with("kept-expressed", &[("when", when(view, one.expressed, Days::ByDate).into())]),
+        "until": good_until(view, one, Days::ByDate),
         "code": qr_code::svg(&bottle_link::write(&one.id))?,
         "code_text": words.with("labels-code", &[("name", name(view, one.label.as_deref()).into())]),
     }))

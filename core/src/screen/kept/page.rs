@@ -1,6 +1,6 @@
 //! All milk that is kept.
 
-use super::text::{good_until, left, name, place, rules, source, when};
+use super::text::{good_until, left, name, place, rules, source, when, Days};
 use super::{cleaning, labels, shelf};
 use crate::answer::keeping::{lasts, InForce, Kept, StepsBack};
 use crate::gather::keeping::{need, sum, KeptMilk};
@@ -89,9 +89,10 @@ fn lines(view: &View<'_>, milk: &KeptMilk) -> Result<Vec<String>, Trouble> {
     }
     let (soon, _) = milk.lapsing(view.now, WEEK);
     if let Some(first) = soon.first().and_then(|one| one.good_until.at()) {
-        lines.push(
-            words.with("kept-lapse-this-week", &[("bottles", soon.len().into()), ("when", when(view, first).into())]),
-        );
+        lines.push(words.with(
+            "kept-lapse-this-week",
+            &[("bottles", soon.len().into()), ("when", when(view, first, Days::AsOfToday).into())],
+        ));
     }
     let is_frozen = |one: &&Kept| one.is_usable(view.now) && one.place.is_some_and(KeptIn::freezes);
     let (frozen, _) = sum(milk.kept.iter().filter(is_frozen));
@@ -165,7 +166,7 @@ pub(super) fn row(view: &View<'_>, one: &Kept) -> ListRow {
     let words = view.words();
     let needs = [("name", name(view, one.label.as_deref()).into()), ("amount", left(view, one).into())];
     let title = words.with("kept-row", &needs);
-    let detail = [place(view, one), good_until(view, one)].join(" \u{b7} ");
+    let detail = [place(view, one), good_until(view, one, Days::AsOfToday)].join(" \u{b7} ");
     view.text_row(title, detail)
         .opens(format!("open-{}", one.id), Event::Go { place: Place::Container { id: one.id.clone() } })
 }

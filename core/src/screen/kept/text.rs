@@ -21,16 +21,25 @@ pub(super) fn left(view: &View<'_>, kept: &Kept) -> String {
     }
 }
 
-/// A day and a time of the wall.
-pub(super) fn when(view: &View<'_>, at: Instant) -> String {
-    let moment = Moment::new(at, view.zone);
-    let day = LocalDay::of(&moment, view.settings.day_start);
-    let needs = [("date", day_text(view, day).into()), ("time", view.words().clock(&moment).into())];
-    view.words().with("kept-when", &needs)
+/// Whether a day may be said as today or tomorrow: on a screen, and not on a label that is read later.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Days {
+    /// It is read now.
+    AsOfToday,
+    /// It is read on another day.
+    ByDate,
 }
 
-fn day_text(view: &View<'_>, day: LocalDay) -> String {
-    view.words().day(day, view.today())
+/// A day and a time of the wall.
+pub(super) fn when(view: &View<'_>, at: Instant, days: Days) -> String {
+    let words = view.words();
+    let moment = Moment::new(at, view.zone);
+    // After midnight the wall has another date than the day that goes on: a label says the wall's.
+    let date = match days {
+        Days::AsOfToday => words.day(LocalDay::of(&moment, view.settings.day_start), view.today()),
+        Days::ByDate => words.plain_date(moment.on_the_wall().date()),
+    };
+    words.with("kept-when", &[("date", date.into()), ("time", words.clock(&moment).into())])
 }
 
 /// By months only the day is said.
@@ -43,14 +52,15 @@ fn by_months(clock: Clock) -> bool {
 }
 
 /// Until when it is good, or why that is not told.
-pub(super) fn good_until(view: &View<'_>, kept: &Kept) -> String {
+pub(super) fn good_until(view: &View<'_>, kept: &Kept, days: Days) -> String {
     let words = view.words();
+    let when = |at: Instant| when(view, at, days);
     if let Some(lapsed) = kept.lapsed_before {
-        return words.with("kept-lapsed-before", &[("when", when(view, lapsed).into())]);
+        return words.with("kept-lapsed-before", &[("when", when(lapsed).into())]);
     }
     match kept.good_until {
         GoodUntil::At { at, clock, .. } if kept.good_until.is_over(view.now) => {
-            let when = if by_months(clock) { day_of(view, at) } else { when(view, at) };
+            let when = if by_months(clock) { day_of(view, at) } else { when(at) };
             words.with("kept-past", &[("when", when.into())])
         }
         GoodUntil::At { at, clock, acceptable, feed_goes_on } => {
@@ -59,7 +69,7 @@ pub(super) fn good_until(view: &View<'_>, kept: &Kept) -> String {
                 (_, _, true) => "kept-until-feed-goes-on",
                 _ => "kept-until",
             };
-            let text = |at: Instant| if by_months(clock) { day_of(view, at) } else { when(view, at) };
+            let text = |at: Instant| if by_months(clock) { day_of(view, at) } else { when(at) };
             let acceptable = acceptable.map(text).unwrap_or_default();
             words.with(key, &[("when", text(at).into()), ("acceptable", acceptable.into())])
         }
