@@ -6,7 +6,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 import pytest
-from drawwell import Export, LabelPaper
+from drawwell import Export, LabelPaper, Place
 
 PAPERS = {
     LabelPaper.A4_OF24: (210.0, 297.0),
@@ -37,12 +37,14 @@ def labels(record, present, folder, paper):
 @pytest.mark.parametrize("paper", PAPERS, ids=lambda paper: paper.name)
 def test_every_code_on_every_paper_is_read_and_names_its_bottle(family, present, tmp_path, paper):
     pdf = labels(family, present, tmp_path, paper)
-    read("pdftoppm", "-png", "-r", "300", str(pdf), str(tmp_path / "page"))
+    read("pdftoppm", "-png", "-r", "600", str(pdf), str(tmp_path / "page"))
     pages = [str(page) for page in sorted(tmp_path.glob("page*.png"))]
     codes = read("zbarimg", "--quiet", "--raw", *pages).split()
-    named = re.findall(r"^\d+$", read("pdftotext", "-raw", str(pdf), "-"), re.MULTILINE)
-    assert len(codes) == len(set(codes)) == 15
-    assert {f"drawwell:bottle?id=bottle%2D{label}" for label in named} == set(codes)
+    sections = family.show(Place.KEPT(), present.clock()).findings.sections
+    rows = [row.title for section in sections if section.key.startswith("kept-") for row in section.rows]
+    kept = [found.group(1) for row in rows if (found := re.match(r"Bottle (\d+):", row))]
+    assert len(codes) == len(kept) == 15
+    assert {f"drawwell:bottle?id=bottle%2D{label}" for label in kept} == set(codes)
 
 
 @pytest.mark.parametrize("paper", PAPERS, ids=lambda paper: paper.name)
