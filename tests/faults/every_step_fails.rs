@@ -249,6 +249,41 @@ fn a_migration_from_the_seventh_schema_stopped_half_way_can_be_begun_again() {
 }
 
 #[test]
+fn a_migration_from_the_eighth_schema_stopped_half_way_can_be_begun_again() {
+    let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-8.drawwell");
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("j");
+    std::fs::copy(&fixture, &path).unwrap();
+    let in_the_way = |sql: &str| rusqlite::Connection::open(&path).unwrap().execute_batch(sql).unwrap();
+    in_the_way("CREATE TABLE milk_event(in_the_way TEXT)");
+    assert_eq!(Journal::open(&path, "one", NOW).unwrap_err().kind, drawwell_core::trouble::Kind::Fault);
+    let version = || -> i64 {
+        rusqlite::Connection::open(&path).unwrap().query_row("PRAGMA user_version", [], |r| r.get(0)).unwrap()
+    };
+    assert_eq!(version(), 8, "it still is what it was");
+    in_the_way("DROP TABLE milk_event");
+    let mut journal = Journal::open(&path, "one", NOW).unwrap().journal;
+    assert!(version() > 8);
+    let fill = |journal: &mut Journal, id: &str, field: &str, value: serde_json::Value| {
+        journal.quiet_act(NOW, |w| w.set(id, field, &value)).unwrap();
+    };
+    fill(&mut journal, "b", "kind", serde_json::json!("container"));
+    assert_eq!(journal.containers_not_emptied().unwrap(), ["b"]);
+    let at = serde_json::json!({ "at": "2026-08-11T09:00:00.000+02:00", "zone": "Europe/Berlin" });
+    for (field, value) in
+        [("kind", "milk_event".into()), ("at", at), ("container", "b".into()), ("happened", "given".into())]
+    {
+        fill(&mut journal, "e", field, value);
+    }
+    assert_eq!(journal.containers_not_emptied().unwrap(), Vec::<String>::new(), "all that was left was given");
+    fill(&mut journal, "e", "taken", serde_json::json!({ "value": 10, "unit": "mL" }));
+    assert_eq!(journal.containers_not_emptied().unwrap(), ["b"], "some of it was");
+    fill(&mut journal, "e", "taken", serde_json::Value::Null);
+    fill(&mut journal, "e", "taken_out", true.into());
+    assert_eq!(journal.containers_not_emptied().unwrap(), ["b"], "what was taken out of the record gives nothing");
+}
+
+#[test]
 fn a_migration_from_the_fifth_schema_stopped_half_way_can_be_begun_again() {
     let fixture = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fixtures/schema-5.drawwell");
     let folder = tempfile::tempdir().unwrap();

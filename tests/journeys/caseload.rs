@@ -259,8 +259,8 @@ fn a_record_in_the_exchange_form_is_as_of_what_was_written_down_last() {
     let screen = desk.import_file(record.as_bytes()).unwrap();
     let said = rows(&mut desk)[0].1.clone();
     let told = screen.beside.frame().notices.iter().find(|n| n.text.starts_with("As shared")).unwrap();
-    assert_eq!(told.text, "As shared Friday 14 August, 10:56. You can read it, not change it.");
-    assert_eq!(said, "14 August, 10:56");
+    assert_eq!(told.text, "As shared Friday 14 August, 09:59. You can read it, not change it.");
+    assert_eq!(said, "14 August, 09:59");
 }
 
 #[test]

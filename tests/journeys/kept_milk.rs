@@ -51,7 +51,7 @@ fn one_in_the_fridge() -> Person {
 fn one_tap_after_a_session_keeps_all_of_it_in_one_bottle() {
     let mut person = person();
     pumped(&mut person, 80);
-    assert!(person.reads().unwrap().contains("Keep all of it"));
+    assert!(person.reads().unwrap().contains("Keep in"));
     person.press("keep-fridge").unwrap();
     assert!(person.reads().unwrap().contains("Bottle 1"), "and it says where it is");
     assert!(person.find("keep-fridge").unwrap().is_none(), "nothing is left to keep");

@@ -161,10 +161,11 @@ section-kept-move = Move it
 section-kept-state = Thaw and warm
 section-kept-out = Not used
 section-kept-history = What happened
-keep-label = Keep all of it
+keep-label = Keep in
 keep-kept = It is in
 keep-spoken = All of it into one bottle: { $place }
-keep-pour = With { $bottle }
+keep-pour = { $bottle }
+keep-pour-spoken = All of it into { $bottle }
 
 ## What to use first
 

@@ -104,7 +104,7 @@ fn while_another_program_has_it_open_it_is_busy_and_stays_as_it_is() {
 /// A record of every released schema is brought up to date on the way.
 #[test]
 fn a_record_of_an_older_schema_is_moved_too() {
-    for fixture in ["schema-1", "schema-2", "schema-3", "schema-4", "schema-5", "schema-7"] {
+    for fixture in ["schema-1", "schema-2", "schema-3", "schema-4", "schema-5", "schema-7", "schema-8"] {
         let fixture = Path::new(env!("CARGO_MANIFEST_DIR")).join(format!("fixtures/{fixture}.drawwell"));
         let folder = tempfile::tempdir().unwrap();
         let (one, two) = (folder.path().join("one.drawwell"), folder.path().join("two.drawwell"));

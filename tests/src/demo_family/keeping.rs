@@ -83,7 +83,7 @@ fn bottle(fact: &Fact, number: u32, amount: f64, ended: &Moment, place: &str) ->
                 all.push(event("b", &at, "moved").says("kept_in", "fridge"));
             }
         }
-        _ => all.extend(after(22).map(|at| event("a", &at, "given"))),
+        _ => all.extend(after(20).map(|at| event("a", &at, "given"))),
     }
     all
 }

@@ -45,8 +45,9 @@ pub(in crate::screen) fn row(view: &View<'_>, session: &Session) -> Result<Choic
     }) {
         let event = Event::PourInto { session: session.id.clone(), container: latest.id.clone() };
         let bottle = name(view, latest.label.as_deref());
-        let label = words.with("keep-pour", &[("bottle", bottle.into())]);
-        options.push(Action::new("keep-pour", label, event));
+        let label = words.with("keep-pour", &[("bottle", bottle.clone().into())]);
+        let spoken = words.with("keep-pour-spoken", &[("bottle", bottle.into())]);
+        options.push(Action::new("keep-pour", label, event).spoken(spoken));
     }
     Ok(row(words.say("keep-label"), options))
 }

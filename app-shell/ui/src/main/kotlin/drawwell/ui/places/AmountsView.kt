@@ -82,7 +82,8 @@ internal fun AmountsView(pane: Pane, amounts: AmountsScreen) {
         eyes = EYES,
         controls = { room ->
             val rows = listOf(amounts.together, amounts.keep).filter { it.options.isNotEmpty() }
-            val tall = (room - ROW * (rows.size + 1)).coerceIn(LOWEST, TALLEST)
+            val lines = 1 + rows.sumOf { if (it.options.size > IN_A_LINE) 2 else 1 }
+            val tall = (room - ROW * lines).coerceIn(LOWEST, TALLEST)
             Sides(Modifier.height(tall)) {
                 amounts.columns.forEachIndexed { place, column ->
                     if (place > 0) Scale(amounts.scale, Modifier.fillMaxHeight())
@@ -150,5 +151,7 @@ private fun Drawable(
 private val ROW = Measures.target + Measures.apart
 /** Little to read here, and much to draw. */
 private const val EYES = 0.22f
+/** Choices that find room beside their label. */
+private const val IN_A_LINE = 3
 private val LOWEST = 112.dp
 private val TALLEST = 520.dp
