@@ -63,6 +63,18 @@ fn one_tap_after_a_session_keeps_all_of_it_in_one_bottle() {
     assert_eq!(kept(&mut person).headline, "No kept milk");
 }
 
+/// Milk that was kept and given is not there to be kept again.
+#[test]
+fn milk_of_a_session_that_is_gone_is_not_offered_again() {
+    let mut person = one_in_the_fridge();
+    let session = person.only("session").unwrap()["id"].as_str().unwrap().to_owned();
+    open(&mut person, "Bottle 1");
+    person.press("give-all").unwrap();
+    person.send(Event::Go { place: Place::Amounts { id: session.clone() } }).unwrap();
+    assert!(person.find("keep-fridge").unwrap().is_none());
+    assert!(person.send(Event::KeepMilk { session, kept_in: "fridge".into() }).is_err());
+}
+
 #[test]
 fn what_is_not_known_cannot_be_kept_and_is_not_offered() {
     let mut person = person();

@@ -96,6 +96,24 @@ fn months_in_the_freezer_are_of_the_calendar_and_end_where_a_month_does() {
     }
 }
 
+/// Best within six months, acceptable for twelve: it is past its time after twelve.
+#[test]
+fn frozen_milk_that_is_past_its_best_is_not_past_its_time() {
+    let milk = container("2026-01-10T08:00:00+01:00", KeptIn::Freezer, None);
+    for (now, usable) in
+        [("2026-08-14T08:00:00+02:00", true), ("2027-01-10T08:00:00+01:00", true), ("2027-01-10T08:00:01+01:00", false)]
+    {
+        assert_eq!(kept(&milk, &[], now).is_usable(at(now).instant()), usable, "{now}");
+    }
+    // Taken out to thaw after its best, it has its 24 hours.
+    let thawed = [
+        ("2026-08-14T08:00:00+02:00", Happened::Moved(KeptIn::Fridge)),
+        ("2026-08-15T06:00:00+02:00", Happened::Thawed),
+    ];
+    let found = kept(&milk, &thawed, "2026-08-15T07:00:00+02:00");
+    assert_eq!((found.lapsed_before, until(&found).1), (None, Some(Clock::Thawed)));
+}
+
 #[test]
 fn thawed_milk_has_24_hours_from_fully_thawed_and_not_from_the_freezer_door() {
     let milk = container("2026-06-01T08:00:00+02:00", KeptIn::Freezer, None);
@@ -129,7 +147,7 @@ fn what_is_left_of_a_feed_has_two_hours_from_its_end() {
 
 /// A feed, or warming, gives no milk more time than it had.
 #[test]
-fn nothing_that_happens_makes_milk_keep_longer_but_the_freezer() {
+fn warming_and_a_feed_give_no_time_and_a_cooler_has_its_own_within_that_of_the_fridge() {
     let milk = container("2026-08-14T08:00:00+02:00", KeptIn::Room, Some(20.0));
     for what in [Happened::Begun, Happened::Warmed, Happened::Moved(KeptIn::Cooler)] {
         let found = kept(&milk, &[("2026-08-14T11:30:00+02:00", what)], "2026-08-14T11:40:00+02:00");

@@ -101,6 +101,7 @@ section-shelf = Your shelf
 kept-when = { $date }, { $time }
 kept-until = Good until { $when }
 kept-best-until = Best by { $when }, fine until { $acceptable }
+kept-past-best = Best before { $when }, still fine until { $acceptable }
 kept-until-feed-goes-on = Good until { $when }, counted from when the feed started
 kept-past = Past its time since { $when }
 kept-lapsed-before = Past its time since { $when }, before it was moved

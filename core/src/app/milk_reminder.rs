@@ -40,6 +40,6 @@ impl App {
 }
 
 fn next_reminder(milk: &KeptMilk, now: Instant) -> Option<Instant> {
-    let ends = milk.kept.iter().filter(|one| one.is_usable(now)).filter_map(|one| one.good_until.at());
+    let ends = milk.kept.iter().filter(|one| one.is_usable(now)).filter_map(|one| one.good_until.next_end(now));
     ends.map(|at| at.minus(BEFORE)).filter(|at| *at > now).min()
 }

@@ -115,8 +115,10 @@ impl KeptMilk {
     /// Those that can be used and lapse within a time from now, and those that are past theirs.
     pub(crate) fn lapsing(&self, now: Instant, within: Span) -> (Vec<&Kept>, Vec<&Kept>) {
         let until = now.plus(within);
-        let soon =
-            self.kept.iter().filter(|one| one.is_usable(now) && one.good_until.at().is_some_and(|at| at <= until));
+        let soon = self
+            .kept
+            .iter()
+            .filter(|one| one.is_usable(now) && one.good_until.next_end(now).is_some_and(|at| at <= until));
         (soon.collect(), self.kept.iter().filter(|one| one.is_past(now)).collect())
     }
 
@@ -171,23 +173,19 @@ pub(crate) fn not_kept_yet(record: &Record<'_>, session: &Session) -> Result<Opt
     Ok(Some(Volume::from_canonical((came - kept).max(0) as f64 / TENTHS)))
 }
 
-/// The containers that were filled with milk of a session alone.
+/// The containers that hold, or held, milk of a session.
 ///
 /// # Errors
 /// Where the store can't be read.
 pub(crate) fn of_session(record: &Record<'_>, session: &str) -> Result<Vec<(String, Fields)>, Trouble> {
-    let mut found = Vec::new();
-    for id in record.journal.containers_not_emptied()?.into_iter().rev().take(LATEST) {
-        let (_, fields) = record.record(&id)?;
-        if text(&fields, "sessions").is_some_and(|sessions| sessions.split(' ').any(|one| one == session)) {
-            found.push((id, fields));
-        }
-    }
-    Ok(found)
+    let Some(started) = record.session(session)?.started else { return Ok(Vec::new()) };
+    // Milk that was poured to it may be as old as a day.
+    let all = record.journal.fields_of_kind_since(Kind::Container, started.instant().minus(Span::hours(48)))?;
+    let is_in = |fields: &Fields| {
+        text(fields, "sessions").is_some_and(|sessions| sessions.split(' ').any(|one| one == session))
+    };
+    Ok(all.into_iter().filter(|(_, fields)| is_in(fields)).collect())
 }
-
-/// A session's containers are among the latest.
-const LATEST: usize = 40;
 
 /// What the children drink a day, as published, with its range, by the age that Supply takes too;
 /// one that is past the age that was read adds nothing. None where an age is not known, or none is

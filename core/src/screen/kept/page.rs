@@ -88,7 +88,7 @@ fn lines(view: &View<'_>, milk: &KeptMilk) -> Result<Vec<String>, Trouble> {
         lines.push(words.say(steps_back(*why)));
     }
     let (soon, _) = milk.lapsing(view.now, WEEK);
-    if let Some(first) = soon.first().and_then(|one| one.good_until.at()) {
+    if let Some(first) = soon.first().and_then(|one| one.good_until.next_end(view.now)) {
         lines.push(words.with(
             "kept-lapse-this-week",
             &[("bottles", soon.len().into()), ("when", when(view, first, Days::AsOfToday).into())],

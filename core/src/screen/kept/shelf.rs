@@ -20,7 +20,7 @@ pub(super) fn picture(view: &View<'_>, kept: &[Kept]) -> Option<ShelfPicture> {
     let bottle = |one: &&Kept| ShelfBottle {
         label: one.label.clone().unwrap_or_default(),
         full: one.left.filter(|_| fullest > 0.0).map(|left| (left.canonical() / fullest) as f32),
-        soon: one.is_usable(view.now) && one.good_until.at().is_some_and(|at| at.since(view.now) <= SOON),
+        soon: one.is_usable(view.now) && one.good_until.next_end(view.now).is_some_and(|at| at.since(view.now) <= SOON),
         past: !one.is_usable(view.now),
     };
     let places = KeptIn::ALL.into_iter().map(Some).chain([None]);

@@ -59,12 +59,14 @@ pub(super) fn good_until(view: &View<'_>, kept: &Kept, days: Days) -> String {
         return words.with("kept-lapsed-before", &[("when", when(lapsed).into())]);
     }
     match kept.good_until {
-        GoodUntil::At { at, clock, .. } if kept.good_until.is_over(view.now) => {
-            let when = if by_months(clock) { day_of(view, at) } else { when(at) };
+        GoodUntil::At { at, clock, acceptable, .. } if kept.good_until.is_over(view.now) => {
+            let last = acceptable.unwrap_or(at);
+            let when = if by_months(clock) { day_of(view, last) } else { when(last) };
             words.with("kept-past", &[("when", when.into())])
         }
         GoodUntil::At { at, clock, acceptable, feed_goes_on } => {
             let key = match (by_months(clock), acceptable, feed_goes_on) {
+                (true, Some(_), _) if view.now > at => "kept-past-best",
                 (true, Some(_), _) => "kept-best-until",
                 (_, _, true) => "kept-until-feed-goes-on",
                 _ => "kept-until",

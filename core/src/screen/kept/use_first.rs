@@ -1,7 +1,7 @@
 //! What to use first for an amount.
 
-use super::page::row;
-use crate::answer::keeping::{use_first, Kept};
+use super::page::{row, steps_back};
+use crate::answer::keeping::{use_first, InForce, Kept};
 use crate::gather::keeping::KeptMilk;
 use crate::quantity::{say_decimal, Entered, Quantity, Volume, VolumeUnit};
 use crate::screen::section::section;
@@ -53,6 +53,11 @@ pub(in crate::screen) fn show(view: &View<'_>, milliliters: u32) -> Result<Scree
             )
         }
     };
+    // Nothing is said to be good: the unit's rules are not known.
+    let steps_back_line = match &milk.in_force {
+        InForce::StepsBack(why) => Some(words.say(steps_back(*why))),
+        InForce::Rules(_) => None,
+    };
     let chip = |(amount, rounded): (&f64, u32)| {
         let label = words.with_unit(say_decimal(*amount, 0), unit);
         let event = Event::Go { place: Place::UseFirst { milliliters: rounded } };
@@ -68,7 +73,7 @@ pub(in crate::screen) fn show(view: &View<'_>, milliliters: u32) -> Result<Scree
             figure,
             caption,
             dial: None,
-            lines: vec![words.say("use-first-how")],
+            lines: steps_back_line.into_iter().chain([words.say("use-first-how")]).collect(),
             asks: Vec::new(),
             actions: Vec::new(),
             sections: vec![

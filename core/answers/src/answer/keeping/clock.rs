@@ -87,9 +87,22 @@ impl GoodUntil {
         }
     }
 
-    /// Whether that is over: the instant itself is still good.
+    /// The last instant at which it is good or acceptable.
+    pub fn last(&self) -> Option<Instant> {
+        match self {
+            Self::At { at, acceptable, .. } => Some(acceptable.unwrap_or(*at)),
+            Self::Untold(_) => None,
+        }
+    }
+
+    /// What ends next: when it is best, and after that when it is acceptable.
+    pub fn next_end(&self, now: Instant) -> Option<Instant> {
+        self.at().filter(|at| now <= *at).or(self.last())
+    }
+
+    /// Whether that is over: the last instant itself is still good.
     pub fn is_over(&self, now: Instant) -> bool {
-        self.at().is_some_and(|at| now > at)
+        self.last().is_some_and(|last| now > last)
     }
 
     fn by(clock: Clock, from: Instant, lasts: Option<Span>) -> Self {

@@ -153,7 +153,7 @@ impl<'c> Course<'c> {
         }
         let until = self.good_until(rules);
         if until.is_over(at) && self.lapsed_before.is_none() && !matches!(event.what, Happened::Taken(_)) {
-            self.lapsed_before = until.at();
+            self.lapsed_before = until.last();
         }
         match event.what {
             Happened::Moved(place) => {
@@ -163,7 +163,7 @@ impl<'c> Course<'c> {
                 let was = self.leg.state;
                 self.leg.state = put(was, place);
                 // Frozen milk has a time of its own; all other keeps what it had.
-                self.leg.before = until.at().filter(|_| was != State::Frozen);
+                self.leg.before = until.last().filter(|_| was != State::Frozen);
                 self.leg.was_cold |= place != KeptIn::Room;
                 self.leg.place = Some(place);
                 self.leg.since = at;

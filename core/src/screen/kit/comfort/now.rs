@@ -27,8 +27,9 @@ pub(in crate::screen) fn notice(view: &View<'_>) -> Result<Option<Notice>, Troub
 /// What is asked of a session that runs.
 pub(in crate::screen) fn rows(view: &View<'_>, session: &Session, fields: &Fields) -> Result<Vec<ChoiceRow>, Trouble> {
     let mut rows: Vec<ChoiceRow> = search(view, session)?.into_iter().collect();
-    rows.extend(trial(view, session, fields)?);
+    // What is tapped again and again goes before what is said once.
     rows.extend(so_far::row(view, session, fields)?);
+    rows.extend(trial(view, session, fields)?);
     Ok(rows)
 }
 
