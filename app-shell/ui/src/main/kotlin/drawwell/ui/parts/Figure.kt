@@ -42,7 +42,7 @@ internal fun Figure(
 internal fun LargeWords(words: String, modifier: Modifier = Modifier) {
     val density = LocalDensity.current
     val grown = density.fontScale.coerceIn(1f, MOST)
-    val style = LocalLettering.current.amount.ungrown(density)
+    val style = LocalLettering.current.words.ungrown(density)
     Words(words, style.copy(fontSize = style.fontSize * grown, lineHeight = style.lineHeight * grown), modifier)
 }
 
