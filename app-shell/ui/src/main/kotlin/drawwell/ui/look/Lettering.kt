@@ -22,7 +22,7 @@ class Lettering(letters: FontFamily) {
     /** An amount at the head of its column. */
     val amount = base.sized(40.sp, 44.sp, FontWeight.Bold).copy(letterSpacing = (-0.5).sp)
     /** Several words that two people read to each other: as many as there may be light no room. */
-    val words = base.sized(34.sp, 42.sp, FontWeight.SemiBold)
+    val words = base.sized(34.sp, 42.sp, FontWeight.SemiBold).copy(letterSpacing = (-0.3).sp)
     val headline = base.sized(28.sp, 34.sp, FontWeight.SemiBold)
     val title = base.sized(20.sp, 26.sp, FontWeight.SemiBold)
     val action = base.sized(18.sp, 22.sp, FontWeight.SemiBold)
