@@ -105,11 +105,11 @@ fn a_bottle_says_until_when_it_is_good_and_by_which_clock() {
     let mut person = one_in_the_fridge();
     let page = open(&mut person, "Bottle 1");
     assert_eq!(page.figure, "80 mL");
-    assert!(page.caption.starts_with("Good until ") && page.caption.ends_with("08:00"), "{}", page.caption);
+    assert!(page.caption.starts_with("Good until: ") && page.caption.ends_with("08:00"), "{}", page.caption);
     assert!(page.lines.iter().any(|line| line.contains("in the fridge")), "{:?}", page.lines);
     person.wait(Span::hours(97)).unwrap();
     let past = open(&mut person, "Bottle 1");
-    assert!(past.caption.starts_with("Past its time since"), "{}", past.caption);
+    assert!(past.caption.starts_with("Past its time since: "), "{}", past.caption);
     assert!(kept(&mut person).asks.iter().any(|ask| ask.text == "One bottle is past the time in the rules."));
 }
 
@@ -190,7 +190,7 @@ fn for_a_preterm_child_the_unit_is_asked_and_its_rules_hold_once_entered() {
     person.press("keeping-rules").unwrap();
     person.enter("unit_fridge", "24:00").unwrap();
     let page = open(&mut person, "Bottle 1");
-    assert!(page.caption.starts_with("Good until "), "{}", page.caption);
+    assert!(page.caption.starts_with("Good until: "), "{}", page.caption);
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! A setting that the consultant's plan says to stay below: it is said when the dial passes it, a
 //! search ends at it, and the plan and the sheet say how sessions stood to it.
 
-use drawwell_core::screen::shapes::{Event, Export, Place, Screen};
+use drawwell_core::screen::shapes::{Event, Export, Place, Screen, Searched};
 use drawwell_core::time::Span;
 use drawwell_tests::person::Person;
 
@@ -129,19 +129,35 @@ fn a_search_ends_at_it_and_nobody_is_led_above() {
 }
 
 #[test]
-fn one_that_was_left_or_is_out_of_date_holds_nothing() {
-    let mut person = accepted(&[("setting", &no_higher_than("3"))]);
-    person.wait(Span::hours(24)).unwrap();
+fn one_that_is_out_of_date_holds_nothing() {
+    let until = [("good_until", "2026-05-27")];
+    let mut person = accepted(&[("plan", &until), ("setting", &no_higher_than("3"))]);
     begun_at(&mut person, 5);
     assert!(person.reads().unwrap().contains(PASSED));
-    let id = person.only("plan").unwrap()["id"].as_str().unwrap().to_owned();
-    let over = format!(r#"{{"fact":"plan","id":"{id}","good_until":"2020-01-01"}}"#);
-    person.import_file(over.as_bytes()).ok();
-    let (mut other, mut desk) = drawwell_tests::visiting::acquainted().unwrap();
-    other.import_file(br#"{"fact":"pump","id":"p","name":"Marl","levels":9}"#).unwrap();
+    ended(&mut person);
+    person.wait(Span::hours(96)).unwrap();
+    begun_at(&mut person, 6);
+    assert!(!person.reads().unwrap().contains(PASSED));
+}
+
+#[test]
+fn one_that_was_not_accepted_holds_nothing() {
+    let (mut person, mut desk) = drawwell_tests::visiting::acquainted().unwrap();
+    person.import_file(br#"{"fact":"pump","id":"p","name":"Marl","levels":9}"#).unwrap();
     let plan = desk.writes_a_plan(&[("setting", &no_higher_than("3"))]).unwrap();
     let file = desk.takes(Event::Export { what: Export::Plan { plan } }).unwrap();
-    other.import_file(&file).unwrap();
-    begun_at(&mut other, 5);
-    assert!(!other.reads().unwrap().contains(PASSED), "what was not accepted holds nothing");
+    person.import_file(&file).unwrap();
+    begun_at(&mut person, 5);
+    assert!(!person.reads().unwrap().contains(PASSED));
+}
+
+/// Nobody is led above a limit that can't be told in what the dial shows.
+#[test]
+fn a_search_does_not_begin_where_the_limit_cannot_be_compared() {
+    let limit = [("vacuum", "180"), ("use_or_try", "at_most"), ("plan_phase", "expression")];
+    let mut person = accepted(&[("setting", &limit)]);
+    begun_at(&mut person, 2);
+    let search = Event::StartSearch { searched: Searched::Vacuum, beyond: false };
+    assert_eq!(person.send(search).unwrap_err().key, "bad-search-plan");
+    assert!(person.only("search").is_err());
 }

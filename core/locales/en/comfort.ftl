@@ -269,6 +269,9 @@ search-no-letdown = No letdown up to { $setting }. Faster may not help. Carry on
 search-speed-all-hurt = The slowest speed hurt. Please stop for now. Your consultant can help.
 search-beyond = Search above it, if you want to
 
+bad-search-plan = { $field }: your plan has a limit, and it is not known what your pump’s levels pull.
+bad-search-plan-do = Check the pump with a gauge in Kit first. Or ask your consultant for a limit as a level.
+
 ## What has come so far
 
 so-far-first = How much have you got so far, in all?

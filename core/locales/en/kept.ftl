@@ -29,7 +29,7 @@ field-taken = How much
 field-thrown-out = Why
 field-cleaned = How
 field-keeping-rules = Rules to use
-field-remind-of-milk = Remind me a day before milk runs out of time
+field-remind-of-milk = Remind me a day before milk needs using
 field-unit-name = Name of the unit
 field-unit-year = Year of its rules
 field-unit-room = In the room
@@ -99,16 +99,16 @@ kept-spoken = From the front: { $each }.
 kept-spoken-one = { $name } with { $amount }
 section-shelf = Your shelf
 kept-when = { $date }, { $time }
-kept-until = Good until { $when }
+kept-until = Good until: { $when }
 kept-best-until = Best by { $when }, fine until { $acceptable }
 kept-past-best = Best before { $when }, still fine until { $acceptable }
-kept-until-feed-goes-on = Good until { $when }, counted from when the feed started
-kept-past = Past its time since { $when }
-kept-lapsed-before = Past its time since { $when }, before it was moved
+kept-until-feed-goes-on = Good until: { $when }, counted from when the feed started
+kept-past = Past its time since: { $when }
+kept-lapsed-before = Past its time before it was moved, since: { $when }
 kept-place-unknown = Note where it is, to see how long it keeps
 kept-too-warm = The room is warmer than the rules cover
 kept-not-in-the-rules = Your rules do not cover this
-kept-still-thawing = 24 hours start when it is fully thawed
+kept-still-thawing = Its time starts once it is fully thawed
 kept-frozen-again = Frozen again after thawing: please do not use it
 kept-units-rules = Ask your unit how long it keeps
 kept-clock-room = Counted from when it was pumped, in the room.
@@ -122,9 +122,9 @@ kept-clock-after-feed = Counted from the end of the feed.
 kept-thawing = { $place }, thawing
 kept-thawed = { $place }, thawed
 kept-lapse-this-week = { $bottles ->
-    [one] One bottle runs
-   *[other] { $bottles } bottles run
-} out of time within a week. The first: { $when }.
+    [one] One bottle needs
+   *[other] { $bottles } bottles need
+} using within a week. The first: { $when }.
 kept-lapses-today = { $bottles ->
     [one] A bottle is
    *[other] { $bottles } bottles are
@@ -151,7 +151,7 @@ kept-odd-taken-twice = { $amount } more came out than went in. It may be noted o
 
 ## A container
 
-kept-expressed = Pumped { $when }
+kept-expressed = Pumped: { $when }
 kept-is-gone = This bottle is empty
 kept-correct = Correct this bottle
 kept-give-all = Given, all of it
@@ -172,7 +172,7 @@ keep-pour-spoken = All of it into { $bottle }
 
 kept-use-first = What to use first
 kept-use-first-detail = For the amount you need
-kept-use-first-subtitle = Soonest to run out of time, least left over
+kept-use-first-subtitle = What needs using first, with the least left over
 use-first-bottles = { $bottles ->
     [one] Use this bottle
    *[other] Use these { $bottles } bottles
@@ -180,7 +180,7 @@ use-first-bottles = { $bottles ->
 use-first-over = { $amount } is left over.
 use-first-exact = Nothing is left over.
 use-first-not-enough = That is all there is.
-use-first-how = The bottle that runs out of time first is always used. The others are picked so that the least is left over.
+use-first-how = The bottle that needs using first is always in it. The others are picked so that the least is left over.
 section-wished = How much you need
 section-use-these = Use these
 
@@ -218,7 +218,7 @@ cleaning-done = Today at { $time }
 cleaning-not-yet = Not yet today
 
 kept-reminder-title = Kept milk
-kept-reminder-text = A bottle runs out of time tomorrow.
+kept-reminder-text = A bottle needs using by tomorrow.
 
 ## Labels
 

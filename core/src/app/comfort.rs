@@ -7,6 +7,7 @@ use super::session::{add_mark, running_session};
 use super::state::{buzz, App, Present};
 use crate::answer::search::Next;
 use crate::answer::trial::{closes, order, stops, write_order, Stop};
+use crate::gather::planned_ceiling::cannot_be_compared;
 use crate::gather::search::{can_search_speeds, search_of, Proposed};
 use crate::gather::trial::{running, sessions_of};
 use crate::gather::Record;
@@ -14,6 +15,7 @@ use crate::guidance::ComfortRules;
 use crate::journal::Writing;
 use crate::quantity::{Count, Entered, Quantity, Score, SpeedUnit};
 use crate::record::choices::TRIAL_DONE;
+use crate::record::mark::Phase;
 use crate::record::session::PAINS;
 use crate::record::{check, moment, text, whole_number, Fields, Kind, MarkKind, Session};
 use crate::screen::shapes::{Effect, Place, Searched, Tone};
@@ -37,16 +39,17 @@ impl App {
         if going_on.is_some() || session.method.as_deref() != Some("electric_pump") {
             return Ok(Vec::new());
         }
+        if searched == Searched::Vacuum && cannot_be_compared(&record, &session, searched_phase(&session, present.now))?
+        {
+            return Err(Trouble::bad("search_phase", "bad-search-plan"));
+        }
         let searched = match searched {
             Searched::Vacuum => "vacuum",
             Searched::Speed if can_search_speeds(&record, &session)? => "speed",
             Searched::Speed => return Ok(Vec::new()),
         };
         let at = record.present();
-        let phase = match session.phase_at(present.now) {
-            Some((crate::record::mark::Phase::Letdown, _)) => "letdown",
-            _ => "expression",
-        };
+        let phase = searched_phase(&session, present.now).name();
         let side = session.side_at(present.now).unwrap_or(session.sides.name()).to_owned();
         self.journal_mut()?.act("start-search", "", present.now, |w| {
             let id = w.new_id();
@@ -231,6 +234,14 @@ impl App {
                 w.set(id, "ended", &Value::Null)
             })
         })
+    }
+}
+
+/// The phase that a search is in: expression where no other was marked.
+fn searched_phase(session: &Session, now: Instant) -> Phase {
+    match session.phase_at(now) {
+        Some((Phase::Letdown, _)) => Phase::Letdown,
+        _ => Phase::Expression,
     }
 }
 

@@ -13,8 +13,6 @@ use crate::record::{date, flag, text, whole_number, Container, Fields, Kind, Mil
 use crate::time::{Instant, LocalDay, Span};
 use crate::trouble::Trouble;
 
-/// A child that came before this many weeks is preterm.
-const TERM_WEEKS: u32 = 37;
 /// Sums are exact in tenths of a mL.
 const TENTHS: f64 = 10.0;
 
@@ -30,12 +28,14 @@ pub(crate) struct KeptMilk {
 /// The rules in force, and whether a child needs the unit's.
 pub(crate) fn rules(record: &Record<'_>) -> Result<(InForce, Option<StepsBack>), Trouble> {
     let fields = record.journal.record(KEEPING)?.map(|(_, fields)| fields).unwrap_or_default();
+    let supply = SupplyRules::read(record.rules()?);
     let needs = record
         .journal
         .fields_of_kind(Kind::Child)?
         .iter()
         .filter_map(|(_, child)| {
-            let preterm = whole_number(child, "gestation_weeks").is_some_and(|weeks| weeks < TERM_WEEKS);
+            let preterm =
+                whole_number(child, "gestation_weeks").is_some_and(|weeks| weeks < supply.preterm_below_weeks.get());
             let why = [
                 (flag(child, "in_hospital"), StepsBack::InHospital),
                 (preterm, StepsBack::Preterm),

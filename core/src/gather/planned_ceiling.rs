@@ -12,6 +12,9 @@ use crate::trouble::Trouble;
 /// Sessions since that are looked at, the latest.
 const LOOKS_AT: u32 = 100;
 
+/// No dial has more levels.
+pub(super) const MOST_LEVELS: u32 = 99;
+
 /// A setting that an accepted plan says to go no higher than.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PlannedCeiling {
@@ -127,6 +130,25 @@ pub fn exceeded_now(record: &Record<'_>, session: &Session) -> Result<Option<Pla
         one.is_about(session.pump.as_deref(), phase) && one.is_exceeded_by(shown.level, vacuum, &pull) == Some(true)
     };
     Ok(in_force.into_iter().find(exceeds))
+}
+
+/// Whether a ceiling about a session's pump and phase can't be told in what its dial shows: in mmHg,
+/// where nobody knows what its levels pull. A search would go above it unseen.
+///
+/// # Errors
+/// Where the store can't be read.
+pub fn cannot_be_compared(record: &Record<'_>, session: &Session, phase: Phase) -> Result<bool, Trouble> {
+    let about = |one: &PlannedCeiling| one.is_about(session.pump.as_deref(), phase);
+    let in_force: Vec<PlannedCeiling> = planned_ceilings(record)?.into_iter().filter(about).collect();
+    let has_levels = match session.pump.as_deref() {
+        Some(pump) => record.journal.record(pump)?.is_some_and(|(_, fields)| fields.contains_key("levels")),
+        None => false,
+    };
+    if !in_force.iter().any(|one| one.level.is_none() == has_levels) {
+        return Ok(false);
+    }
+    let curve = level_in_vacuum(record, session, record.now)?;
+    Ok((1..=MOST_LEVELS).all(|level| curve(Level::new(level)).is_none()))
 }
 
 /// How the latest sessions since stood to it.

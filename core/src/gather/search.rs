@@ -1,7 +1,7 @@
 //! A guided search as far as it came in its session.
 
 use super::levels::level_in_vacuum;
-use super::planned_ceiling::{planned_ceilings, PlannedCeiling};
+use super::planned_ceiling::{planned_ceilings, PlannedCeiling, MOST_LEVELS};
 use super::Record;
 use crate::answer::comfort::felt_in;
 use crate::answer::search::{Feeling, Limits, Next, Range, Step};
@@ -20,8 +20,6 @@ const LOWEST: f64 = 30.0;
 /// The highest vacuum where the pump's maker states none: that of a search is below it.
 const HIGHEST: f64 = 300.0;
 
-/// No dial has more levels.
-const MOST_LEVELS: u32 = 99;
 /// Speeds closer than this are one, in cycles a minute.
 const SAME_SPEED: f64 = 0.5;
 

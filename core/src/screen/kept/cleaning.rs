@@ -1,7 +1,7 @@
 //! Cleaning of parts, as a list to tick.
 
 use crate::answer::keeping::InForce;
-use crate::record::{date, flag, moment, text, whole_number, Kind};
+use crate::record::{date, moment, text, Kind};
 use crate::screen::section::section;
 use crate::screen::shapes::{Action, Event, Section, Sign};
 use crate::screen::View;
@@ -9,10 +9,10 @@ use crate::time::{LocalDay, Span};
 use crate::trouble::Trouble;
 
 /// What was ticked today, what is usual, and whether a child's age asks for it daily.
-pub(super) fn of(view: &View<'_>, in_force: &InForce) -> Result<Section, Trouble> {
+pub(super) fn of(view: &View<'_>, in_force: &InForce, needs_unit: bool) -> Result<Section, Trouble> {
     let words = view.words();
     let mut lines = vec![words.say("cleaning-each-time"), words.say("cleaning-boil")];
-    if is_daily(view, in_force)? {
+    if is_daily(view, in_force, needs_unit)? {
         lines.push(words.say("cleaning-daily"));
     }
     lines.push(words.say("cleaning-defers"));
@@ -42,15 +42,15 @@ pub(super) fn of(view: &View<'_>, in_force: &InForce) -> Result<Section, Trouble
 }
 
 /// For a child under the age of the set in force, in hospital, preterm, or with weak defences.
-fn is_daily(view: &View<'_>, in_force: &InForce) -> Result<bool, Trouble> {
+fn is_daily(view: &View<'_>, in_force: &InForce, needs_unit: bool) -> Result<bool, Trouble> {
+    if needs_unit {
+        return Ok(true);
+    }
     let under = in_force.rules().and_then(|rules| rules.sanitise_under);
     for (_, child) in view.journal.fields_of_kind(Kind::Child)? {
-        let needs_more = flag(&child, "in_hospital")
-            || flag(&child, "weak_defences")
-            || whole_number(&child, "gestation_weeks").is_some_and(|weeks| weeks < 37);
         let age = date(&child, "birth").map(|birth| view.today().days_since(LocalDay::on(birth)));
         let young = age.zip(under).is_some_and(|(age, under)| age >= 0 && Span::hours(24 * age) < under);
-        if needs_more || young {
+        if young {
             return Ok(true);
         }
     }

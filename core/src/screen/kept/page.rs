@@ -45,7 +45,7 @@ pub(in crate::screen) fn show(view: &View<'_>) -> Result<Screen, Trouble> {
     if !milk.kept.is_empty() {
         sections.push(labels::section_of(view, ""));
     }
-    sections.push(cleaning::of(view, &milk.in_force)?);
+    sections.push(cleaning::of(view, &milk.in_force, milk.needs_unit.is_some())?);
     sections.push(rules_section(view, &milk));
     Ok(Screen::Findings {
         frame,
